@@ -1,0 +1,117 @@
+package io.github.tiderule.rules;
+
+import io.github.tiderule.rules.parameter.Parameter;
+import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.source.Sources;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+
+/**
+ * The compiled rules with their parameters and sources.
+ *
+ * <p>Immutable and safe for use by many threads; make one per process. Each {@link #run} opens a
+ * session of its own and closes it.
+ */
+public final class RuleBase {
+
+  private final Map<Stage, StageRules> stages;
+  private final Parameters parameters;
+  private final Sources sources;
+  private final List<RuleCard> cards;
+  private final String fingerprint;
+
+  private record StageRules(KieBase base, Map<String, RuleCard> cards) {}
+
+  private RuleBase(
+      Map<Stage, StageRules> stages, Parameters parameters, Sources sources, String fingerprint) {
+    this.stages = stages;
+    this.parameters = parameters;
+    this.sources = sources;
+    this.cards =
+        stages.values().stream()
+            .flatMap(rules -> rules.cards().values().stream())
+            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
+            .toList();
+    this.fingerprint = fingerprint;
+  }
+
+  /**
+   * Loads the rules, and checks that they are whole.
+   *
+   * @throws IllegalStateException if a rule is missing, lacks metadata, or names an unknown source
+   *     or parameter
+   */
+  public static RuleBase load() {
+    Parameters parameters = Parameters.load();
+    Sources sources = Sources.load();
+    RuleTexts texts = RuleTexts.load();
+    Map<Stage, List<Model>> models = CompiledRules.byStage();
+    Map<Stage, StageRules> stages = new EnumMap<>(Stage.class);
+    int compiled = 0;
+    for (Stage stage : Stage.values()) {
+      KieBase base = KieBaseBuilder.createKieBaseFromModel(models.getOrDefault(stage, List.of()));
+      Map<String, RuleCard> cards = RuleCards.of(stage, base, texts, sources, parameters);
+      stages.put(stage, new StageRules(base, cards));
+      compiled += cards.size();
+    }
+    if (compiled != texts.count()) {
+      throw new IllegalStateException(
+          "the rule base is not whole: "
+              + texts.count()
+              + " rules written, "
+              + compiled
+              + " compiled");
+    }
+    return new RuleBase(stages, parameters, sources, texts.fingerprint());
+  }
+
+  /** All rules, by stage and id. */
+  public List<RuleCard> cards() {
+    return cards;
+  }
+
+  public Parameters parameters() {
+    return parameters;
+  }
+
+  public Sources sources() {
+    return sources;
+  }
+
+  /** SHA-256 over rule texts, parameters and sources: {@code sha256:} and 64 hexadecimal digits. */
+  public String fingerprint() {
+    return fingerprint;
+  }
+
+  /**
+   * Runs one stage over some facts. The order of the facts does not matter.
+   *
+   * @param facts immutable records; the stage's parameters are added to them
+   */
+  public StageResult run(Stage stage, Collection<?> facts) {
+    List<Object> sorted = new ArrayList<>(facts);
+    sorted.sort(Comparator.comparing(Object::toString));
+    StageRules rules = Objects.requireNonNull(stages.get(stage));
+    KieSession session = rules.base().newKieSession();
+    try {
+      Recorder recorder = Recorder.listeningTo(session, rules.cards());
+      for (Parameter parameter : parameters.of(stage.word())) {
+        session.insert(parameter);
+      }
+      sorted.forEach(session::insert);
+      session.fireAllRules();
+      return recorder.result(session);
+    } finally {
+      session.dispose();
+    }
+  }
+}

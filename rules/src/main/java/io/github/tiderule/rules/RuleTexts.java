@@ -1,0 +1,99 @@
+package io.github.tiderule.rules;
+
+import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.source.Sources;
+import io.github.tiderule.rules.source.Table;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The rules as written: for counting them, for the parameters they name, and for the stamp. */
+final class RuleTexts {
+
+  private static final String ROOT = "/io/github/tiderule/rulebase/";
+  private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
+  private static final Pattern PARAMETER = Pattern.compile("\\bParameter\\( id == \"([^\"]+)\"");
+
+  private final SortedMap<String, String> bodies;
+  private final String fingerprint;
+
+  private RuleTexts(SortedMap<String, String> bodies, String fingerprint) {
+    this.bodies = bodies;
+    this.fingerprint = fingerprint;
+  }
+
+  /** Reads the rule files named in the index beside them. */
+  static RuleTexts load() {
+    SortedMap<String, String> bodies = new TreeMap<>();
+    List<String> resources = new ArrayList<>();
+    for (String file : Table.text(ROOT + "index.txt").lines().toList()) {
+      resources.add(ROOT + file);
+      String text = Table.text(ROOT + file);
+      Matcher rule = RULE.matcher(text);
+      int from = -1;
+      String name = "";
+      while (rule.find()) {
+        if (from >= 0) {
+          put(bodies, name, text.substring(from, rule.start()));
+        }
+        from = rule.start();
+        name = rule.group(1);
+      }
+      if (from >= 0) {
+        put(bodies, name, text.substring(from));
+      }
+    }
+    resources.addAll(Parameters.resources());
+    resources.add(Sources.RESOURCE);
+    return new RuleTexts(bodies, hash(resources));
+  }
+
+  private static void put(SortedMap<String, String> bodies, String name, String body) {
+    if (bodies.put(name, body) != null) {
+      throw new IllegalStateException("rule " + name + " is written twice");
+    }
+  }
+
+  private static String hash(List<String> resources) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      for (String resource : resources) {
+        digest.update(resource.getBytes(StandardCharsets.UTF_8));
+        digest.update(Table.text(resource).getBytes(StandardCharsets.UTF_8));
+      }
+      return "sha256:" + HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  /** Names of all rules as written. */
+  Iterable<String> names() {
+    return bodies.keySet();
+  }
+
+  int count() {
+    return bodies.size();
+  }
+
+  /** The parameters whose ids a rule's conditions spell out. */
+  List<String> parameters(String rule) {
+    List<String> ids = new ArrayList<>();
+    Matcher matcher = PARAMETER.matcher(bodies.getOrDefault(rule, ""));
+    while (matcher.find()) {
+      ids.add(matcher.group(1));
+    }
+    return List.copyOf(ids);
+  }
+
+  String fingerprint() {
+    return fingerprint;
+  }
+}

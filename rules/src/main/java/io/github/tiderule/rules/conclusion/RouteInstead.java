@@ -1,0 +1,13 @@
+package io.github.tiderule.rules.conclusion;
+
+import io.github.tiderule.rules.fact.Route;
+import java.util.List;
+
+/** The plan is computed for another route than the one asked for. */
+public record RouteInstead(Route route, String sentence) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+}

@@ -1,0 +1,36 @@
+package io.github.tiderule.rules.fact;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as people write them. */
+public final class Digits {
+
+  private Digits() {}
+
+  /** Rounds to so many significant digits, half up; not-a-number and infinities pass unchanged. */
+  public static double significant(double value, int digits) {
+    if (!Double.isFinite(value)) {
+      return value;
+    }
+    return new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP)).doubleValue();
+  }
+
+  /** A concentration as a laboratory would print it: two decimals below 10, one from there on. */
+  public static String concentration(double value) {
+    int places = value < 10 ? 2 : 1;
+    BigDecimal rounded =
+        new BigDecimal(significant(value, 12)).setScale(places, RoundingMode.HALF_UP);
+    BigDecimal plain = rounded.stripTrailingZeros();
+    return (plain.scale() < 1 ? plain.setScale(1) : plain).toPlainString();
+  }
+
+  /** A progesterone concentration in both units: {@code 2.1 ng/mL (6.68 nmol/L)}. */
+  public static String bothUnits(double ngPerMl) {
+    return concentration(ngPerMl)
+        + " ng/mL ("
+        + concentration(Unit.NMOL_PER_L.fromNgPerMl(ngPerMl))
+        + " nmol/L)";
+  }
+}

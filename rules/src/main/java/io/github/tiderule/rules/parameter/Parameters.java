@@ -1,0 +1,105 @@
+package io.github.tiderule.rules.parameter;
+
+import io.github.tiderule.rules.source.Table;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVRecord;
+
+/** All parameters, by id. Immutable. */
+public final class Parameters {
+
+  private static final List<String> SCOPES =
+      List.of(
+          "reading",
+          "findings",
+          "days",
+          "next",
+          "care",
+          "timeline",
+          "eggs",
+          "planning",
+          "whelping");
+
+  private final SortedMap<String, Parameter> byId;
+
+  private Parameters(SortedMap<String, Parameter> byId) {
+    this.byId = byId;
+  }
+
+  /**
+   * Reads the parameter files that come with the rules.
+   *
+   * @throws IllegalStateException if a file is missing, malformed or names an id twice
+   */
+  public static Parameters load() {
+    SortedMap<String, Parameter> byId = new TreeMap<>();
+    for (String scope : SCOPES) {
+      for (CSVRecord row : Table.of(resource(scope)).rows()) {
+        Parameter parameter = read(row);
+        if (!parameter.scope().equals(scope)) {
+          throw new IllegalStateException(
+              "parameter " + parameter.id() + " stands in the file of " + scope);
+        }
+        if (byId.put(parameter.id(), parameter) != null) {
+          throw new IllegalStateException("parameter " + parameter.id() + " stands twice");
+        }
+      }
+    }
+    return new Parameters(byId);
+  }
+
+  /** The resource that holds the parameters of a scope. */
+  private static String resource(String scope) {
+    return "/io/github/tiderule/parameters/" + scope + ".csv";
+  }
+
+  /** The resources all parameters come from, in a fixed order. */
+  public static List<String> resources() {
+    return SCOPES.stream().map(Parameters::resource).toList();
+  }
+
+  private static Parameter read(CSVRecord row) {
+    return new Parameter(
+        row.get("id"),
+        Double.parseDouble(row.get("value")),
+        row.get("unit"),
+        Double.parseDouble(row.get("min")),
+        Double.parseDouble(row.get("max")),
+        row.get("source"),
+        row.get("read"),
+        LocalDate.parse(row.get("since")),
+        row.get("meaning"));
+  }
+
+  /**
+   * The value of a parameter.
+   *
+   * @throws IllegalArgumentException if there is no such parameter
+   */
+  public double value(String id) {
+    Parameter parameter = byId.get(id);
+    if (parameter == null) {
+      throw new IllegalArgumentException("no parameter " + id);
+    }
+    return parameter.value();
+  }
+
+  /** All parameters, by id. */
+  public Collection<Parameter> all() {
+    return byId.values();
+  }
+
+  /** The parameters of one scope, by id. */
+  public List<Parameter> of(String scope) {
+    return byId.values().stream().filter(p -> p.scope().equals(scope)).toList();
+  }
+
+  /** Parameters as a map from id to parameter; unmodifiable. */
+  public Map<String, Parameter> byId() {
+    return Map.copyOf(byId);
+  }
+}
