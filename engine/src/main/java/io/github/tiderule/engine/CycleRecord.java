@@ -1,0 +1,66 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.Female;
+import io.github.tiderule.rules.fact.FirstBlood;
+import io.github.tiderule.rules.fact.LaboratoryHours;
+import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.Treatment;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Everything known about one female's season at one moment.
+ *
+ * @param asOf the moment the advice is for; the engine reads no clock
+ * @param zone the zone local days and clock times are counted in
+ * @param observations kept in the order of time, then of id, whatever order they come in
+ */
+public record CycleRecord(
+    Instant asOf,
+    ZoneId zone,
+    Female female,
+    List<EarlierCycle> earlierCycles,
+    List<Treatment> treatments,
+    FirstBlood firstBlood,
+    List<Observation> observations,
+    SemenPlan semenPlan,
+    LaboratoryHours laboratory) {
+
+  /**
+   * @throws IllegalArgumentException if two observations share an id
+   */
+  public CycleRecord {
+    earlierCycles =
+        earlierCycles.stream().sorted(Comparator.comparing(EarlierCycle::firstBloodOn)).toList();
+    treatments =
+        treatments.stream()
+            .sorted(Comparator.comparing(Treatment::on).thenComparing(Treatment::kind))
+            .toList();
+    observations =
+        observations.stream()
+            .sorted(Comparator.comparing(Observation::at).thenComparing(Observation::id))
+            .toList();
+    long ids = observations.stream().map(Observation::id).distinct().count();
+    if (ids < observations.size()) {
+      throw new IllegalArgumentException("two observations share an id");
+    }
+  }
+
+  /** The same season seen at another moment. */
+  public CycleRecord asOf(Instant moment) {
+    return new CycleRecord(
+        moment,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        semenPlan,
+        laboratory);
+  }
+}

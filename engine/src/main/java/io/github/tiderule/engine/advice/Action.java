@@ -1,0 +1,44 @@
+package io.github.tiderule.engine.advice;
+
+import io.github.tiderule.rules.fact.Worded;
+import java.util.List;
+
+/**
+ * What to do now.
+ *
+ * @param headline one sentence under 140 characters
+ * @param because ids of the rules it follows from
+ */
+public record Action(Now now, String headline, List<String> because) {
+
+  public Action {
+    because = List.copyOf(because);
+  }
+
+  /** The kinds of things to do now. */
+  public enum Now implements Worded {
+    /** Draw the next test. */
+    TEST("test"),
+    /** Order semen, book the clinic or set out for the stud. */
+    BOOK("book"),
+    /** Breed within the coming day. */
+    BREED("breed"),
+    /** Answer a question first. */
+    ANSWER("answer"),
+    /** This season's window is over. */
+    PASSED("passed"),
+    /** See a vet; timing waits. */
+    VET("vet");
+
+    private final String word;
+
+    Now(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package io.github.tiderule.engine.advice;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The answer to one cycle record.
+ *
+ * @param validUntil when the answer should be asked for again, at the latest
+ * @param lhPeak absent where nothing can be said
+ * @param ovulation absent where nothing can be said
+ * @param breedingDays by rank, best first
+ * @param plan absent where nothing can be said
+ * @param nextTest absent where no test would help
+ * @param influence one entry for each observation the timeline used, in time order
+ */
+public record Advice(
+    Stamp stamp,
+    OffsetDateTime asOf,
+    OffsetDateTime validUntil,
+    @Nullable String femaleId,
+    Action action,
+    @Nullable Quantiles lhPeak,
+    @Nullable Ovulation ovulation,
+    List<BreedingDay> breedingDays,
+    @Nullable Plan plan,
+    @Nullable NextTest nextTest,
+    @Nullable Whelping whelping,
+    List<Query> questions,
+    List<Warning> cautions,
+    List<Influence> influence,
+    List<Change> wouldChange,
+    List<TraceLine> trace,
+    List<NotFired> notFired) {
+
+  public Advice {
+    breedingDays = List.copyOf(breedingDays);
+    questions = List.copyOf(questions);
+    cautions = List.copyOf(cautions);
+    influence = List.copyOf(influence);
+    wouldChange = List.copyOf(wouldChange);
+    trace = List.copyOf(trace);
+    notFired = List.copyOf(notFired);
+  }
+}

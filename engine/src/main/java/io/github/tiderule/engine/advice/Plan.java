@@ -1,0 +1,36 @@
+package io.github.tiderule.engine.advice;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The times to breed at.
+ *
+ * @param at in time order, at least one
+ * @param eggShare for all of them together, with breedings already done
+ * @param orderBy last safe time to order, where something is ordered
+ * @param becauseOf ids of the rules behind it
+ * @param alternatives other plans worth knowing, at most three
+ */
+public record Plan(
+    List<OffsetDateTime> at,
+    EggShare eggShare,
+    @Nullable OffsetDateTime orderBy,
+    List<String> becauseOf,
+    List<Alternative> alternatives) {
+
+  public Plan {
+    at = List.copyOf(at);
+    becauseOf = List.copyOf(becauseOf);
+    alternatives = List.copyOf(alternatives);
+  }
+
+  /** Another plan, and what it costs or saves. */
+  public record Alternative(List<OffsetDateTime> at, EggShare eggShare, String note) {
+
+    public Alternative {
+      at = List.copyOf(at);
+    }
+  }
+}

@@ -1,0 +1,13 @@
+package io.github.tiderule.engine.advice;
+
+import java.util.List;
+
+/**
+ * A rule's reason for or against a day.
+ *
+ * @param effect {@code supports}, {@code opposes} or {@code vetoes}
+ * @param sources keys of the source list
+ * @param observations ids in the cycle file
+ */
+public record Reason(
+    String rule, String effect, String text, List<String> sources, List<String> observations) {}

@@ -1,0 +1,5 @@
+/** The estimator. */
+@NullMarked
+package io.github.tiderule.engine.timeline;
+
+import org.jspecify.annotations.NullMarked;
