@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 
 /** All parameters, by id. Immutable. */
@@ -23,6 +24,8 @@ public final class Parameters {
           "eggs",
           "planning",
           "whelping");
+
+  private static final List<String> TABLES = List.of("curve", "assay", "plateau");
 
   private final SortedMap<String, Parameter> byId;
 
@@ -57,9 +60,24 @@ public final class Parameters {
     return "/io/github/tiderule/parameters/" + scope + ".csv";
   }
 
+  /** The population curve: days from the LH peak, ng/mL by radioimmunoassay. */
+  public static Table curve() {
+    return Table.of(resource("curve"));
+  }
+
+  /** How each method reads against radioimmunoassay, and how well it repeats. */
+  public static Table assays() {
+    return Table.of(resource("assay"));
+  }
+
+  /** The plateaus that are thought of: length in days, level in ng/mL, relative weight. */
+  public static Table plateaus() {
+    return Table.of(resource("plateau"));
+  }
+
   /** The resources all parameters come from, in a fixed order. */
   public static List<String> resources() {
-    return SCOPES.stream().map(Parameters::resource).toList();
+    return Stream.concat(SCOPES.stream(), TABLES.stream()).map(Parameters::resource).toList();
   }
 
   private static Parameter read(CSVRecord row) {
