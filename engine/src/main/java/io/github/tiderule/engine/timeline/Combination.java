@@ -1,0 +1,133 @@
+package io.github.tiderule.engine.timeline;
+
+/**
+ * Joins all evidence on a lattice of LH peaks and the lattice of ovulations that follow them.
+ *
+ * <p>With w(λ) the weight of a peak from prior, progesterone, LH, folds and signs, k the lag and
+ * e(ω) the likelihood of smears and scans: the posterior of ovulation is in proportion to {@code
+ * e(ω) Σ w(λ) k(ω − λ)}, that of the peak to {@code w(λ) Σ k(ω − λ) e(ω)}.
+ */
+final class Combination {
+
+  private final Model model;
+  private final Lattice peaks;
+  private final double[] prior;
+  private final double[] peakLikelihood;
+  private final Lattice ovulations;
+  private final double[] ovulationLikelihood;
+  private final double[] lag;
+  private final double[] back;
+  private final double sideWithoutOvulation;
+
+  Combination(Model model, Lattice peaks, double[] prior, Evidence evidence) {
+    this.model = model;
+    this.peaks = peaks;
+    this.prior = prior;
+    lag = new Lag(model).kernel(peaks.step());
+    ovulations = new Lattice(peaks.first(), peaks.count() + lag.length - 1, peaks.step());
+    PeakEvidence peakEvidence = new PeakEvidence(model, evidence);
+    OvulationEvidence ovulationEvidence = new OvulationEvidence(model, evidence);
+    peakLikelihood = peakEvidence.on(peaks);
+    ovulationLikelihood = ovulationEvidence.on(ovulations);
+    sideWithoutOvulation = peakEvidence.withoutOvulation() * ovulationEvidence.withoutOvulation();
+    back = new double[peaks.count()];
+    for (int i = 0; i < back.length; i++) {
+      for (int l = 0; l < lag.length; l++) {
+        back[i] += lag[l] * ovulationLikelihood[i + l];
+      }
+    }
+  }
+
+  /** Log of the evidence for a peak at each place, progesterone included. */
+  double[] outline(double[] logOrdinary, double[] logPlateau) {
+    double[] outline = new double[prior.length];
+    for (int i = 0; i < outline.length; i++) {
+      outline[i] =
+          Math.log(prior[i] * peakLikelihood[i] * back[i])
+              + Math.max(logOrdinary[i], logPlateau[i]);
+    }
+    return outline;
+  }
+
+  /** The posterior. */
+  Result combine(double[] logOrdinary, double[] logPlateau, double logNone) {
+    double most = logNone;
+    for (int i = 0; i < prior.length; i++) {
+      if (prior[i] > 0) {
+        most = Math.max(most, Math.max(logOrdinary[i], logPlateau[i]));
+      }
+    }
+    int n = prior.length;
+    double usual = 1 - model.plateauWeight - model.noOvulationWeight;
+    double[] ordinary = new double[n];
+    double[] plateau = new double[n];
+    double[] peak = new double[n];
+    double[] ovulation = new double[ovulations.count()];
+    double ordinaryMass = 0;
+    double plateauMass = 0;
+    for (int i = 0; i < n; i++) {
+      double side = prior[i] * peakLikelihood[i];
+      double a = usual * side * Math.exp(logOrdinary[i] - most);
+      double b = model.plateauWeight * side * Math.exp(logPlateau[i] - most);
+      for (int l = 0; l < lag.length; l++) {
+        ovulation[i + l] += (a + b) * lag[l];
+      }
+      ordinary[i] = a * back[i];
+      plateau[i] = b * back[i];
+      peak[i] = ordinary[i] + plateau[i];
+      ordinaryMass += ordinary[i];
+      plateauMass += plateau[i];
+    }
+    for (int j = 0; j < ovulation.length; j++) {
+      ovulation[j] *= ovulationLikelihood[j];
+    }
+    ordinaryMass *= peaks.step();
+    plateauMass *= peaks.step();
+    double noneMass = model.noOvulationWeight * sideWithoutOvulation * Math.exp(logNone - most);
+    double total = ordinaryMass + plateauMass + noneMass;
+    return new Result(
+        Density.of(peaks, peak),
+        Density.of(ovulations, ovulation),
+        ordinaryMass / total,
+        plateauMass / total,
+        noneMass / total,
+        ordinary,
+        plateau,
+        peaks.step() / total);
+  }
+
+  /**
+   * A posterior.
+   *
+   * @param ordinaryWeight weight of each peak with the ordinary course; times {@code unit} they are
+   *     probabilities
+   */
+  record Result(
+      Density peak,
+      Density ovulation,
+      double ordinary,
+      double plateau,
+      double none,
+      double[] ordinaryWeight,
+      double[] plateauWeight,
+      double unit) {
+
+    /** Posterior mean of something known for each peak and course. */
+    double average(double[] overOrdinary, double[] overPlateau, double overNone) {
+      double sum = 0;
+      for (int i = 0; i < ordinaryWeight.length; i++) {
+        sum += ordinaryWeight[i] * overOrdinary[i] + plateauWeight[i] * overPlateau[i];
+      }
+      return sum * unit + none * overNone;
+    }
+
+    double median() {
+      return ovulation.quantile(0.5);
+    }
+
+    /** Width of the 90 % interval of ovulation, days. */
+    double width() {
+      return ovulation.quantile(0.95) - ovulation.quantile(0.05);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package io.github.tiderule.engine.timeline;
+
+/**
+ * How well the progesterone results fit each LH peak of a lattice, for the ordinary course and for
+ * one with a plateau: logs, with all results and without each one; and how odd each number looks.
+ */
+record CourseWeights(Course ordinary, Course plateau) {
+
+  /**
+   * One course.
+   *
+   * @param log by place of the lattice
+   * @param logWithout by result, then by place
+   * @param odd by number, then by place: share in which that number is the odd one out
+   */
+  record Course(double[] log, double[][] logWithout, double[][] odd) {
+
+    private static Course empty(int places, int results, int values) {
+      return new Course(
+          new double[places], new double[results][places], new double[values][places]);
+    }
+
+    private void keep(Mixture mixture, int place) {
+      log[place] = mixture.log();
+      for (int r = 0; r < logWithout.length; r++) {
+        logWithout[r][place] = mixture.logWithout(r);
+      }
+      for (int j = 0; j < odd.length; j++) {
+        odd[j][place] = mixture.oddShare(j);
+      }
+    }
+
+    /** The log weights with all results, or without the r-th. */
+    double[] but(int r) {
+      return r < 0 ? log : logWithout[r];
+    }
+  }
+
+  static CourseWeights on(Lattice lattice, ProgesteroneLikelihood progesterone) {
+    int places = lattice.count();
+    int results = progesterone.ids().size();
+    Course ordinary = Course.empty(places, results, progesterone.values());
+    Course plateau = Course.empty(places, results, progesterone.values());
+    if (results > 0) {
+      Mixture mixture = progesterone.mixture();
+      for (int i = 0; i < places; i++) {
+        progesterone.ordinary(lattice.at(i), mixture);
+        ordinary.keep(mixture, i);
+        progesterone.plateau(lattice.at(i), mixture);
+        plateau.keep(mixture, i);
+      }
+    }
+    return new CourseWeights(ordinary, plateau);
+  }
+}

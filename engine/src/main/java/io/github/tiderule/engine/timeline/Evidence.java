@@ -1,0 +1,135 @@
+package io.github.tiderule.engine.timeline;
+
+import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.FirstBlood;
+import io.github.tiderule.rules.fact.Folds;
+import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.SignKind;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the timeline reasons from. Times are days after an anchor that is a midnight in UTC.
+ *
+ * @param firstBloodDay local noon of the first blood, or absent
+ * @param now the moment of the advice
+ */
+record Evidence(
+    FirstBlood firstBlood,
+    @Nullable Double firstBloodDay,
+    double now,
+    List<EarlierCycle> earlierCycles,
+    List<Value> values,
+    List<Interval> intervals,
+    List<Lh> lhTests,
+    List<SmearSeen> smears,
+    List<FoldsSeen> folds,
+    List<SignSeen> signs,
+    List<Scan> scans) {
+
+  /** Whether anything dates this season at all. */
+  boolean saysSomething() {
+    return firstBloodDay != null || !times().isEmpty();
+  }
+
+  /** Times of all observations. */
+  List<Double> times() {
+    return items().stream().map(Item::day).toList();
+  }
+
+  /** All observations, progesterone first. */
+  List<Item> items() {
+    return java.util.stream.Stream.<List<? extends Item>>of(
+            values, intervals, lhTests, smears, folds, signs, scans)
+        .<Item>flatMap(List::stream)
+        .toList();
+  }
+
+  /** An observation with its id and time. */
+  sealed interface Item {
+    String id();
+
+    double day();
+  }
+
+  /**
+   * A progesterone number, ng/mL on its method's scale.
+   *
+   * @param readsLow whether the sample's handling makes it read low
+   * @param noisy whether it is trusted less for another reason
+   */
+  record Value(
+      String id, double day, double ngPerMl, Series series, boolean readsLow, boolean noisy)
+      implements Item {}
+
+  /**
+   * A progesterone result known only to lie between two values, ng/mL.
+   *
+   * @param high may be infinite
+   * @param kit whether it is a band of a semi-quantitative kit
+   */
+  record Interval(
+      String id,
+      double day,
+      double low,
+      double high,
+      Series series,
+      boolean readsLow,
+      boolean noisy,
+      boolean kit)
+      implements Item {}
+
+  /** An LH test. */
+  record Lh(String id, double day, boolean positive) implements Item {}
+
+  /** A smear. */
+  record SmearSeen(
+      String id, double day, @Nullable Double cornifiedPercent, @Nullable Neutrophils neutrophils)
+      implements Item {}
+
+  /** A look at the folds. */
+  record FoldsSeen(String id, double day, Folds folds) implements Item {}
+
+  /** A sign, present or looked for in vain. */
+  record SignSeen(String id, double day, SignKind sign, boolean present) implements Item {}
+
+  /** A look at the ovaries. */
+  record Scan(String id, double day, boolean ovulated) implements Item {}
+
+  /** The same without one observation. */
+  Evidence without(String id) {
+    return new Evidence(
+        firstBlood,
+        firstBloodDay,
+        now,
+        earlierCycles,
+        rest(values, id),
+        rest(intervals, id),
+        rest(lhTests, id),
+        rest(smears, id),
+        rest(folds, id),
+        rest(signs, id),
+        rest(scans, id));
+  }
+
+  /** The same with nothing but first blood and progesterone. */
+  Evidence progesteroneOnly() {
+    return new Evidence(
+        firstBlood,
+        firstBloodDay,
+        now,
+        earlierCycles,
+        values,
+        intervals,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  private static <T extends Item> List<T> rest(List<T> all, String id) {
+    return all.stream().filter(item -> !item.id().equals(id)).toList();
+  }
+}

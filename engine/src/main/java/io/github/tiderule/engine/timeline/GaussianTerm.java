@@ -1,0 +1,204 @@
+package io.github.tiderule.engine.timeline;
+
+import java.util.Arrays;
+
+/**
+ * The likelihood of all progesterone results for one course of the level: its log mean at each
+ * result and how far a bitch's own baseline and rise move it there.
+ *
+ * <p>Numbers: normal with the errors' covariance plus two rank-one parts (baseline and rise),
+ * solved by the Woodbury identity. One of them may be odd: its variance is inflated, each such case
+ * follows from the leave-one-out mean and variance that the inverse covariance holds. Limits and
+ * bands: probability of their interval given the numbers. Not safe for use by several threads.
+ */
+final class GaussianTerm {
+
+  private final double oddWeight;
+  private final ProgesteroneData data;
+  private final int n;
+  private final int k;
+
+  private final double[] logMean;
+  private final double[] baseline;
+  private final double[] rise;
+
+  private final double[] residual;
+  private final double[] u;
+  private final double[] v;
+  private final double[] alpha;
+  private final double[] pu;
+  private final double[] pv;
+  private final double[][] inverse;
+  private final double[] oddShare;
+  private final double[] without;
+  private final IntervalProbability intervals;
+
+  private boolean thorough = true;
+  private final double allGood;
+  private final double oneOdd;
+  private final double oddVariance;
+
+  GaussianTerm(Model model, ProgesteroneData data) {
+    oddWeight = model.oddWeight;
+    this.data = data;
+    n = data.values();
+    k = data.count() - n;
+    logMean = new double[n + k];
+    baseline = new double[n + k];
+    rise = new double[n + k];
+    residual = new double[n];
+    u = new double[n + k];
+    v = new double[n + k];
+    alpha = new double[n];
+    pu = new double[n];
+    pv = new double[n];
+    inverse = new double[n][n];
+    oddShare = new double[n];
+    without = new double[n + k];
+    intervals = new IntervalProbability(n, k, oddWeight);
+    allGood = Math.pow(1 - oddWeight, n);
+    oneOdd = allGood * oddWeight / (1 - oddWeight);
+    oddVariance = model.oddSd * model.oddSd;
+  }
+
+  void thorough(boolean thorough) {
+    this.thorough = thorough;
+  }
+
+  /** Says where the course passes result i, and how far baseline and rise move it there. */
+  void place(int i, double logMean, double baseline, double rise) {
+    this.logMean[i] = logMean;
+    this.baseline[i] = baseline;
+    this.rise[i] = rise;
+  }
+
+  /** Adds the likelihood of the placed course, for every way the laboratories may read. */
+  void addTo(Mixture mixture, double logWeight) {
+    for (ProgesteroneData.Reading reading : data.readings()) {
+      double log = evaluate(reading) + logWeight + reading.logWeight();
+      for (int i = 0; i < n + k; i++) {
+        without[i] += logWeight + reading.logWeight();
+      }
+      mixture.add(log, oddShare, without);
+    }
+  }
+
+  private double evaluate(ProgesteroneData.Reading reading) {
+    for (int i = 0; i < n + k; i++) {
+      Assay assay = reading.assay()[i];
+      double level = Math.exp(logMean[i]);
+      double elasticity = assay.elasticity(level);
+      u[i] = baseline[i] * elasticity;
+      v[i] = rise[i] * elasticity;
+      double expected = assay.logReading(logMean[i], level) + reading.bias()[i];
+      if (i < n) {
+        residual[i] = data.log(i) - expected;
+      } else {
+        intervals.expect(i - n, data.logLow(i - n) - expected, data.logHigh(i - n) - expected);
+      }
+    }
+    double logNumbers = n == 0 ? 0 : solve(reading);
+    if (k > 0) {
+      intervals.given(reading, inverse, alpha, u, v);
+    }
+    return combine(logNumbers);
+  }
+
+  /** Log density with no odd value; leaves inverse covariance and its product with the residual. */
+  private double solve(ProgesteroneData.Reading reading) {
+    double[][] precision = reading.precision();
+    double a = 1;
+    double b = 0;
+    double d = 1;
+    double gu = 0;
+    double gv = 0;
+    double quadratic = 0;
+    for (int i = 0; i < n; i++) {
+      double sumResidual = 0;
+      double sumU = 0;
+      double sumV = 0;
+      double[] row = precision[i];
+      for (int j = 0; j < n; j++) {
+        sumResidual += row[j] * residual[j];
+        sumU += row[j] * u[j];
+        sumV += row[j] * v[j];
+      }
+      alpha[i] = sumResidual;
+      pu[i] = sumU;
+      pv[i] = sumV;
+      a += u[i] * sumU;
+      b += u[i] * sumV;
+      d += v[i] * sumV;
+      gu += u[i] * sumResidual;
+      gv += v[i] * sumResidual;
+      quadratic += residual[i] * sumResidual;
+    }
+    double determinant = a * d - b * b;
+    double hu = (d * gu - b * gv) / determinant;
+    double hv = (a * gv - b * gu) / determinant;
+    quadratic -= gu * hu + gv * hv;
+    for (int i = 0; i < n; i++) {
+      alpha[i] -= pu[i] * hu + pv[i] * hv;
+      double ru = (d * pu[i] - b * pv[i]) / determinant;
+      double rv = (a * pv[i] - b * pu[i]) / determinant;
+      double[] row = inverse[i];
+      for (int j = 0; j < n; j++) {
+        row[j] = precision[i][j] - ru * pu[j] - rv * pv[j];
+      }
+    }
+    return -0.5 * (quadratic + reading.logDeterminant() + Math.log(determinant))
+        - n * Normal.LOG_ROOT_TWO_PI;
+  }
+
+  /**
+   * How much likelier the numbers are if value j is odd, from its place in the inverse covariance:
+   * the ratio of its leave-one-out density with an inflated variance to that without.
+   */
+  private double oddRatio(double alphaJ, double precisionJ) {
+    double growth = 1 + oddVariance * precisionJ;
+    return Math.exp(0.5 * alphaJ * alphaJ * oddVariance / growth) / Math.sqrt(growth);
+  }
+
+  private double combine(double logNumbers) {
+    double intervalsGood = k == 0 ? 1 : intervals.all();
+    double sum = allGood * intervalsGood;
+    for (int j = 0; j < n; j++) {
+      double part = oneOdd * oddRatio(alpha[j], inverse[j][j]);
+      if (k > 0) {
+        part *= intervals.withOdd(j, oddVariance);
+      }
+      oddShare[j] = part;
+      sum += part;
+    }
+    for (int j = 0; j < n; j++) {
+      oddShare[j] /= sum;
+    }
+    Arrays.fill(without, 0);
+    for (int i = 0; i < n; i++) {
+      without[i] = logNumbers + logWithoutNumber(i);
+    }
+    for (int q = 0; q < k; q++) {
+      double rest = Math.max(intervals.allBut(q), Double.MIN_NORMAL);
+      without[n + q] = logNumbers + Math.log(sum / Math.max(intervalsGood, 1e-300) * rest);
+    }
+    return logNumbers + Math.log(sum);
+  }
+
+  /** Log likelihood of all other results, less that of all numbers with none odd. */
+  private double logWithoutNumber(int i) {
+    double own = inverse[i][i];
+    double miss = alpha[i] / own;
+    double logOwn = 0.5 * (Math.log(own) - own * miss * miss) - Normal.LOG_ROOT_TWO_PI;
+    double odd = 0;
+    double[] row = inverse[i];
+    for (int j = 0; thorough && j < n; j++) {
+      if (j != i) {
+        double share = row[j] / own;
+        odd += oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * row[j]);
+      }
+    }
+    double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));
+    double rest = k == 0 ? 1 : intervals.withOdd(i, Double.POSITIVE_INFINITY);
+    return Math.log(sum) - logOwn + Math.log(Math.max(rest, Double.MIN_NORMAL));
+  }
+}

@@ -1,0 +1,74 @@
+package io.github.tiderule.engine.timeline;
+
+import java.util.Arrays;
+
+/**
+ * A running sum of likelihoods given by their logs, kept from under- and overflow.
+ *
+ * <p>Beside the likelihood itself it sums, for every value, the part in which that value is the odd
+ * one out, and, for every observation, the likelihood of the others without it.
+ */
+final class Mixture {
+
+  private double peak = Double.NEGATIVE_INFINITY;
+  private double sum;
+  private final double[] odd;
+  private final double[] peakWithout;
+  private final double[] sumWithout;
+
+  Mixture(int values, int observations) {
+    odd = new double[values];
+    peakWithout = new double[observations];
+    sumWithout = new double[observations];
+    clear();
+  }
+
+  void clear() {
+    peak = Double.NEGATIVE_INFINITY;
+    sum = 0;
+    Arrays.fill(odd, 0);
+    Arrays.fill(peakWithout, Double.NEGATIVE_INFINITY);
+    Arrays.fill(sumWithout, 0);
+  }
+
+  /** Adds a term; {@code oddShare[j]} is the part of it in which value j is odd. */
+  void add(double log, double[] oddShare, double[] logWithout) {
+    double part;
+    if (log > peak) {
+      double scale = Math.exp(peak - log);
+      sum *= scale;
+      for (int j = 0; j < odd.length; j++) {
+        odd[j] *= scale;
+      }
+      peak = log;
+      part = 1;
+    } else {
+      part = Math.exp(log - peak);
+    }
+    sum += part;
+    for (int j = 0; j < odd.length; j++) {
+      odd[j] += part * oddShare[j];
+    }
+    for (int i = 0; i < sumWithout.length; i++) {
+      if (logWithout[i] > peakWithout[i]) {
+        sumWithout[i] = sumWithout[i] * Math.exp(peakWithout[i] - logWithout[i]) + 1;
+        peakWithout[i] = logWithout[i];
+      } else {
+        sumWithout[i] += Math.exp(logWithout[i] - peakWithout[i]);
+      }
+    }
+  }
+
+  double log() {
+    return peak + Math.log(sum);
+  }
+
+  /** Share of the sum in which value j is odd. */
+  double oddShare(int j) {
+    return odd[j] / sum;
+  }
+
+  double logWithout(int i) {
+    return peakWithout[i] + Math.log(sumWithout[i]);
+  }
+}

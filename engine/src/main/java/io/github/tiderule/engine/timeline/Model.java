@@ -1,0 +1,95 @@
+package io.github.tiderule.engine.timeline;
+
+import io.github.tiderule.rules.fact.Method;
+import io.github.tiderule.rules.parameter.Parameters;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.apache.commons.csv.CSVRecord;
+
+/** The estimator's numbers and curves, read once. Immutable. */
+final class Model {
+
+  final PopulationCurve curve;
+  final Parameters parameters;
+  final OnsetPrior onset;
+  final List<Plateau> plateaus;
+
+  final double basal;
+  final double baselineSd;
+  final double riseSd;
+  final double lutealGrowth;
+  final double rateSd;
+  final double swingSd;
+  final double swingDays;
+  final double pulseSd;
+  final double assayFloor;
+  final double handlingBias;
+  final double handlingSd;
+  final double noisySd;
+  final double kitSd;
+  final double oddWeight;
+  final double oddSd;
+  final double plateauWeight;
+  final double noOvulationWeight;
+  final double noOvulationLevel;
+  final double noOvulationSd;
+
+  private final Map<Method, List<Assay>> assays;
+
+  /** A course with a plateau before the surge, and its share among such courses. */
+  record Plateau(PopulationCurve curve, double logShare) {}
+
+  Model(Parameters parameters) {
+    this.parameters = parameters;
+    onset = new OnsetPrior(parameters);
+    curve = PopulationCurve.load();
+    assays = Assay.load();
+    plateaus = plateaus(curve);
+    basal = value("level.basal");
+    baselineSd = value("level.baseline-log-sd");
+    riseSd = value("level.rise-log-sd");
+    lutealGrowth = value("level.luteal-growth");
+    rateSd = value("rate.log-sd");
+    swingSd = value("swing.log-sd");
+    swingDays = value("swing.days");
+    pulseSd = value("pulse.log-sd");
+    assayFloor = value("assay.floor");
+    handlingBias = value("handling.log-bias");
+    handlingSd = value("handling.log-sd");
+    noisySd = value("noisy.log-sd");
+    kitSd = value("kit.log-sd");
+    oddWeight = value("odd.weight");
+    oddSd = value("odd.log-sd");
+    plateauWeight = value("plateau.weight");
+    noOvulationWeight = value("no-ovulation.weight");
+    noOvulationLevel = value("no-ovulation.level");
+    noOvulationSd = value("no-ovulation.log-sd");
+  }
+
+  private static List<Plateau> plateaus(PopulationCurve curve) {
+    List<CSVRecord> rows = Parameters.plateaus().rows();
+    double sum = rows.stream().mapToDouble(row -> number(row, "weight")).sum();
+    return rows.stream()
+        .map(
+            row ->
+                new Plateau(
+                    curve.withRest(number(row, "days"), number(row, "ngPerMl")),
+                    Math.log(number(row, "weight") / sum)))
+        .toList();
+  }
+
+  private static double number(CSVRecord row, String column) {
+    return Double.parseDouble(row.get(column));
+  }
+
+  /** The value of {@code timeline.<name>}. */
+  double value(String name) {
+    return parameters.value("timeline." + name);
+  }
+
+  /** The ways a method may read, at least one. */
+  List<Assay> assays(Method method) {
+    return Objects.requireNonNull(assays.get(method), () -> "no assay figures for " + method);
+  }
+}

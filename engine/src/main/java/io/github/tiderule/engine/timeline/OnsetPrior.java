@@ -1,0 +1,155 @@
+package io.github.tiderule.engine.timeline;
+
+import io.github.tiderule.rules.fact.Certainty;
+import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.parameter.Parameters;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where the LH peak lies before any test: weak evidence from the day of first blood, and from her
+ * own earlier seasons.
+ *
+ * <p>Days x from first blood to the LH peak: {@code ln(x + shift)} is normal, with a small share of
+ * a wider normal for the long tail. Her own seasons move the mean by the normal-normal rule, with
+ * the spread between bitches as prior and the spread within a bitch as error; the share of the long
+ * tail stays.
+ */
+final class OnsetPrior {
+
+  private static final double EARLIEST = -3.9;
+  private static final double LATEST = 45;
+
+  private final double shift;
+  private final double usual;
+  private final double spread;
+  private final double estimatedSpread;
+  private final double doubtfulSpread;
+  private final double wideSpread;
+  private final double wideWeight;
+  private final double between;
+  private final double within;
+  private final double unknownBefore;
+  private final double unknownLongBefore;
+  private final double unknownAfter;
+  private final double unknownLongWeight;
+  private final double lag;
+
+  OnsetPrior(Parameters parameters) {
+    shift = parameters.value("timeline.onset.shift");
+    usual = Math.log(parameters.value("timeline.onset.median") + shift);
+    spread = parameters.value("timeline.onset.log-sd");
+    estimatedSpread = parameters.value("timeline.onset.estimated-log-sd");
+    doubtfulSpread = parameters.value("timeline.onset.doubtful-log-sd");
+    wideSpread = parameters.value("timeline.onset.wide-log-sd");
+    wideWeight = parameters.value("timeline.onset.wide-weight");
+    between = sq(parameters.value("timeline.onset.between-bitch-log-sd"));
+    within = sq(parameters.value("timeline.onset.within-bitch-log-sd"));
+    unknownBefore = parameters.value("timeline.onset.unknown-before");
+    unknownLongBefore = parameters.value("timeline.onset.unknown-long-before");
+    unknownAfter = parameters.value("timeline.onset.unknown-after");
+    unknownLongWeight = parameters.value("timeline.onset.unknown-long-weight");
+    lag = parameters.value("timeline.lag.mean");
+  }
+
+  /** The span the LH peak can lie in, days after the anchor. */
+  double[] span(Evidence evidence) {
+    Double first = evidence.firstBloodDay();
+    if (first != null) {
+      return new double[] {first + EARLIEST, first + LATEST};
+    }
+    return new double[] {
+      earliestObservation(evidence) - unknownLongBefore - 3, evidence.now() + unknownAfter + 3
+    };
+  }
+
+  private static double earliestObservation(Evidence evidence) {
+    return evidence.times().stream().mapToDouble(Double::doubleValue).min().orElse(evidence.now());
+  }
+
+  /** Density per day on a lattice, normalised there. */
+  double[] on(Lattice lattice, Evidence evidence) {
+    Double first = evidence.firstBloodDay();
+    double[] density = first != null ? since(first, lattice, evidence) : unknown(lattice, evidence);
+    double sum = 0;
+    for (double one : density) {
+      sum += one;
+    }
+    for (int i = 0; i < density.length; i++) {
+      density[i] /= sum * lattice.step();
+    }
+    return density;
+  }
+
+  private double[] since(double first, Lattice lattice, Evidence evidence) {
+    double sd = spread(evidence.firstBlood().certainty());
+    double wideSd = Math.max(wideSpread, sd);
+    double mean = usual;
+    double[] own = own(evidence.earlierCycles());
+    if (own.length > 0) {
+      double extra = sd * sd - spread * spread;
+      double precision = 1 / between + own.length / within;
+      mean = (usual / between + Arrays.stream(own).sum() / within) / precision;
+      sd = Math.sqrt(1 / precision + within + extra);
+    }
+    double[] density = new double[lattice.count()];
+    for (int i = 0; i < density.length; i++) {
+      double shifted = lattice.at(i) - first + shift;
+      if (shifted > 0) {
+        double log = Math.log(shifted);
+        density[i] =
+            ((1 - wideWeight) * Normal.density((log - mean) / sd) / sd
+                    + wideWeight * Normal.density((log - usual) / wideSd) / wideSd)
+                / shifted;
+      }
+    }
+    return density;
+  }
+
+  private double spread(Certainty certainty) {
+    return switch (certainty) {
+      case SEEN -> spread;
+      case ESTIMATED -> estimatedSpread;
+      case UNKNOWN -> doubtfulSpread;
+    };
+  }
+
+  /** Her own shifted log days to the LH peak, from seasons in which both days are known. */
+  private double[] own(List<EarlierCycle> cycles) {
+    return cycles.stream()
+        .filter(cycle -> cycle.ovulatedOn() != null)
+        .mapToDouble(cycle -> days(cycle.firstBloodOn(), cycle.ovulatedOn()) - lag)
+        .filter(days -> days > EARLIEST + 1 && days < LATEST)
+        .map(days -> Math.log(days + shift))
+        .toArray();
+  }
+
+  private static double days(LocalDate from, LocalDate to) {
+    return ChronoUnit.DAYS.between(from, to);
+  }
+
+  private double[] unknown(Lattice lattice, Evidence evidence) {
+    double earliest = earliestObservation(evidence);
+    double near = earliest - unknownBefore;
+    double far = earliest - unknownLongBefore;
+    double last = evidence.now() + unknownAfter;
+    double[] density = new double[lattice.count()];
+    for (int i = 0; i < density.length; i++) {
+      double at = lattice.at(i);
+      density[i] =
+          (1 - unknownLongWeight) * flat(at, near, last) + unknownLongWeight * flat(at, far, near);
+    }
+    return density;
+  }
+
+  /** A flat density between two times, with edges softened over a day. */
+  private static double flat(double at, double from, double to) {
+    return (Normal.cdf(at - from) - Normal.cdf(at - to)) / (to - from);
+  }
+
+  private static double sq(double x) {
+    return x * x;
+  }
+}

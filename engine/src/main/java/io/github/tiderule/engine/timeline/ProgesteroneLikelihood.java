@@ -1,0 +1,104 @@
+package io.github.tiderule.engine.timeline;
+
+import java.util.List;
+
+/**
+ * How well all progesterone results fit an LH peak at a given time.
+ *
+ * <p>Log values are jointly normal about the population curve: see the package page for the model.
+ * Speed and plateau are summed over their points; level, baseline, scales and swing are integrated
+ * in closed form; at most one value is the odd one out. Not safe for use by several threads.
+ */
+final class ProgesteroneLikelihood {
+
+  private static final Nodes RATES = Nodes.of(9, 3);
+
+  private final Model model;
+  private final ProgesteroneData data;
+  private final GaussianTerm term;
+  private final double[] rates;
+  private final double[] logRateWeights;
+
+  ProgesteroneLikelihood(Model model, Evidence evidence) {
+    this.model = model;
+    this.data = ProgesteroneData.of(model, evidence);
+    this.term = new GaussianTerm(model, data);
+    rates = new double[RATES.count()];
+    logRateWeights = new double[RATES.count()];
+    for (int i = 0; i < rates.length; i++) {
+      rates[i] = Math.exp(model.rateSd * RATES.z()[i]);
+      logRateWeights[i] = Math.log(RATES.weight()[i]);
+    }
+  }
+
+  /**
+   * Says whether each result is also left out exactly; without, a second odd value is not thought
+   * of when one result is left out.
+   */
+  void thorough(boolean thorough) {
+    term.thorough(thorough);
+  }
+
+  /** An empty sum of the right size. */
+  Mixture mixture() {
+    return new Mixture(data.values(), data.count());
+  }
+
+  /** Ids of all results, the numbers first. */
+  List<String> ids() {
+    return data.ids();
+  }
+
+  /** How many results are numbers. */
+  int values() {
+    return data.values();
+  }
+
+  /** Whether there is any result at all. */
+  boolean isEmpty() {
+    return data.count() == 0;
+  }
+
+  /** The ordinary course, with the LH peak at {@code peak}. */
+  void ordinary(double peak, Mixture into) {
+    into.clear();
+    for (int r = 0; r < rates.length; r++) {
+      for (int i = 0; i < data.count(); i++) {
+        double days = rates[r] * (data.day(i) - peak);
+        place(i, model.curve.logMean(days), days);
+      }
+      term.addTo(into, logRateWeights[r]);
+    }
+  }
+
+  /** A plateau before the surge, with the LH peak at {@code peak}. */
+  void plateau(double peak, Mixture into) {
+    into.clear();
+    for (Model.Plateau plateau : model.plateaus) {
+      for (int i = 0; i < data.count(); i++) {
+        double days = data.day(i) - peak;
+        place(i, plateau.curve().logMean(days), days);
+      }
+      term.addTo(into, plateau.logShare());
+    }
+  }
+
+  /** No ovulation this time. */
+  void none(Mixture into) {
+    into.clear();
+    for (int i = 0; i < data.count(); i++) {
+      term.place(i, Math.log(model.noOvulationLevel), model.noOvulationSd, 0);
+    }
+    term.addTo(into, 0);
+  }
+
+  private void place(int i, double logMean, double days) {
+    double base = Math.min(1, model.basal * Math.exp(-logMean));
+    double late = Math.min(Math.max((days - 4) / 4, 0), 1);
+    term.place(
+        i,
+        logMean,
+        model.baselineSd * base,
+        model.riseSd * (1 - base) * (1 + model.lutealGrowth * late));
+  }
+}

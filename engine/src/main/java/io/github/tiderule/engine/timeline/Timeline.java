@@ -1,0 +1,125 @@
+package io.github.tiderule.engine.timeline;
+
+import io.github.tiderule.rules.parameter.Parameters;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The estimator: evidence in, a posterior over LH peak and ovulation out.
+ *
+ * <p>Immutable and safe for use by many threads. No random numbers: the same evidence gives the
+ * same estimate to the last bit.
+ */
+public final class Timeline {
+
+  private static final double FINE = 0.25;
+  private static final double COARSE = 1.0;
+
+  /** Weights this far below the largest, in logs, are not looked at more closely. */
+  private static final double DEPTH = 16;
+
+  private final Model model;
+  private final double step;
+
+  private Timeline(Model model, double step) {
+    this.model = model;
+    this.step = step;
+  }
+
+  /** An estimator with the given numbers. */
+  public static Timeline of(Parameters parameters) {
+    return new Timeline(new Model(parameters), FINE);
+  }
+
+  /** The same on another grid, to see that the grid does not matter. */
+  Timeline withStep(double days) {
+    return new Timeline(model, days);
+  }
+
+  /**
+   * The posterior.
+   *
+   * @param evidence evidence that says something
+   */
+  Estimate estimate(Evidence evidence) {
+    ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, evidence);
+    progesterone.thorough(false);
+    Lattice lattice = narrow(evidence, progesterone);
+    progesterone.thorough(true);
+    CourseWeights weights = CourseWeights.on(lattice, progesterone);
+    double[] onset = model.onset.on(lattice, evidence);
+    Mixture none = progesterone.mixture();
+    progesterone.none(none);
+
+    Combination all = new Combination(model, lattice, onset, evidence);
+    Combination.Result with =
+        all.combine(weights.ordinary().log(), weights.plateau().log(), none.log());
+    List<Estimate.Pull> pulls = new ArrayList<>();
+    for (Evidence.Item item : evidence.items()) {
+      int r = progesterone.ids().indexOf(item.id());
+      Combination rest =
+          r >= 0 ? all : new Combination(model, lattice, onset, evidence.without(item.id()));
+      Combination.Result without =
+          rest.combine(
+              weights.ordinary().but(r),
+              weights.plateau().but(r),
+              r < 0 ? none.log() : none.logWithout(r));
+      double odd =
+          r >= 0 && r < progesterone.values()
+              ? with.average(
+                  weights.ordinary().odd()[r], weights.plateau().odd()[r], none.oddShare(r))
+              : 0;
+      pulls.add(
+          new Estimate.Pull(
+              item.id(),
+              item.day(),
+              with.median() - without.median(),
+              with.width() - without.width(),
+              odd));
+    }
+    return new Estimate(
+        with.peak(),
+        with.ovulation(),
+        with.ordinary(),
+        with.plateau(),
+        with.none(),
+        List.copyOf(pulls));
+  }
+
+  /**
+   * The part of the lattice where weight lies: with all evidence, with progesterone alone, and
+   * without any one progesterone result, as seen on a coarse lattice.
+   */
+  private Lattice narrow(Evidence evidence, ProgesteroneLikelihood progesterone) {
+    double[] span = model.onset.span(evidence);
+    Lattice coarse = Lattice.covering(span[0], span[1], COARSE);
+    CourseWeights weights = CourseWeights.on(coarse, progesterone);
+    double[] onset = model.onset.on(coarse, evidence);
+    Combination all = new Combination(model, coarse, onset, evidence);
+    List<double[]> outlines = new ArrayList<>();
+    for (int r = -1; r < progesterone.ids().size(); r++) {
+      outlines.add(all.outline(weights.ordinary().but(r), weights.plateau().but(r)));
+    }
+    outlines.add(
+        new Combination(model, coarse, onset, evidence.progesteroneOnly())
+            .outline(weights.ordinary().log(), weights.plateau().log()));
+    int first = coarse.count() - 1;
+    int last = 0;
+    for (double[] outline : outlines) {
+      double most = Double.NEGATIVE_INFINITY;
+      for (double log : outline) {
+        most = Math.max(most, log);
+      }
+      for (int i = 0; i < outline.length; i++) {
+        if (outline[i] >= most - DEPTH) {
+          first = Math.min(first, i);
+          last = Math.max(last, i);
+        }
+      }
+    }
+    return Lattice.covering(
+        Math.max(span[0], coarse.at(first) - COARSE),
+        Math.min(span[1], coarse.at(last) + COARSE),
+        step);
+  }
+}
