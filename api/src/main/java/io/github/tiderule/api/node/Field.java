@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -102,7 +103,7 @@ public final class Field {
           ProblemCode.ILLEGAL_CHARACTER,
           name
               + " holds the character U+"
-              + String.format("%04X", unsafe.getAsInt())
+              + String.format(Locale.ROOT, "%04X", unsafe.getAsInt())
               + ": "
               + Shown.quoted(text));
       return null;
