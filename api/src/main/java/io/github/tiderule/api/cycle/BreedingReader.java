@@ -89,7 +89,8 @@ final class BreedingReader {
         spans.add(new Availability(from, to));
       } else {
         fromField.refuse(
-            ProblemCode.WRONG_ORDER, "from (" + from + ") is not before to (" + to + ")");
+            ProblemCode.WRONG_ORDER,
+            "from (" + season.words(from) + ") is not before to (" + season.words(to) + ")");
       }
     }
     return spans;

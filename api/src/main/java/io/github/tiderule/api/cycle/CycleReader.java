@@ -15,7 +15,6 @@ import io.github.tiderule.rules.fact.SemenPlan;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.zone.ZoneRulesProvider;
 import java.util.List;
 import java.util.TreeSet;
@@ -37,10 +36,10 @@ final class CycleReader {
     }
     schema(fields.required("schema"));
     ZoneId zone = zone(fields.required("zone"));
-    Season unbounded = new Season(null, zone == null ? ZoneOffset.UTC : zone);
+    Season unbounded = new Season(null, zone);
     Instant ownAsOf = unbounded.anyInstant(fields.required("asOf"));
     Instant asOf = asOfInstead == null ? ownAsOf : asOfInstead;
-    Season season = new Season(asOf, unbounded.zone());
+    Season season = new Season(asOf, zone);
     FirstBlood firstBlood = firstBlood(fields.required("firstBlood").members(), season);
     FemaleReader.Known female =
         FemaleReader.read(

@@ -35,7 +35,11 @@ final class ProgesteroneReader {
     if (at != null && reportedAt != null && reportedAt.isBefore(at)) {
       reportedField.refuse(
           ProblemCode.WRONG_ORDER,
-          "reportedAt (" + reportedAt + ") is before the blood was drawn (" + at + ")");
+          "reportedAt ("
+              + season.words(reportedAt)
+              + ") is before the blood was drawn ("
+              + season.words(at)
+              + ")");
     }
     Field valueField = fields.required("value");
     Double value = valueField.number(CONCENTRATION);

@@ -5,6 +5,7 @@ import io.github.tiderule.api.problem.ProblemCode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,8 +15,9 @@ import org.jspecify.annotations.Nullable;
  * The season a file speaks of: which dates can belong to it.
  *
  * @param asOf the moment of the advice; absent when the file has none that can be read
+ * @param statedZone absent when the file has none that can be read
  */
-record Season(@Nullable Instant asOf, ZoneId zone) {
+record Season(@Nullable Instant asOf, @Nullable ZoneId statedZone) {
 
   private static final int FIRST_YEAR = 2000;
   private static final int LAST_YEAR = 2060;
@@ -30,19 +32,19 @@ record Season(@Nullable Instant asOf, ZoneId zone) {
 
   /** An instant of this season. */
   @Nullable Instant instant(Field field) {
-    return within(field, field.instant(zone), DAYS_BACK, DAYS_AHEAD);
+    return within(field, field.instant(statedZone), DAYS_BACK, DAYS_AHEAD);
   }
 
   /** An instant in a year that makes sense. */
   @Nullable Instant anyInstant(Field field) {
-    return within(field, field.instant(zone), NO_LIMIT, NO_LIMIT);
+    return within(field, field.instant(statedZone), NO_LIMIT, NO_LIMIT);
   }
 
   private @Nullable Instant within(Field field, @Nullable Instant at, int back, int ahead) {
     if (at == null) {
       return null;
     }
-    return isPlausible(field, at.atZone(zone).toLocalDate(), back, ahead) ? at : null;
+    return isPlausible(field, at.atZone(zone()).toLocalDate(), back, ahead) ? at : null;
   }
 
   /** A day of this season that is not ahead. */
@@ -63,8 +65,18 @@ record Season(@Nullable Instant asOf, ZoneId zone) {
     return day != null && isPlausible(field, day, NO_LIMIT, NO_LIMIT) ? day : null;
   }
 
+  /** The zone days are counted in. */
+  private ZoneId zone() {
+    return statedZone == null ? ZoneOffset.UTC : statedZone;
+  }
+
+  /** An instant in local words, for messages. */
+  String words(Instant at) {
+    return at.atZone(zone()).toOffsetDateTime().toString();
+  }
+
   private @Nullable LocalDate today() {
-    return asOf == null ? null : asOf.atZone(zone).toLocalDate();
+    return asOf == null ? null : asOf.atZone(zone()).toLocalDate();
   }
 
   private boolean isPlausible(Field field, LocalDate day, int back, int ahead) {

@@ -218,9 +218,9 @@ public final class Field {
   /**
    * A date and time with its offset.
    *
-   * @param zone the zone a hint may complete a local time with
+   * @param zone the zone a hint may complete a local time with, if known
    */
-  public @Nullable Instant instant(ZoneId zone) {
+  public @Nullable Instant instant(@Nullable ZoneId zone) {
     String text = plainText("a date and time in quotes");
     return text == null ? null : Times.instant(name, text, zone, at, problems);
   }

@@ -12,6 +12,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,7 +38,7 @@ final class Times {
   private Times() {}
 
   static @Nullable Instant instant(
-      String name, String text, ZoneId zone, Pointer at, Problems problems) {
+      String name, String text, @Nullable ZoneId zone, Pointer at, Problems problems) {
     if (INSTANT.matcher(text).matches()) {
       try {
         return OffsetDateTime.parse(text).toInstant();
@@ -69,7 +70,11 @@ final class Times {
     return null;
   }
 
-  private static Optional<String> completed(Matcher loose, ZoneId zone) {
+  private static Optional<String> completed(Matcher loose, @Nullable ZoneId zone) {
+    String offset = loose.group(7);
+    if (offset == null && zone == null) {
+      return Optional.empty();
+    }
     try {
       String seconds = loose.group(6);
       LocalDateTime local =
@@ -80,11 +85,10 @@ final class Times {
               Integer.parseInt(loose.group(4)),
               Integer.parseInt(loose.group(5)),
               seconds == null ? 0 : Integer.parseInt(seconds));
-      String offset = loose.group(7);
       OffsetDateTime whole =
-          offset == null
+          zone != null && offset == null
               ? local.atZone(zone).toOffsetDateTime()
-              : local.atOffset(ZoneOffset.of(offset.toUpperCase(java.util.Locale.ROOT)));
+              : local.atOffset(ZoneOffset.of(String.valueOf(offset).toUpperCase(Locale.ROOT)));
       return Optional.of(WRITTEN.format(whole));
     } catch (DateTimeException e) {
       return Optional.empty();
