@@ -1,13 +1,21 @@
 package io.github.tiderule.rules;
 
 import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
+import static org.hamcrest.Matchers.not;
 
 import io.github.tiderule.rules.conclusion.Accepted;
+import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.TestDue;
+import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.conclusion.TestingDone;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
@@ -118,6 +126,37 @@ class StageTest {
         List<Conclusion> all =
             result.firings().stream().flatMap(firing -> firing.concluded().stream()).toList();
         assertThat("seed " + seed, new HashSet<>(all).size(), is(all.size()));
+      }
+    }
+  }
+
+  @Test
+  void testingIsAlwaysEitherDueOrDoneAndNeverBoth() {
+    for (long seed = 1; seed <= 150; seed++) {
+      List<Object> facts = evidence(SeededCycles.of(seed));
+      facts.addAll(RULES.run(Stage.FINDINGS, facts).all(Finding.class));
+      StageResult next = RULES.run(Stage.NEXT, facts);
+      Set<TestKind> due =
+          next.all(TestDue.class).stream().map(TestDue::kind).collect(Collectors.toSet());
+      Set<TestKind> done =
+          next.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
+      assertThat("seed " + seed, due.size() + done.size(), is(greaterThan(0)));
+      due.retainAll(done);
+      assertThat("seed " + seed, due, is(Set.of()));
+    }
+  }
+
+  @Test
+  void sentencesAreShortAndLeaveTheFullStopToTheReport() {
+    for (RuleCase one : RuleCase.all()) {
+      for (Firing firing : RULES.run(one.stage(), FactLine.facts(one.facts())).firings()) {
+        for (Conclusion conclusion : firing.concluded()) {
+          assertThat(conclusion.sentence(), not(endsWith(".")));
+          assertThat(
+              conclusion.sentence(),
+              conclusion.sentence().length(),
+              is(lessThanOrEqualTo(conclusion instanceof Caution ? 200 : 160)));
+        }
       }
     }
   }
