@@ -13,6 +13,7 @@ import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.conclusion.TestDue;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.TestingDone;
@@ -90,7 +91,7 @@ class StageTest {
   void theOrderOfFactsDoesNotMatter() {
     for (long seed = 1; seed <= 60; seed++) {
       List<Object> facts = SeededCycles.of(seed);
-      List<Object> evidence = evidence(facts);
+      List<Object> evidence = evidence(RULES, facts);
       List<Object> shuffled = new ArrayList<>(facts);
       Collections.shuffle(shuffled, new Random(seed));
       List<Object> other = new ArrayList<>(evidence);
@@ -122,7 +123,8 @@ class StageTest {
     for (long seed = 1; seed <= 200; seed++) {
       List<Object> facts = SeededCycles.of(seed);
       for (StageResult result :
-          List.of(RULES.run(Stage.READING, facts), RULES.run(Stage.FINDINGS, evidence(facts)))) {
+          List.of(
+              RULES.run(Stage.READING, facts), RULES.run(Stage.FINDINGS, evidence(RULES, facts)))) {
         List<Conclusion> all =
             result.firings().stream().flatMap(firing -> firing.concluded().stream()).toList();
         assertThat("seed " + seed, new HashSet<>(all).size(), is(all.size()));
@@ -133,7 +135,7 @@ class StageTest {
   @Test
   void testingIsAlwaysEitherDueOrDoneAndNeverBoth() {
     for (long seed = 1; seed <= 150; seed++) {
-      List<Object> facts = evidence(SeededCycles.of(seed));
+      List<Object> facts = evidence(RULES, SeededCycles.of(seed));
       facts.addAll(RULES.run(Stage.FINDINGS, facts).all(Finding.class));
       StageResult next = RULES.run(Stage.NEXT, facts);
       Set<TestKind> due =
@@ -162,10 +164,11 @@ class StageTest {
   }
 
   /** What the reading of some facts leaves as evidence, beside what is known of the season. */
-  private static List<Object> evidence(List<Object> facts) {
-    StageResult reading = RULES.run(Stage.READING, facts);
+  static List<Object> evidence(RuleBase rules, List<Object> facts) {
+    StageResult reading = rules.run(Stage.READING, facts);
     Set<String> accepted = ids(reading.all(Accepted.class));
     List<Object> evidence = new ArrayList<>(reading.all(Level.class));
+    evidence.addAll(reading.all(Question.class));
     for (Object fact : facts) {
       if (!(fact instanceof Observation observation)) {
         evidence.add(fact);
