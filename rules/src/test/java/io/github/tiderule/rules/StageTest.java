@@ -107,7 +107,7 @@ class StageTest {
 
   @Test
   void theOrderOfFactsDoesNotMatterInTheCases() {
-    for (RuleCase one : RuleCase.all()) {
+    for (RuleCase one : RuleCase.all().stream().filter(RuleCase::fires).toList()) {
       List<Object> facts = FactLine.facts(one.facts());
       List<Object> shuffled = new ArrayList<>(facts);
       Collections.reverse(shuffled);
@@ -150,7 +150,7 @@ class StageTest {
 
   @Test
   void sentencesAreShortAndLeaveTheFullStopToTheReport() {
-    for (RuleCase one : RuleCase.all()) {
+    for (RuleCase one : RuleCase.all().stream().filter(RuleCase::fires).toList()) {
       for (Firing firing : RULES.run(one.stage(), FactLine.facts(one.facts())).firings()) {
         for (Conclusion conclusion : firing.concluded()) {
           assertThat(conclusion.sentence(), not(endsWith(".")));
