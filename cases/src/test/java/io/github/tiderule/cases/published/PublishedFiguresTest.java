@@ -105,8 +105,7 @@ class PublishedFiguresTest {
   void countsSixtyThreeDaysFromOvulation() {
     Advice advice = advise(concannonSeason(10), 12.1);
     Whelping whelping = Objects.requireNonNull(advice.whelping());
-    assertThat(
-        day(whelping.median()) - day(ovulation(advice).median()), closeTo(63.1, 0.15));
+    assertThat(day(whelping.median()) - day(ovulation(advice).median()), closeTo(63.1, 0.15));
     double sd = (day(whelping.p95()) - day(whelping.p05())) / 3.29;
     assertThat(sd, closeTo(2.1, 0.35));
   }
@@ -146,7 +145,8 @@ class PublishedFiguresTest {
     Advice advice = advise(new InventedSeason().progesterone(5, base).progesterone(8, value), 8.2);
     boolean found =
         advice.trace().stream()
-            .anyMatch(line -> line.title().toLowerCase(java.util.Locale.ROOT).contains("first rise"));
+            .anyMatch(
+                line -> line.title().toLowerCase(java.util.Locale.ROOT).contains("first rise"));
     assertThat(found, equalTo(rise));
   }
 
