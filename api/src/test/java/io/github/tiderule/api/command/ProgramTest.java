@@ -170,6 +170,7 @@ class ProgramTest {
     assertThat(Ran.intoBroken("Broken pipe", "rulebook").err(), is(emptyString()));
     Ran full = Ran.intoBroken("No space left on device", "rulebook");
     assertThat(full.status(), is(ExitStatus.FAULT));
-    assertThat(full.err(), containsString("No space left on device"));
+    assertThat(
+        full.err(), is("Reading or writing failed: IOException: No space left on device.\n"));
   }
 }
