@@ -20,15 +20,20 @@ final class CompiledRules {
 
   private CompiledRules() {}
 
-  static Map<Stage, List<Model>> byStage() {
-    Map<Stage, List<Model>> models = new EnumMap<>(Stage.class);
-    for (String line : Table.text(LIST).lines().toList()) {
+  /** Names of the compiled models of each stage that has rules. */
+  static Map<Stage, List<String>> byStage() {
+    Map<Stage, List<String>> names = new EnumMap<>(Stage.class);
+    for (String line : Table.text(LIST).lines().map(String::strip).toList()) {
       if (line.startsWith(PACKAGE)) {
-        Model model = instance(line.strip());
-        models.computeIfAbsent(stage(line), stage -> new ArrayList<>()).add(model);
+        names.computeIfAbsent(stage(line), stage -> new ArrayList<>()).add(line);
       }
     }
-    return models;
+    return names;
+  }
+
+  /** The models of some names. */
+  static List<Model> models(List<String> names) {
+    return names.stream().map(CompiledRules::instance).toList();
   }
 
   private static Stage stage(String className) {

@@ -4,13 +4,14 @@ import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.drools.model.Model;
+import java.util.stream.Collectors;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
@@ -58,15 +59,22 @@ public final class RuleBase {
     Parameters parameters = Parameters.load();
     Sources sources = Sources.load();
     RuleTexts texts = RuleTexts.load();
-    Map<Stage, List<Model>> models = CompiledRules.byStage();
-    Map<Stage, StageRules> stages = new EnumMap<>(Stage.class);
-    int compiled = 0;
-    for (Stage stage : Stage.values()) {
-      KieBase base = KieBaseBuilder.createKieBaseFromModel(models.getOrDefault(stage, List.of()));
-      Map<String, RuleCard> cards = RuleCards.of(stage, base, texts, sources, parameters);
-      stages.put(stage, new StageRules(base, cards, parameters.of(stage.word())));
-      compiled += cards.size();
-    }
+    Map<Stage, List<String>> models = CompiledRules.byStage();
+    // stages are compiled side by side: most of a short run is spent here
+    Map<Stage, StageRules> stages =
+        Arrays.stream(Stage.values())
+            .parallel()
+            .collect(
+                Collectors.toConcurrentMap(
+                    stage -> stage,
+                    stage ->
+                        stageRules(
+                            stage,
+                            models.getOrDefault(stage, List.of()),
+                            texts,
+                            sources,
+                            parameters)));
+    int compiled = stages.values().stream().mapToInt(rules -> rules.cards().size()).sum();
     if (compiled != texts.count()) {
       throw new IllegalStateException(
           "the rule base is not whole: "
@@ -75,7 +83,14 @@ public final class RuleBase {
               + compiled
               + " compiled");
     }
-    return new RuleBase(stages, parameters, sources, texts.fingerprint());
+    return new RuleBase(new EnumMap<>(stages), parameters, sources, texts.fingerprint());
+  }
+
+  private static StageRules stageRules(
+      Stage stage, List<String> models, RuleTexts texts, Sources sources, Parameters parameters) {
+    KieBase base = KieBaseBuilder.createKieBaseFromModel(CompiledRules.models(models));
+    return new StageRules(
+        base, RuleCards.of(stage, base, texts, sources, parameters), parameters.of(stage.word()));
   }
 
   /** All rules, by stage and id. */
