@@ -6,14 +6,18 @@ import io.github.tiderule.rules.RuleBase;
 /**
  * The engine: a cycle record in, advice out.
  *
- * <p>Immutable and safe for use by many threads; make one per process.
+ * <p>Immutable and safe for use by many threads; make one per process. It reads no clock, no file
+ * and no random number: the same record gives the same advice.
  */
 public final class Tiderule {
 
-  private final RuleBase rules;
+  /** Version of the engine, as stamped on every advice. */
+  public static final String VERSION = "0.1.0";
 
-  private Tiderule(RuleBase rules) {
-    this.rules = rules;
+  private final Tools tools;
+
+  private Tiderule(Tools tools) {
+    this.tools = tools;
   }
 
   /**
@@ -22,17 +26,16 @@ public final class Tiderule {
    * @throws IllegalStateException if the rule base is not whole
    */
   public static Tiderule create() {
-    return new Tiderule(RuleBase.load());
+    return new Tiderule(Tools.over(RuleBase.load()));
   }
 
   /** The rules, parameters and sources it speaks from. */
   public RuleBase rules() {
-    return rules;
+    return tools.rules();
   }
 
   /** The breeding-day plan for a season, with its reasons. Never throws on a legal record. */
-  @SuppressWarnings("DoNotCallSuggester")
   public Advice advise(CycleRecord cycle) {
-    throw new UnsupportedOperationException("not written yet: " + cycle.asOf());
+    return new Evaluation(tools, cycle).advice();
   }
 }

@@ -103,6 +103,29 @@ public final class Density {
     return (lattice.first() + low + (left + right) / 2) * lattice.step();
   }
 
+  /**
+   * The density of something that follows this after a normal lag.
+   *
+   * @param mean days
+   * @param sd days, at least the step of the lattice
+   */
+  public Density after(double mean, double sd) {
+    double h = lattice.step();
+    int reach = (int) Math.ceil(4.5 * sd / h);
+    int shift = (int) Math.floor(mean / h);
+    double[] kernel = new double[2 * reach + 1];
+    for (int k = 0; k < kernel.length; k++) {
+      kernel[k] = Normal.density(((k - reach + shift) * h - mean) / sd);
+    }
+    double[] sum = new double[density.length + kernel.length - 1];
+    for (int i = 0; i < density.length; i++) {
+      for (int k = 0; k < kernel.length; k++) {
+        sum[i + k] += density[i] * kernel[k];
+      }
+    }
+    return of(new Lattice(lattice.first() + shift - reach, sum.length, h), sum);
+  }
+
   /** How many times the density is known at. */
   public int size() {
     return density.length;

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param firstBloodDay local noon of the first blood, or absent
  * @param now the moment of the advice
  */
-record Evidence(
+public record Evidence(
     FirstBlood firstBlood,
     @Nullable Double firstBloodDay,
     double now,
@@ -29,17 +29,17 @@ record Evidence(
     List<Scan> scans) {
 
   /** Whether anything dates this season at all. */
-  boolean saysSomething() {
+  public boolean saysSomething() {
     return firstBloodDay != null || !times().isEmpty();
   }
 
   /** Times of all observations. */
-  List<Double> times() {
+  public List<Double> times() {
     return items().stream().map(Item::day).toList();
   }
 
   /** All observations, progesterone first. */
-  List<Item> items() {
+  public List<Item> items() {
     return java.util.stream.Stream.<List<? extends Item>>of(
             values, intervals, lhTests, smears, folds, signs, scans)
         .<Item>flatMap(List::stream)
@@ -47,7 +47,7 @@ record Evidence(
   }
 
   /** An observation with its id and time. */
-  sealed interface Item {
+  public sealed interface Item {
     String id();
 
     double day();
@@ -59,7 +59,7 @@ record Evidence(
    * @param readsLow whether the sample's handling makes it read low
    * @param noisy whether it is trusted less for another reason
    */
-  record Value(
+  public record Value(
       String id, double day, double ngPerMl, Series series, boolean readsLow, boolean noisy)
       implements Item {}
 
@@ -69,7 +69,7 @@ record Evidence(
    * @param high may be infinite
    * @param kit whether it is a band of a semi-quantitative kit
    */
-  record Interval(
+  public record Interval(
       String id,
       double day,
       double low,
@@ -81,21 +81,21 @@ record Evidence(
       implements Item {}
 
   /** An LH test. */
-  record Lh(String id, double day, boolean positive) implements Item {}
+  public record Lh(String id, double day, boolean positive) implements Item {}
 
   /** A smear. */
-  record SmearSeen(
+  public record SmearSeen(
       String id, double day, @Nullable Double cornifiedPercent, @Nullable Neutrophils neutrophils)
       implements Item {}
 
   /** A look at the folds. */
-  record FoldsSeen(String id, double day, Folds folds) implements Item {}
+  public record FoldsSeen(String id, double day, Folds folds) implements Item {}
 
   /** A sign, present or looked for in vain. */
-  record SignSeen(String id, double day, SignKind sign, boolean present) implements Item {}
+  public record SignSeen(String id, double day, SignKind sign, boolean present) implements Item {}
 
   /** A look at the ovaries. */
-  record Scan(String id, double day, boolean ovulated) implements Item {}
+  public record Scan(String id, double day, boolean ovulated) implements Item {}
 
   /** The same without one observation. */
   Evidence without(String id) {

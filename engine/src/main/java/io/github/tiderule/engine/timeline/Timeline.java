@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
+import io.github.tiderule.rules.fact.Series;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,35 @@ public final class Timeline {
     return new Timeline(new Model(parameters), FINE);
   }
 
+  /**
+   * How a coming value of a series depends on ovulation, with her own earlier values of that series
+   * taken as a sign of where her level lies.
+   */
+  public CurveReading reading(Evidence evidence, Series series, Density ovulation) {
+    double lag = model.value("lag.mean");
+    double median = ovulation.quantile(0.5);
+    double spread = Math.hypot(model.riseSd, model.baselineSd / 2);
+    double scale = Math.log(model.assays(series.method()).get(0).slope());
+    double scaleSd = model.assays(series.method()).get(0).scaleLogSd();
+    double noise = Math.hypot(Math.hypot(model.swingSd, model.pulseSd), 0.08);
+    double own = Math.hypot(spread, scaleSd);
+    double precision = 1 / (own * own);
+    double sum = 0;
+    for (Evidence.Value value : evidence.values()) {
+      if (value.series().equals(series)) {
+        double miss =
+            Math.log(Math.max(value.ngPerMl(), model.assayFloor))
+                - scale
+                - model.curve.logMean(value.day() - median + lag);
+        double uncertain = noise * noise + 0.04;
+        sum += miss / uncertain;
+        precision += 1 / uncertain;
+      }
+    }
+    double left = Math.sqrt(1 / precision + noise * noise + 0.02);
+    return new CurveReading(model.curve, lag, scale + sum / precision, left);
+  }
+
   /** The same on another grid, to see that the grid does not matter. */
   Timeline withStep(double days) {
     return new Timeline(model, days);
@@ -41,7 +71,7 @@ public final class Timeline {
    *
    * @param evidence evidence that says something
    */
-  Estimate estimate(Evidence evidence) {
+  public Estimate estimate(Evidence evidence) {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, evidence);
     progesterone.thorough(false);
     Lattice lattice = narrow(evidence, progesterone);

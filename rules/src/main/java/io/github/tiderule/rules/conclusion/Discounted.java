@@ -12,8 +12,12 @@ public record Discounted(String observation, Direction direction, String sentenc
 
   /** Which way a result is likely to be wrong. */
   public enum Direction {
+    /** Lower than the truth. */
     READS_LOW,
-    EITHER
+    /** Off by itself, either way. */
+    EITHER,
+    /** Right beside others of its series, but the scale of the whole series is uncertain. */
+    SCALE
   }
 
   @Override

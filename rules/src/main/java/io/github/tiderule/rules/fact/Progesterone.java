@@ -2,6 +2,7 @@ package io.github.tiderule.rules.fact;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,5 +42,19 @@ public record Progesterone(
   /** Which laboratory and method this value belongs to; values of two series never share a line. */
   public Series series() {
     return Series.of(laboratory, method);
+  }
+
+  /** The value in ng/mL, or not-a-number when its unit is missing. */
+  public double ngPerMl() {
+    return statedUnit == null ? Double.NaN : statedUnit.toNgPerMl(value);
+  }
+
+  /** Whether the result's own words print the stated unit, which settles doubts about it. */
+  public boolean unitPrinted() {
+    if (statedUnit == null || asReported == null) {
+      return false;
+    }
+    String words = asReported.toLowerCase(Locale.ROOT).replace(" ", "");
+    return words.replaceAll("mcg|[µμ]g", "ug").contains(statedUnit.word().toLowerCase(Locale.ROOT));
   }
 }

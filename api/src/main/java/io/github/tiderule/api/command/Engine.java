@@ -1,0 +1,26 @@
+package io.github.tiderule.api.command;
+
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Tiderule;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.rules.RuleBase;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * What a command needs of the engine, made only when it is needed: making it costs most of a second
+ * run, and a refused file needs none.
+ *
+ * @param advise from a cycle to its advice; safe for use by many threads
+ * @param rules the rules it speaks from
+ */
+public record Engine(Function<CycleRecord, Advice> advise, RuleBase rules) {
+
+  /** The real one. */
+  public static Supplier<Engine> real() {
+    return () -> {
+      Tiderule tiderule = Tiderule.create();
+      return new Engine(tiderule::advise, tiderule.rules());
+    };
+  }
+}

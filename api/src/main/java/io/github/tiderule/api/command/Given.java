@@ -1,0 +1,54 @@
+package io.github.tiderule.api.command;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** A file given on the command line; {@code -} is the standard input. */
+record Given(String name) {
+
+  static final String STANDARD_INPUT = "-";
+
+  /** The file cannot be opened; the message is for people. */
+  static final class Unreadable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unreadable(String message) {
+      super(message);
+    }
+  }
+
+  /** What it is called in messages. */
+  String words() {
+    return name.equals(STANDARD_INPUT) ? "the standard input" : name;
+  }
+
+  InputStream open(Streams streams) throws Unreadable {
+    if (name.equals(STANDARD_INPUT)) {
+      return new FilterInputStream(streams.in()) {
+        @Override
+        public void close() {
+          // the standard input is not ours to close
+        }
+      };
+    }
+    try {
+      Path path = Path.of(name);
+      if (Files.isDirectory(path)) {
+        throw new Unreadable(name + " is a directory, not a file.");
+      }
+      return Files.newInputStream(path);
+    } catch (NoSuchFileException e) {
+      throw new Unreadable("There is no file " + name + ".");
+    } catch (AccessDeniedException e) {
+      throw new Unreadable(name + " may not be read.");
+    } catch (InvalidPathException | IOException e) {
+      throw new Unreadable(name + " cannot be read.");
+    }
+  }
+}

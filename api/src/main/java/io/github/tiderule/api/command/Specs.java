@@ -1,0 +1,96 @@
+package io.github.tiderule.api.command;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** What each command is called, and what it takes; spelt out, since looking it up costs time. */
+final class Specs {
+
+  static final String ADVISE = "advise";
+  static final String TRACE = "trace";
+  static final String BATCH = "batch";
+  static final String RULEBOOK = "rulebook";
+  static final String JSON = "--json";
+  static final String AS_OF = "--as-of";
+  static final String FORMAT = "--format";
+
+  private Specs() {}
+
+  static CommandSpec top() {
+    CommandSpec top =
+        command("tiderule", "On which day do we breed her? Observations in, a reasoned plan out.")
+            .version("tiderule " + Version.text());
+    top.usageMessage()
+        .footer(
+            "",
+            "Exit status: 0 done, 1 a fault of ours, 2 bad usage or a refused file,",
+            "3 a batch in which some lines were refused.",
+            "Not a substitute for a vet; check your own local rules.");
+    return top.addSubcommand(ADVISE, advise())
+        .addSubcommand(TRACE, trace())
+        .addSubcommand(BATCH, batch())
+        .addSubcommand(RULEBOOK, rulebook());
+  }
+
+  private static CommandSpec command(String name, String description) {
+    CommandSpec spec = CommandSpec.create().name(name).mixinStandardHelpOptions(true);
+    spec.usageMessage().description(description);
+    return spec;
+  }
+
+  private static CommandSpec advise() {
+    return command(ADVISE, "Prints the plan for one cycle file.")
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print the answer as JSON, schema tiderule/advice/1.")
+                .build())
+        .addOption(
+            OptionSpec.builder(AS_OF)
+                .type(String.class)
+                .paramLabel("INSTANT")
+                .description(
+                    "Advise for this moment instead of the file's own,",
+                    "as in 2027-01-12T18:30:00+01:00.")
+                .build())
+        .addPositional(file("1"));
+  }
+
+  private static CommandSpec trace() {
+    return command(
+            TRACE, "Prints the reasoning: every finding, its rule, its sources, what did not fire.")
+        .addPositional(file("1"));
+  }
+
+  private static CommandSpec batch() {
+    return command(
+            BATCH,
+            "Reads cycle files one a line, and prints an answer or a refusal for each, in order.")
+        .addPositional(file("0..1"));
+  }
+
+  private static CommandSpec rulebook() {
+    List<String> formats = RulebookCommand.FORMATS;
+    return command(RULEBOOK, "Prints every rule, parameter and source.")
+        .addOption(
+            OptionSpec.builder(FORMAT)
+                .type(String.class)
+                .paramLabel("FORMAT")
+                .defaultValue(RulebookCommand.MARKDOWN)
+                .completionCandidates(formats)
+                .description("One of " + String.join(", ", formats) + ".")
+                .build());
+  }
+
+  private static PositionalParamSpec file(String arity) {
+    return PositionalParamSpec.builder()
+        .type(String.class)
+        .index("0")
+        .arity(arity)
+        .paramLabel("FILE")
+        .description("A cycle file; - reads the standard input.")
+        .build();
+  }
+}

@@ -1,0 +1,33 @@
+package io.github.tiderule.api.node;
+
+import java.util.OptionalInt;
+
+/**
+ * Which characters a name may hold. Control and direction characters can make a terminal or a page
+ * show something other than what was written.
+ */
+public final class Characters {
+
+  private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
+  private static final int ZERO_WIDTH_JOINER = 0x200D;
+
+  private Characters() {}
+
+  /** Whether a character shows as itself. Joiners do: some scripts are not written without them. */
+  public static boolean isSafe(int character) {
+    return switch (Character.getType(character)) {
+      case Character.CONTROL,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.SURROGATE ->
+          false;
+      case Character.FORMAT -> character == ZERO_WIDTH_JOINER || character == ZERO_WIDTH_NON_JOINER;
+      default -> true;
+    };
+  }
+
+  /** The first character of a text that does not show as itself. */
+  static OptionalInt firstUnsafe(String text) {
+    return text.codePoints().filter(character -> !isSafe(character)).findFirst();
+  }
+}

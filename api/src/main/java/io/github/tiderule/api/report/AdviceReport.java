@@ -1,0 +1,206 @@
+package io.github.tiderule.api.report;
+
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Query;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.Whelping;
+import java.util.List;
+
+/**
+ * The plan for a breeder: what to do now, which days and why, how sure, what next, and what would
+ * change it. Plain text of at most 80 columns, without colour.
+ */
+public final class AdviceReport {
+
+  private static final int HASH_LETTERS = 12;
+  private static final String CARE = "care";
+
+  private final CycleRecord cycle;
+  private final Advice advice;
+  private final Page page = new Page();
+
+  private AdviceReport(CycleRecord cycle, Advice advice) {
+    this.cycle = cycle;
+    this.advice = advice;
+  }
+
+  /** The report on a cycle, each line ended by a line feed. */
+  public static String text(CycleRecord cycle, Advice advice) {
+    return new AdviceReport(cycle, advice).text();
+  }
+
+  private String text() {
+    title();
+    now();
+    plan();
+    DaysTable.write(page, advice.breedingDays());
+    Certainties.write(page, cycle, advice);
+    nextTest();
+    questions();
+    whelping();
+    changes();
+    Certainties.writeWeights(page, cycle, advice.influence());
+    cautions();
+    foot();
+    return page.toString();
+  }
+
+  private void title() {
+    String name = cycle.female().name();
+    String id = advice.femaleId();
+    String who = name != null ? name : id != null ? id : "an unnamed female";
+    page.line("Breeding-day plan for " + who);
+    page.line("as of " + LocalWords.moment(advice.asOf()) + "; all times are for " + cycle.zone());
+  }
+
+  private void now() {
+    page.heading("What to do now");
+    page.indented(2, advice.action().headline());
+    for (Warning caution : advice.cautions()) {
+      if (!caution.level().equals(CARE)) {
+        page.hanging(2, caution.level().equals("vet") ? "See a vet:" : "Stop:", caution.text());
+      }
+    }
+  }
+
+  private void plan() {
+    page.heading("The plan");
+    Plan plan = advice.plan();
+    if (plan == null) {
+      page.indented(2, "No day can be named yet; what to do now, and the questions, say why.");
+      return;
+    }
+    for (int i = 0; i < plan.at().size(); i++) {
+      page.hanging(
+          2, (i + 1) + ".", DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays()));
+    }
+    String together = plan.at().size() == 1 ? "It should meet about " : "Together they meet about ";
+    page.indented(
+        2,
+        together
+            + Shares.inHundred(plan.eggShare().mean())
+            + " of her eggs; 1 time in 10, fewer than "
+            + Shares.number(plan.eggShare().p10())
+            + ".");
+    if (plan.orderBy() != null) {
+      page.indented(2, "Order by " + LocalWords.moment(plan.orderBy()) + ", at the latest.");
+    }
+    if (!plan.alternatives().isEmpty()) {
+      page.indented(2, "Other ways:");
+      for (Plan.Alternative other : plan.alternatives()) {
+        page.hanging(
+            2,
+            "-",
+            LocalWords.moments(other.at())
+                + ": about "
+                + Shares.inHundred(other.eggShare().mean())
+                + ". "
+                + other.note());
+      }
+    }
+  }
+
+  private void nextTest() {
+    page.heading("Next test");
+    NextTest test = advice.nextTest();
+    if (test == null) {
+      page.indented(2, "None is needed for this plan.");
+    } else {
+      String kind =
+          switch (test.kind()) {
+            case "progesterone" -> "Progesterone";
+            case "lh" -> "An LH test";
+            case "cytology" -> "A vaginal smear";
+            default -> test.kind();
+          };
+      page.indented(2, kind + ", on " + LocalWords.moment(test.at()) + ".");
+      if (test.gain() >= 0.005) {
+        page.indented(
+            2,
+            "Waiting for its result is worth about "
+                + Shares.inHundred(test.gain())
+                + " more of her eggs.");
+      }
+    }
+    page.indented(
+        2,
+        "This plan stands until " + LocalWords.moment(advice.validUntil()) + "; then ask again.");
+  }
+
+  private void questions() {
+    if (advice.questions().isEmpty()) {
+      return;
+    }
+    page.heading("Questions to you");
+    ObservationWords names = new ObservationWords(cycle);
+    for (Query query : advice.questions()) {
+      page.hanging(2, "-", query.text());
+      page.indented(4, "This is about " + names.of(query.about()) + ".");
+      for (Query.Reading reading : query.readings()) {
+        page.hanging(4, "in " + reading.unit() + ":", reading.meaning());
+      }
+    }
+  }
+
+  private void whelping() {
+    Whelping whelping = advice.whelping();
+    if (whelping == null) {
+      return;
+    }
+    page.heading("Whelping, if she conceives");
+    page.indented(
+        2,
+        "Around "
+            + LocalWords.day(whelping.median().toLocalDate())
+            + "; 9 times in 10 between "
+            + LocalWords.day(whelping.p05().toLocalDate())
+            + " and "
+            + LocalWords.day(whelping.p95().toLocalDate())
+            + ". Counted from ovulation, not from a mating.");
+  }
+
+  private void changes() {
+    if (advice.wouldChange().isEmpty()) {
+      return;
+    }
+    page.heading("What would change this");
+    advice
+        .wouldChange()
+        .forEach(
+            change -> {
+              page.hanging(2, "-", change.ifThen());
+              page.indented(
+                  4,
+                  change.plan().isEmpty()
+                      ? "Then no plan would stand."
+                      : "Then best: " + LocalWords.moments(change.plan()) + ".");
+            });
+  }
+
+  private void cautions() {
+    List<String> care =
+        advice.cautions().stream()
+            .filter(caution -> caution.level().equals(CARE))
+            .map(Warning::text)
+            .toList();
+    if (!care.isEmpty()) {
+      page.heading("Cautions");
+      page.bullets(2, care);
+    }
+  }
+
+  private void foot() {
+    page.gap();
+    String rules = advice.stamp().rules().replaceFirst("^sha256:", "");
+    String hash = rules.substring(0, Math.min(HASH_LETTERS, rules.length()));
+    page.line(
+        "Engine "
+            + advice.stamp().engine()
+            + ", rules "
+            + hash
+            + ". Not a substitute for a vet; check your own local rules.");
+  }
+}

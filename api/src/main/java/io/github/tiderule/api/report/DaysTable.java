@@ -1,0 +1,89 @@
+package io.github.tiderule.api.report;
+
+import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.Verdict;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/** The ranked days of a report. */
+final class DaysTable {
+
+  private static final int MOST_DAYS = 12;
+  private static final int MOST_REASONS = 3;
+
+  private DaysTable() {}
+
+  static void write(Page page, List<BreedingDay> days) {
+    if (days.isEmpty()) {
+      return;
+    }
+    page.heading("Days, best first");
+    page.preformatted("  " + row("", "day", "time", "verdict", "eggs in 100 for one breeding"));
+    days.stream().limit(MOST_DAYS).forEach(day -> write(page, day));
+    if (days.size() > MOST_DAYS) {
+      page.indented(2, days.size() - MOST_DAYS + " further days stand in the JSON answer.");
+    }
+  }
+
+  private static void write(Page page, BreedingDay day) {
+    page.preformatted(
+        "  "
+            + row(
+                day.rank() + ".",
+                LocalWords.day(day.day()),
+                LocalWords.window(day.from(), day.to()),
+                day.verdict().word(),
+                Shares.number(day.eggShare().mean())
+                    + " (unlucky: "
+                    + Shares.number(day.eggShare().p10())
+                    + ")"));
+    long most = day.verdict() == Verdict.AVOID ? 1 : MOST_REASONS;
+    day.reasons().stream()
+        .sorted((one, other) -> Integer.compare(weight(day, one), weight(day, other)))
+        .limit(most)
+        .forEach(reason -> page.hanging(6, label(reason), reason.text()));
+  }
+
+  private static String row(String rank, String day, String time, String verdict, String eggs) {
+    return Columns.padded(rank, 4)
+        + Columns.padded(day, 17)
+        + Columns.padded(time, 13)
+        + Columns.padded(verdict, 13)
+        + eggs;
+  }
+
+  /** What speaks for the verdict comes first; otherwise the order of the rules stands. */
+  private static int weight(BreedingDay day, Reason reason) {
+    return switch (reason.effect()) {
+      case "vetoes" -> 0;
+      case "opposes" -> day.verdict() == Verdict.AVOID ? 1 : 2;
+      default -> day.verdict() == Verdict.AVOID ? 2 : 1;
+    };
+  }
+
+  private static String label(Reason reason) {
+    return switch (reason.effect()) {
+      case "supports" -> "because:";
+      case "vetoes" -> "ruled out:";
+      default -> "but:";
+    };
+  }
+
+  /** A time with the clock window of its day, where it lies in one. */
+  static String momentInWindow(OffsetDateTime at, List<BreedingDay> days) {
+    for (BreedingDay day : days) {
+      if (!at.isBefore(day.from()) && !at.isAfter(day.to())) {
+        return LocalWords.day(day.day())
+            + ", "
+            + LocalWords.window(day.from(), day.to())
+            + ", best about "
+            + LocalWords.clock(at)
+            + " (alone "
+            + Shares.inHundred(day.eggShare().mean())
+            + ")";
+      }
+    }
+    return LocalWords.day(at.toLocalDate()) + ", about " + LocalWords.clock(at);
+  }
+}

@@ -1,0 +1,32 @@
+package io.github.tiderule.api.report;
+
+/** Shares, probabilities and spans of hours in words. */
+final class Shares {
+
+  private Shares() {}
+
+  /**
+   * As in {@code 82 in 100}. A share that is not nothing never reads 0, nor one short of all 100.
+   */
+  static String inHundred(double share) {
+    return number(share) + " in 100";
+  }
+
+  /** As in {@code 82}, {@code under 1}, {@code over 99}. */
+  static String number(double share) {
+    if (!(share > 0)) {
+      return "0";
+    }
+    long hundredths = Math.round(share * 100);
+    if (hundredths == 0) {
+      return "under 1";
+    }
+    return hundredths >= 100 && share < 1 ? "over 99" : Long.toString(hundredths);
+  }
+
+  /** As in {@code 1 hour} or {@code 31 hours}, without a sign. */
+  static String hours(double hours) {
+    long whole = Math.round(Math.abs(hours));
+    return whole == 1 ? "1 hour" : whole + " hours";
+  }
+}

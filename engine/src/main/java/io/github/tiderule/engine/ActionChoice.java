@@ -1,0 +1,253 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Caution;
+import io.github.tiderule.rules.conclusion.CautionLevel;
+import io.github.tiderule.rules.conclusion.Held;
+import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.fact.Hours;
+import io.github.tiderule.rules.fact.Semen;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Says in one sentence what to do now, and until when that holds. */
+final class ActionChoice {
+
+  private final Tools tools;
+  private final CycleRecord cycle;
+  private final Clock clock;
+  private final Findings findings;
+  private final StageResult reading;
+  private final StageResult care;
+  private final @Nullable Dating dating;
+  private final @Nullable Breeding breeding;
+  private final @Nullable NextTest test;
+
+  ActionChoice(
+      Tools tools,
+      CycleRecord cycle,
+      Clock clock,
+      Findings findings,
+      StageResult reading,
+      StageResult care,
+      @Nullable Dating dating,
+      @Nullable Breeding breeding,
+      @Nullable Testing testing) {
+    this.tools = tools;
+    this.cycle = cycle;
+    this.clock = clock;
+    this.findings = findings;
+    this.reading = reading;
+    this.care = care;
+    this.dating = dating;
+    this.breeding = breeding;
+    this.test = testing == null ? null : testing.nextTest();
+  }
+
+  /** What to do now. */
+  Action action() {
+    return vet()
+        .or(this::answer)
+        .or(this::breedOrBook)
+        .or(this::passed)
+        .or(this::testing)
+        .orElseGet(this::nothing);
+  }
+
+  private Optional<Action> vet() {
+    List<StageResult.Ruled<Caution>> grave =
+        care.ruled(Caution.class)
+            .filter(
+                ruled ->
+                    ruled.conclusion().level() == CautionLevel.STOP
+                        || (ruled.conclusion().level() == CautionLevel.VET
+                            && !ruled.conclusion().observations().isEmpty()))
+            .toList();
+    boolean stop =
+        grave.stream().anyMatch(ruled -> ruled.conclusion().level() == CautionLevel.STOP);
+    if (grave.isEmpty() && !findings.vetOnly()) {
+      return Optional.empty();
+    }
+    String headline =
+        stop
+            ? "See a vet today; nothing about breeding days matters until then."
+            : findings.vetOnly()
+                ? "See a vet before any plan: these values cannot be read without one."
+                : "Have a vet examine her before she is bred.";
+    List<String> because =
+        care.ruled(Caution.class)
+            .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
+            .map(ruled -> ruled.rule().id())
+            .distinct()
+            .toList();
+    return Optional.of(new Action(Now.VET, headline, because));
+  }
+
+  private Optional<Action> answer() {
+    Set<String> held =
+        reading.all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
+    Optional<Instant> lastUsed =
+        findings.levels().stream().map(level -> level.at()).max(Instant::compareTo);
+    return reading
+        .ruled(Question.class)
+        .filter(ruled -> held.contains(ruled.conclusion().about()))
+        .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
+        .findFirst()
+        .map(
+            ruled ->
+                new Action(
+                    Now.ANSWER,
+                    "Answer the question about "
+                        + ruled.conclusion().about()
+                        + " first; until then it is not used.",
+                    List.of(ruled.rule().id())));
+  }
+
+  private Instant drawn(String id) {
+    return cycle.observations().stream()
+        .filter(observation -> observation.id().equals(id))
+        .map(observation -> observation.at())
+        .findFirst()
+        .orElse(Instant.MIN);
+  }
+
+  private Optional<Action> breedOrBook() {
+    if (breeding == null || !breeding.close()) {
+      return Optional.empty();
+    }
+    return breeding.first().flatMap(this::breedOrBook);
+  }
+
+  private Optional<Action> breedOrBook(Slot first) {
+    List<String> because =
+        breeding == null || breeding.plan() == null ? List.of() : breeding.plan().becauseOf();
+    double hours = Hours.between(cycle.asOf(), first.from());
+    if (hours <= tools.value("planning.breed-within")) {
+      return Optional.of(
+          new Action(
+              Now.BREED,
+              word() + " her on " + clock.day(first.middle()) + ", " + clock.span(first) + ".",
+              because));
+    }
+    Instant orderBy = first.orderBy();
+    if (orderBy != null) {
+      boolean testFirst = test != null && test.at().toInstant().isBefore(orderBy);
+      return testFirst && Hours.between(cycle.asOf(), orderBy) > 24
+          ? Optional.empty()
+          : Optional.of(
+              new Action(
+                  Now.BOOK,
+                  "Order semen by "
+                      + clock.dayAndTime(orderBy)
+                      + " to use it on "
+                      + clock.day(first.middle())
+                      + ", "
+                      + clock.span(first)
+                      + ".",
+                  because));
+    }
+    boolean firm = dating != null && dating.width() <= tools.value("planning.firm-width");
+    if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
+      return Optional.of(
+          new Action(
+              Now.BOOK,
+              "Arrange to "
+                  + word().toLowerCase(java.util.Locale.ROOT)
+                  + " her on "
+                  + clock.day(first.middle())
+                  + ", "
+                  + clock.span(first)
+                  + ".",
+              because));
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a test is due well before a slot, so that it should be made first. */
+  private boolean testBefore(Slot slot) {
+    return test != null && Hours.between(test.at().toInstant(), slot.from()) > 24;
+  }
+
+  private String word() {
+    return cycle.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
+  }
+
+  private Optional<Action> passed() {
+    if (dating == null || (breeding != null && breeding.best().isPresent())) {
+      return Optional.empty();
+    }
+    boolean behind = dating.quantile(0.95).isBefore(cycle.asOf());
+    return behind
+        ? Optional.of(
+            new Action(
+                Now.PASSED,
+                "This season's time for breeding is over; no day ahead would meet her eggs.",
+                List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id())))
+        : Optional.empty();
+  }
+
+  private Optional<Action> testing() {
+    if (test == null) {
+      return Optional.empty();
+    }
+    String kind =
+        switch (test.kind()) {
+          case "lh" -> "LH";
+          case "cytology" -> "a smear";
+          default -> "progesterone";
+        };
+    String headline =
+        "Test "
+            + kind
+            + " on "
+            + clock.dayAndTime(test.at().toInstant())
+            + (findings.levels().isEmpty()
+                ? "; do not breed by the day count alone."
+                : ", same laboratory and method as before.");
+    return Optional.of(new Action(Now.TEST, headline, test.because()));
+  }
+
+  private Action nothing() {
+    if (dating == null) {
+      return new Action(
+          Now.TEST,
+          "Nothing dates this season yet: test progesterone and note the first blood.",
+          List.of(EngineStep.TIMELINE.id()));
+    }
+    return breeding != null && breeding.first().isPresent()
+        ? new Action(
+            Now.BOOK,
+            "Plan for " + clock.day(breeding.first().get().middle()) + "; no further test is due.",
+            List.of(EngineStep.PLAN.id()))
+        : new Action(
+            Now.TEST,
+            "No day can be planned yet; test again before deciding.",
+            List.of(EngineStep.TIMELINE.id()));
+  }
+
+  /** The advice should be asked for again by then. */
+  Instant validUntil() {
+    Instant until = cycle.asOf().plus(3, ChronoUnit.DAYS);
+    if (test != null && test.at().toInstant().isAfter(cycle.asOf())) {
+      until = earlier(until, test.at().toInstant());
+    }
+    if (breeding != null && breeding.first().isPresent()) {
+      Instant end = breeding.first().get().to();
+      until = end.isAfter(cycle.asOf()) ? earlier(until, end) : until;
+    }
+    return until;
+  }
+
+  private static Instant earlier(Instant a, Instant b) {
+    return a.isBefore(b) ? a : b;
+  }
+}

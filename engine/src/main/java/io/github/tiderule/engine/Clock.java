@@ -1,0 +1,61 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.days.Slot;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** A cycle's local time. */
+record Clock(ZoneId zone) {
+
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY_AND_TIME =
+      DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+
+  private static final DateTimeFormatter HOUR =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+  OffsetDateTime offset(Instant at) {
+    return at.atZone(zone).toOffsetDateTime();
+  }
+
+  /** {@code Thu 14 Jan}. */
+  String day(Instant at) {
+    return DAY.format(at.atZone(zone));
+  }
+
+  /** {@code Thu 14 Jan 08:00}. */
+  String dayAndTime(Instant at) {
+    return DAY_AND_TIME.format(at.atZone(zone));
+  }
+
+  /** {@code 08:00–12:00}. */
+  String span(Slot slot) {
+    return HOUR.format(slot.from().atZone(zone)) + "–" + HOUR.format(slot.to().atZone(zone));
+  }
+
+  /** The quarter hour nearest the middle of a window, inside it. */
+  Instant quarter(Slot slot) {
+    long minutes = slot.middle().getEpochSecond() / 60;
+    Instant rounded = Instant.ofEpochSecond((minutes + 7) / 15 * 15 * 60);
+    return rounded.isBefore(slot.from()) || rounded.isAfter(slot.to()) ? slot.middle() : rounded;
+  }
+
+  /** The first time at a clock hour, on a day that is allowed, not before an instant. */
+  Instant next(Instant earliest, LocalTime hour, List<DayOfWeek> allowed) {
+    ZonedDateTime start = earliest.atZone(zone);
+    ZonedDateTime at = start.toLocalDate().atTime(hour).atZone(zone);
+    while (at.toInstant().isBefore(earliest)
+        || !(allowed.isEmpty() || allowed.contains(at.getDayOfWeek()))) {
+      at = at.toLocalDate().plusDays(1).atTime(hour).atZone(zone);
+    }
+    return at.toInstant();
+  }
+}

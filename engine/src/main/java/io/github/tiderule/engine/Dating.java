@@ -1,0 +1,177 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.Patterns;
+import io.github.tiderule.engine.advice.Quantiles;
+import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.timeline.Density;
+import io.github.tiderule.engine.timeline.Estimate;
+import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.rules.fact.Forecast;
+import io.github.tiderule.rules.parameter.Parameters;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** An estimate on the calendar. */
+final class Dating {
+
+  private static final int SHARES = 10_000;
+
+  private final Parameters parameters;
+  private final Clock clock;
+  private final TimeAxis axis;
+  private final Instant now;
+  private final Estimate estimate;
+
+  Dating(Parameters parameters, Clock clock, TimeAxis axis, Instant now, Estimate estimate) {
+    this.parameters = parameters;
+    this.clock = clock;
+    this.axis = axis;
+    this.now = now;
+    this.estimate = estimate;
+  }
+
+  Estimate estimate() {
+    return estimate;
+  }
+
+  Density density() {
+    return estimate.ovulation();
+  }
+
+  /** A quantile of ovulation as an instant. */
+  Instant quantile(double share) {
+    return axis.instant(estimate.ovulation().quantile(share));
+  }
+
+  Forecast forecast() {
+    Density ovulation = estimate.ovulation();
+    return new Forecast(
+        quantile(0.05),
+        quantile(0.25),
+        quantile(0.5),
+        quantile(0.75),
+        quantile(0.95),
+        ovulation.quantile(0.5) - axis.day(now),
+        width(),
+        estimate.noOvulation(),
+        estimate.plateau());
+  }
+
+  /** Days between the 5th and the 95th percentile of ovulation. */
+  double width() {
+    return estimate.ovulation().quantile(0.95) - estimate.ovulation().quantile(0.05);
+  }
+
+  String sentence() {
+    return "ovulation about "
+        + clock.dayAndTime(quantile(0.5))
+        + ", nine times in ten between "
+        + clock.dayAndTime(quantile(0.05))
+        + " and "
+        + clock.dayAndTime(quantile(0.95));
+  }
+
+  Quantiles lhPeak() {
+    Density peak = estimate.peak();
+    return new Quantiles(
+        at(peak, 0.5), at(peak, 0.05), at(peak, 0.25), at(peak, 0.75), at(peak, 0.95));
+  }
+
+  Ovulation ovulation(boolean proven) {
+    Density ovulation = estimate.ovulation();
+    return new Ovulation(
+        at(ovulation, 0.5),
+        at(ovulation, 0.05),
+        at(ovulation, 0.25),
+        at(ovulation, 0.75),
+        at(ovulation, 0.95),
+        proven,
+        byDay(ovulation, 0, 1 - estimate.noOvulation()),
+        round(estimate.noOvulation()),
+        new Patterns(
+            round(estimate.ordinary()), round(estimate.plateau()), round(estimate.noOvulation())));
+  }
+
+  private OffsetDateTime at(Density density, double share) {
+    return clock.offset(axis.instant(density.quantile(share)));
+  }
+
+  Whelping whelping() {
+    Density whelping =
+        estimate
+            .ovulation()
+            .after(parameters.value("whelping.after-ovulation"), parameters.value("whelping.sd"));
+    return new Whelping(
+        at(whelping, 0.5), at(whelping, 0.05), at(whelping, 0.95), byDay(whelping, 0, 1));
+  }
+
+  /** Probabilities of local days, in ten-thousandths that sum to the total. */
+  private List<DayProbability> byDay(Density density, double least, double total) {
+    LocalDate first = day(density.quantile(0.002));
+    LocalDate last = day(density.quantile(0.998));
+    int days = (int) java.time.temporal.ChronoUnit.DAYS.between(first, last) + 1;
+    double[] share = new double[days];
+    double before = least;
+    for (int i = 0; i < days; i++) {
+      double until = i == days - 1 ? 1 : density.cdf(midnight(first.plusDays(i + 1)));
+      share[i] = (until - before) * total * SHARES;
+      before = until;
+    }
+    int[] whole = largestRemainders(share, Math.round(total * SHARES));
+    List<DayProbability> byDay = new ArrayList<>();
+    for (int i = 0; i < days; i++) {
+      byDay.add(new DayProbability(first.plusDays(i), whole[i] / (double) SHARES));
+    }
+    return byDay;
+  }
+
+  private static int[] largestRemainders(double[] share, long total) {
+    int[] whole = new int[share.length];
+    List<Integer> order = new ArrayList<>();
+    long sum = 0;
+    for (int i = 0; i < share.length; i++) {
+      whole[i] = (int) Math.floor(share[i]);
+      sum += whole[i];
+      order.add(i);
+    }
+    order.sort(Comparator.comparingDouble(i -> whole[i] - share[i]));
+    for (int k = 0; k < order.size() && sum < total; k++, sum++) {
+      whole[order.get(k)]++;
+    }
+    return whole;
+  }
+
+  private LocalDate day(double day) {
+    return axis.instant(day).atZone(clock.zone()).toLocalDate();
+  }
+
+  private double midnight(LocalDate day) {
+    return axis.day(day.atStartOfDay(clock.zone()).toInstant());
+  }
+
+  List<Influence> influence() {
+    return estimate.influences().stream()
+        .sorted(
+            Comparator.comparingDouble(Estimate.Pull::day)
+                .thenComparing(Estimate.Pull::observation))
+        .map(
+            pull ->
+                new Influence(
+                    pull.observation(),
+                    pull.medianShift() * 24,
+                    pull.widthChange() * 24,
+                    pull.odd()))
+        .toList();
+  }
+
+  private static double round(double probability) {
+    return Math.round(probability * SHARES) / (double) SHARES;
+  }
+}

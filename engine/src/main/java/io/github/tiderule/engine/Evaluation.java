@@ -1,0 +1,181 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.Query;
+import io.github.tiderule.engine.advice.Stamp;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.timeline.Estimate;
+import io.github.tiderule.engine.timeline.Evidence;
+import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.RuleCard;
+import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Caution;
+import io.github.tiderule.rules.conclusion.CautionLevel;
+import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.fact.Forecast;
+import io.github.tiderule.rules.fact.Moment;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** One cycle on its way through the stages. */
+final class Evaluation {
+
+  private final Tools tools;
+  private final RuleBase rules;
+  private final CycleRecord cycle;
+  private final Moment moment;
+  private final Clock clock;
+  private final TraceBook trace = new TraceBook();
+
+  Evaluation(Tools tools, CycleRecord cycle) {
+    this.tools = tools;
+    this.rules = tools.rules();
+    this.cycle = cycle;
+    this.moment = new Moment(cycle.asOf(), cycle.zone());
+    this.clock = new Clock(cycle.zone());
+  }
+
+  Advice advice() {
+    StageResult reading = run(Stage.READING, cycle.observations(), cycle.treatments());
+    StageResult found =
+        run(
+            Stage.FINDINGS,
+            Findings.accepted(cycle, reading),
+            reading.all(io.github.tiderule.rules.conclusion.Level.class),
+            cycle.earlierCycles(),
+            cycle.treatments(),
+            List.of(cycle.semenPlan()));
+    Findings findings = Findings.of(cycle, reading, found);
+    TimeAxis axis = Gathering.axis(cycle);
+    Evidence evidence =
+        Gathering.of(
+            cycle,
+            axis,
+            findings.levels(),
+            findings.accepted(),
+            findings.discounted(),
+            findings.setAside());
+    @Nullable Estimate estimate =
+        evidence.saysSomething() ? tools.timeline().estimate(evidence) : null;
+    @Nullable Dating dating =
+        estimate == null
+            ? null
+            : new Dating(tools.rules().parameters(), clock, axis, cycle.asOf(), estimate);
+    List<Forecast> forecast = dating == null ? List.of() : List.of(dating.forecast());
+    StageResult care =
+        run(
+            Stage.CARE,
+            findings.accepted(),
+            findings.findings(),
+            forecast,
+            cycle.earlierCycles(),
+            cycle.treatments(),
+            List.of(cycle.semenPlan()));
+    boolean stopped =
+        care.all(Caution.class).stream().anyMatch(c -> c.level() == CautionLevel.STOP);
+
+    trace.add(Stage.READING, reading);
+    trace.add(Stage.FINDINGS, found);
+    if (dating != null) {
+      trace.add(
+          "timeline",
+          EngineStep.TIMELINE,
+          evidence.items().stream().map(Evidence.Item::id).sorted().toList(),
+          List.of(dating.sentence()));
+    }
+    boolean silent = stopped || findings.vetOnly();
+    @Nullable Breeding breeding =
+        dating == null || silent
+            ? null
+            : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
+    @Nullable Testing testing =
+        stopped
+            ? null
+            : Testing.of(
+                tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);
+    trace.add(Stage.CARE, care);
+    ActionChoice action =
+        new ActionChoice(tools, cycle, clock, findings, reading, care, dating, breeding, testing);
+    return new Advice(
+        new Stamp(Tiderule.VERSION, rules.fingerprint()),
+        clock.offset(cycle.asOf()),
+        clock.offset(action.validUntil()),
+        cycle.female().id(),
+        action.action(),
+        dating == null ? null : dating.lhPeak(),
+        dating == null ? null : dating.ovulation(findings.proven()),
+        breeding == null ? List.of() : breeding.days(),
+        breeding == null ? null : breeding.plan(),
+        testing == null ? null : testing.nextTest(),
+        dating == null || silent ? null : dating.whelping(),
+        questions(reading),
+        warnings(care),
+        dating == null ? List.of() : dating.influence(),
+        testing == null ? List.of() : testing.changes(),
+        trace.lines(),
+        notFired(findings));
+  }
+
+  /** Runs a stage over some facts, with what every stage sees. */
+  private StageResult run(Stage stage, List<?>... facts) {
+    List<Object> all = new ArrayList<>();
+    all.add(moment);
+    all.add(cycle.firstBlood());
+    all.add(cycle.female());
+    for (List<?> some : facts) {
+      all.addAll(some);
+    }
+    return rules.run(stage, all);
+  }
+
+  private static List<Query> questions(StageResult reading) {
+    return reading.all(Question.class).stream()
+        .map(
+            question ->
+                new Query(
+                    question.about(),
+                    question.sentence(),
+                    question.readings().stream()
+                        .map(r -> new Query.Reading(r.unit().word(), r.meaning()))
+                        .toList()))
+        .toList();
+  }
+
+  private static List<Warning> warnings(StageResult care) {
+    return care.ruled(Caution.class)
+        .sorted(
+            Comparator.comparing((StageResult.Ruled<Caution> ruled) -> ruled.conclusion().level())
+                .thenComparing(ruled -> ruled.rule().id()))
+        .map(
+            ruled ->
+                new Warning(
+                    ruled.conclusion().level().name().toLowerCase(Locale.ROOT),
+                    ruled.conclusion().sentence(),
+                    ruled.rule().id(),
+                    ruled.rule().sources()))
+        .distinct()
+        .toList();
+  }
+
+  private List<NotFired> notFired(Findings findings) {
+    return findings.awaited().stream()
+        .map(
+            awaited ->
+                new NotFired(
+                    awaited.rule(),
+                    rules.cards().stream()
+                        .filter(card -> card.id().equals(awaited.rule()))
+                        .map(RuleCard::title)
+                        .findFirst()
+                        .orElse(""),
+                    awaited.missing()))
+        .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing))
+        .toList();
+  }
+}

@@ -1,0 +1,86 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Accepted;
+import io.github.tiderule.rules.conclusion.Awaited;
+import io.github.tiderule.rules.conclusion.Discounted;
+import io.github.tiderule.rules.conclusion.Finding;
+import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.Held;
+import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.conclusion.SetAside;
+import io.github.tiderule.rules.fact.BreedingDone;
+import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.ProgesteroneBand;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What the first two stages of rules made of a cycle's observations. */
+record Findings(
+    List<Level> levels,
+    List<Observation> accepted,
+    List<Held> held,
+    List<Question> questions,
+    List<Discounted> discounted,
+    List<Finding> findings,
+    Set<String> setAside,
+    List<Awaited> awaited) {
+
+  /** Findings that leave timing to a vet. */
+  private static final Set<FindingKind> VET_ONLY =
+      Set.of(FindingKind.TREATED_CYCLE, FindingKind.FALL_TO_BASE, FindingKind.PROLONGED_HEAT);
+
+  private static final Set<FindingKind> PROOF =
+      Set.of(FindingKind.PROVEN_OVULATION, FindingKind.DIOESTROUS_SHIFT, FindingKind.SCAN_OVULATED);
+
+  /** Observations other than progesterone that the reading stage accepted. */
+  static List<Observation> accepted(CycleRecord cycle, StageResult reading) {
+    Set<String> ids =
+        reading.all(Accepted.class).stream().map(Accepted::observation).collect(Collectors.toSet());
+    return cycle.observations().stream()
+        .filter(o -> ids.contains(o.id()))
+        .filter(o -> !(o instanceof Progesterone) && !(o instanceof ProgesteroneBand))
+        .toList();
+  }
+
+  static Findings of(CycleRecord cycle, StageResult reading, StageResult findings) {
+    return new Findings(
+        reading.all(Level.class),
+        accepted(cycle, reading),
+        reading.all(Held.class),
+        reading.all(Question.class),
+        reading.all(Discounted.class),
+        findings.all(Finding.class),
+        findings.all(SetAside.class).stream()
+            .map(SetAside::observation)
+            .collect(Collectors.toUnmodifiableSet()),
+        findings.all(Awaited.class));
+  }
+
+  boolean has(FindingKind... kinds) {
+    List<FindingKind> wanted = Arrays.asList(kinds);
+    return findings.stream().anyMatch(finding -> wanted.contains(finding.kind()));
+  }
+
+  /** Whether only a vet can time this season. */
+  boolean vetOnly() {
+    return findings.stream().anyMatch(finding -> VET_ONLY.contains(finding.kind()));
+  }
+
+  /** Whether something proves that she has ovulated. */
+  boolean proven() {
+    return findings.stream().anyMatch(finding -> PROOF.contains(finding.kind()));
+  }
+
+  /** Breedings already done. */
+  List<BreedingDone> breedings() {
+    return accepted.stream()
+        .filter(BreedingDone.class::isInstance)
+        .map(BreedingDone.class::cast)
+        .toList();
+  }
+}

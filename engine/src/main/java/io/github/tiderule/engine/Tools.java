@@ -1,0 +1,23 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.days.EggModel;
+import io.github.tiderule.engine.days.Planner;
+import io.github.tiderule.engine.timeline.Timeline;
+import io.github.tiderule.rules.RuleBase;
+
+/** What every evaluation uses. Immutable and safe for use by many threads. */
+record Tools(RuleBase rules, Timeline timeline, EggModel eggs, Planner planner) {
+
+  static Tools over(RuleBase rules) {
+    return new Tools(
+        rules,
+        Timeline.of(rules.parameters()),
+        new EggModel(rules.parameters()),
+        new Planner(rules.parameters()));
+  }
+
+  /** The value of a parameter. */
+  double value(String id) {
+    return rules.parameters().value(id);
+  }
+}

@@ -1,0 +1,41 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.rules.Firing;
+import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Conclusion;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes the reasoning down in the order of the stages. */
+final class TraceBook {
+
+  private final List<TraceLine> lines = new ArrayList<>();
+
+  /** Everything one stage of rules concluded. */
+  void add(Stage stage, StageResult result) {
+    for (Firing firing : result.firings()) {
+      lines.add(
+          new TraceLine(
+              lines.size() + 1,
+              stage.word(),
+              firing.rule().id(),
+              firing.rule().title(),
+              firing.observations(),
+              firing.concluded().stream().map(Conclusion::sentence).toList(),
+              firing.rule().sources()));
+    }
+  }
+
+  /** One step of the engine's own. */
+  void add(String stage, EngineStep step, List<String> matched, List<String> concluded) {
+    lines.add(
+        new TraceLine(
+            lines.size() + 1, stage, step.id(), step.title(), matched, concluded, step.sources()));
+  }
+
+  List<TraceLine> lines() {
+    return List.copyOf(lines);
+  }
+}

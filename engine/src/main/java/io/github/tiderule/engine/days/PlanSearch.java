@@ -1,0 +1,171 @@
+package io.github.tiderule.engine.days;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Exhaustive search over sets of one to four doses on allowed slots.
+ *
+ * <p>Slots that alone meet almost nothing beside the best one are left out of larger sets. Equal
+ * shares go to the earlier set, so the answer does not depend on any order of the input.
+ */
+final class PlanSearch {
+
+  /** A slot whose own share is below this part of the best one's is not combined. */
+  private static final double WORTH = 0.1;
+
+  /** Shares closer than this count as equal. */
+  private static final double TIE = 1e-9;
+
+  /** How many sets, best first, are kept. */
+  private static final int KEPT = 40;
+
+  private final EggShares shares;
+  private final double[] hours;
+  private final boolean[] allowed;
+  private final double spacing;
+
+  /**
+   * @param hours time of each slot, in hours on any axis, increasing
+   * @param allowed which slots may be used
+   * @param spacing least hours between two doses
+   */
+  PlanSearch(EggShares shares, double[] hours, boolean[] allowed, double spacing) {
+    this.shares = shares;
+    this.hours = hours;
+    this.allowed = allowed;
+    this.spacing = spacing;
+  }
+
+  /** The best sets of exactly so many doses, best first; fewer where there is no room. */
+  List<ScoredPlan> best(int doses) {
+    List<Integer> candidates = candidates();
+    for (int k = Math.min(doses, candidates.size()); k >= 1; k--) {
+      List<Found> found = new ArrayList<>();
+      extend(candidates, 0, shares.start(), new ArrayList<>(), k, found);
+      if (!found.isEmpty()) {
+        found.sort(
+            Comparator.comparingDouble((Found f) -> -f.mean())
+                .thenComparing(f -> f.slots().toString()));
+        return found.stream().limit(KEPT).map(this::score).toList();
+      }
+    }
+    return List.of();
+  }
+
+  /**
+   * For every first slot the set of so many doses that follow it as closely as they may: plans for
+   * whatever a test may bring.
+   */
+  List<ScoredPlan> spread(int doses) {
+    List<Integer> candidates = new ArrayList<>();
+    for (int s = 0; s < shares.slots(); s++) {
+      if (allowed[s]) {
+        candidates.add(s);
+      }
+    }
+    List<ScoredPlan> plans = new ArrayList<>();
+    for (int c = 0; c < candidates.size(); c++) {
+      List<Integer> chosen = new ArrayList<>(List.of(candidates.get(c)));
+      for (int d = c + 1; d < candidates.size() && chosen.size() < doses; d++) {
+        if (hours[candidates.get(d)] - hours[chosen.get(chosen.size() - 1)] >= spacing) {
+          chosen.add(candidates.get(d));
+        }
+      }
+      if (chosen.size() == doses) {
+        plans.add(score(chosen));
+      }
+    }
+    return plans;
+  }
+
+  private record Found(List<Integer> slots, double mean) {}
+
+  private List<Integer> candidates() {
+    double[] alone = new double[shares.slots()];
+    double most = 0;
+    double base = shares.mean(shares.start());
+    for (int s = 0; s < alone.length; s++) {
+      if (allowed[s]) {
+        alone[s] = shares.meanWith(shares.start(), s) - base;
+        most = Math.max(most, alone[s]);
+      }
+    }
+    List<Integer> candidates = new ArrayList<>();
+    for (int s = 0; s < alone.length; s++) {
+      if (allowed[s] && alone[s] > 0 && alone[s] >= WORTH * most) {
+        candidates.add(s);
+      }
+    }
+    return candidates;
+  }
+
+  private void extend(
+      List<Integer> candidates,
+      int from,
+      double[] misses,
+      List<Integer> chosen,
+      int left,
+      List<Found> found) {
+    double[] vector = left > 1 ? shares.vector() : misses;
+    for (int c = from; c < candidates.size(); c++) {
+      int slot = candidates.get(c);
+      boolean tooClose =
+          !chosen.isEmpty() && hours[slot] - hours[chosen.get(chosen.size() - 1)] < spacing;
+      if (tooClose) {
+        continue;
+      }
+      chosen.add(slot);
+      if (left == 1) {
+        found.add(new Found(List.copyOf(chosen), round(shares.meanWith(misses, slot))));
+      } else {
+        shares.and(misses, slot, vector);
+        extend(candidates, c + 1, vector, chosen, left - 1, found);
+      }
+      chosen.remove(chosen.size() - 1);
+    }
+  }
+
+  private static double round(double share) {
+    return Math.rint(share / TIE) * TIE;
+  }
+
+  /** A set with its mean and tenth percentile. */
+  ScoredPlan score(List<Integer> slots) {
+    double[] misses = misses(slots);
+    return new ScoredPlan(slots, shares.mean(misses), shares.p10(misses));
+  }
+
+  private ScoredPlan score(Found found) {
+    return score(found.slots());
+  }
+
+  /** Products of misses of a set. */
+  double[] misses(List<Integer> slots) {
+    double[] misses = shares.start().clone();
+    for (int slot : slots) {
+      shares.and(misses, slot, misses);
+    }
+    return misses;
+  }
+
+  /**
+   * The best plan of as many doses as are worth giving.
+   *
+   * @param most most doses
+   * @param worth egg share another dose must add
+   */
+  Optional<ScoredPlan> worthwhile(int most, double worth) {
+    Optional<ScoredPlan> plan = best(1).stream().findFirst();
+    for (int doses = 2; doses <= most && plan.isPresent(); doses++) {
+      Optional<ScoredPlan> more = best(doses).stream().findFirst();
+      if (more.isEmpty() || more.get().mean() - plan.get().mean() < worth) {
+        break;
+      }
+      plan = more;
+    }
+    return plan;
+  }
+}

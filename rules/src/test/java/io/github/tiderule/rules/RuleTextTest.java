@@ -1,0 +1,155 @@
+package io.github.tiderule.rules;
+
+import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.greaterThanOrEqualTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
+import static org.hamcrest.Matchers.not;
+
+import io.github.tiderule.rules.parameter.Parameter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The rules as written keep the house's form. */
+class RuleTextTest {
+
+  private static final Path RULEBASE =
+      Path.of("src/main/resources/io/github/tiderule/rulebase").toAbsolutePath();
+  private static final RuleBase RULES = RuleBase.load();
+  private static final Map<Stage, String> PREFIX =
+      Map.of(
+          Stage.READING, "RDG",
+          Stage.FINDINGS, "FND",
+          Stage.DAYS, "DAY",
+          Stage.NEXT, "NXT",
+          Stage.CARE, "CAR");
+
+  /** What must not stand in a rule file, and why. */
+  private static final Map<String, Pattern> FORBIDDEN =
+      Map.of(
+          "salience: stages order the rules", Pattern.compile("\\bsalience\\b"),
+          "update or modify: facts do not change",
+              Pattern.compile("\\b(update|modify|retract|delete)\\s*[({]"),
+          "plain insert: conclusions rest on their reasons", Pattern.compile("\\binsert\\s*\\("),
+          "negated comparison: missing values make it true", Pattern.compile("!\\s*\\("),
+          "logic in a consequence", Pattern.compile("\\b(if|for|while|switch)\\s*\\("),
+          "half constraint", Pattern.compile("(&&|\\|\\|)\\s*(==|!=|<|>)"),
+          "text block", Pattern.compile("\"\"\""));
+
+  private static Map<String, String> files() {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> walk = Files.walk(RULEBASE)) {
+      for (Path path : walk.filter(file -> file.toString().endsWith(".drl")).toList()) {
+        files.put(RULEBASE.relativize(path).toString().replace('\\', '/'), Files.readString(path));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return files;
+  }
+
+  @Test
+  void theIndexNamesEveryFileInOrder() throws IOException {
+    assertThat(
+        Files.readAllLines(RULEBASE.resolve("index.txt")), is(List.copyOf(files().keySet())));
+  }
+
+  @Test
+  void filesAreShort() {
+    files()
+        .forEach(
+            (file, text) ->
+                assertThat(file, (int) text.lines().count(), is(lessThanOrEqualTo(150))));
+  }
+
+  @Test
+  void filesHoldNothingForbidden() {
+    List<String> found = new ArrayList<>();
+    files()
+        .forEach(
+            (file, text) ->
+                FORBIDDEN.forEach(
+                    (why, pattern) -> {
+                      if (pattern.matcher(text).find()) {
+                        found.add(file + ": " + why);
+                      }
+                    }));
+    assertThat(found, is(empty()));
+  }
+
+  @Test
+  void thresholdsAreParametersNotLiterals() {
+    Pattern literal = Pattern.compile("(>=|<=|<|>)\\s*[1-9]");
+    List<String> found = new ArrayList<>();
+    files()
+        .forEach(
+            (file, text) ->
+                text.lines()
+                    .filter(line -> !line.strip().startsWith("@"))
+                    .filter(line -> literal.matcher(line.replaceAll("\"[^\"]*\"", "")).find())
+                    .forEach(line -> found.add(file + ": " + line.strip())));
+    assertThat(found, is(empty()));
+  }
+
+  @Test
+  void everyRuleIsNamedByItsStageAndTitledOnce() {
+    List<String> wrong = new ArrayList<>();
+    for (RuleCard card : RULES.cards()) {
+      if (!card.id().matches(PREFIX.get(card.stage()) + "-\\d{3}")) {
+        wrong.add(card.id());
+      }
+    }
+    assertThat(wrong, is(empty()));
+    assertThat(
+        RULES.cards().stream().map(RuleCard::title).distinct().count(),
+        is((long) RULES.cards().size()));
+    assertThat(RULES.cards().size(), is(greaterThanOrEqualTo(60)));
+  }
+
+  @Test
+  void theIdIsTheNameOfTheRule() {
+    Pattern head = Pattern.compile("(?m)^rule \"([^\"]+)\"\\s+@id\\( \"([^\"]+)\" \\)");
+    long heads =
+        files().values().stream()
+            .flatMap(text -> head.matcher(text).results())
+            .peek(match -> assertThat(match.group(2), is(match.group(1))))
+            .count();
+    assertThat(heads, is((long) RULES.cards().size()));
+  }
+
+  @Test
+  void everySourceResolves() {
+    for (RuleCard card : RULES.cards()) {
+      assertThat(card.id(), card.sources(), is(not(empty())));
+      card.sources()
+          .forEach(key -> assertThat(card.id() + " " + key, RULES.sources().contains(key)));
+    }
+    for (Parameter parameter : RULES.parameters().all()) {
+      assertThat(parameter.id(), RULES.sources().contains(parameter.source()));
+    }
+  }
+
+  @Test
+  void everyParameterOfARuleStageIsUsed() {
+    List<String> used =
+        RULES.cards().stream().flatMap(card -> card.parameters().stream()).distinct().toList();
+    for (Stage stage : Stage.values()) {
+      for (Parameter parameter : RULES.parameters().of(stage.word())) {
+        if (!parameter.id().startsWith("reading.factor.")) {
+          assertThat(used, hasItem(parameter.id()));
+        }
+      }
+    }
+  }
+}
