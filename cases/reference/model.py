@@ -14,7 +14,7 @@ import itertools
 import math
 import pathlib
 from dataclasses import dataclass, field
-from datetime import datetime, timedelta, timezone
+from datetime import datetime, timezone
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -57,6 +57,17 @@ class Grid:
 def normal(x, mean, sd):
     z = (x - mean) / sd
     return np.exp(-0.5 * z * z) / (sd * math.sqrt(2 * math.pi))
+
+
+def ends_halved(values):
+    """Values times the weights of the trapezoid rule, without the step."""
+    out = np.array(values)
+    out[[0, -1]] /= 2
+    return out
+
+
+def trapezoid(values, step):
+    return ends_halved(values).sum() * step
 
 
 def standard_nodes(points, reach):
@@ -193,7 +204,7 @@ def peak_prior(case, grid):
             (1 - wide) * normal(log_x, mean, sd)
             + wide * normal(log_x, centre, max(P["onset.wide-log-sd"], s))
         ) / (x + shift)
-        return case.first_blood_noon + x, density / (density.sum() * grid.step)
+        return case.first_blood_noon + x, density / trapezoid(density, grid.step)
     near = case.first_observation - P["onset.unknown-before"]
     far = case.first_observation - P["onset.unknown-long-before"]
     end = case.now + P["onset.unknown-after"]
@@ -204,14 +215,13 @@ def peak_prior(case, grid):
 
     long = P["onset.unknown-long-weight"]
     density = (1 - long) * flat(near, end) + long * flat(far, near)
-    return peak, density / (density.sum() * grid.step)
+    return peak, density / trapezoid(density, grid.step)
 
 
 def lag_density(grid):
     """Lags from the LH peak to ovulation with the weights of a trapezoid rule; they sum to 1."""
     steps = np.arange(round(P["lag.min"] / grid.step), round(P["lag.max"] / grid.step) + 1)
-    weight = normal(steps * grid.step, P["lag.mean"], P["lag.sd"])
-    weight[[0, -1]] /= 2
+    weight = ends_halved(normal(steps * grid.step, P["lag.mean"], P["lag.sd"]))
     return steps, weight / weight.sum()
 
 
@@ -622,9 +632,9 @@ def posterior(case, grid):
     met = np.correlate(seen, lag, mode="valid")  # E over the lag of the evidence on ovulation
     peak_mass = {c: np.exp(log - top) * met for c, log in course_logs.items()}
     ovulation_mass = {
-        c: np.convolve(np.exp(log - top), lag) * seen for c, log in course_logs.items()
+        c: np.convolve(ends_halved(np.exp(log - top)), lag) * seen for c, log in course_logs.items()
     }
-    evidence = {c: float(m.sum() * grid.step) for c, m in peak_mass.items()}
+    evidence = {c: float(trapezoid(m, grid.step)) for c, m in peak_mass.items()}
     evidence["noOvulation"] = math.exp(without - top - high)
     total = sum(evidence.values())
     return {
