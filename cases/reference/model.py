@@ -25,8 +25,7 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 PARAMETERS = ROOT / "rules/src/main/resources/io/github/tiderule/parameters"
 ANCHOR = datetime(2027, 1, 1, tzinfo=timezone.utc)
 NG_PER_ML = {"ng/mL": 1.0, "ug/L": 1.0, "nmol/L": 3.18}
-READS_LOW = {"chilled-early", "warm-transit", "late-spin"}
-NOISY = {"haemolysed", "lipaemic"}
+LOW_TUBES = {"gel", "clot-activator"}
 COURSES = ("ordinary", "plateau", "noOvulation")
 
 
@@ -40,7 +39,7 @@ P = {row["id"].removeprefix("timeline."): float(row["value"]) for row in table("
 
 @dataclass(frozen=True)
 class Grid:
-    """How finely the reference integrates. `double()` halves every step."""
+    """How finely the reference integrates."""
 
     step: float = 1 / 24  # days, of the LH peak, the lag and ovulation
     rates: int = 61  # points of ln rho within +-reach standard deviations
@@ -48,9 +47,10 @@ class Grid:
     reach: float = 6.0
     limits: float = 1.0  # multiplies the points along each shared direction of several limits
 
-    def double(self):
+    def halved(self):
+        """Every step twice as long; for limits, two thirds of the points in each direction."""
         return Grid(
-            self.step / 2, 2 * self.rates - 1, 2 * self.latents - 1, self.reach, 2 * self.limits
+            2 * self.step, self.rates // 2 + 1, self.latents // 2 + 1, self.reach, self.limits / 1.5
         )
 
 
@@ -118,6 +118,18 @@ def days(moment):
     return (moment - ANCHOR).total_seconds() / 86400
 
 
+def doubts(o):
+    """What the reading rules say of a sample: reads low (RDG-020 to 023), noisy (RDG-024, 025)."""
+    handling = set(o.get("handling", []))
+    specimen = o.get("specimen")
+    chilled = "chilled-early" in handling
+    low = bool(handling & {"late-spin", "warm-transit"}) or o.get("tube") in LOW_TUBES
+    low |= chilled and specimen == "whole-blood"
+    noisy = bool(handling & {"haemolysed", "lipaemic"})
+    noisy |= chilled and specimen is None
+    return low, noisy
+
+
 def read_case(cycle):
     zone = ZoneInfo(cycle["zone"])
     first = cycle["firstBlood"]
@@ -143,14 +155,12 @@ def read_case(cycle):
             low, high = {
                 None: (value, value), "<": (0.0, value), ">": (value, math.inf)
             }[o.get("comparator")]
-            handling = set(o.get("handling", []))
             method = o.get("method", "unknown")
+            reads_low, noisy = doubts(o)
             case.results.append(
                 Result(
                     at, low, high, (o.get("laboratory", "").strip(), method), method,
-                    reads_low=bool(handling & READS_LOW)
-                    or o.get("tube") in ("gel", "clot-activator"),
-                    noisy=bool(handling & NOISY),
+                    reads_low=reads_low, noisy=noisy,
                 )
             )
         elif kind == "progesterone-band":
