@@ -13,6 +13,21 @@ package io.github.tiderule.cases.cohort;
  */
 final class Bitches {
 
+  /** Progesterone at ovulation, ng/mL, and its spread between females. */
+  static final double LEVEL = 5.5;
+
+  static final double LEVEL_LOG_SD = 0.35;
+
+  /** Growth per day at ovulation; the spread is that of the log of its log. */
+  static final double GROWTH = 1.57;
+
+  static final double PACE_LOG_SD = 0.27;
+  static final double SLOWEST = 1.3;
+  static final double FASTEST = 2.1;
+
+  private static final double LONG_TAIL = 0.06;
+  private static final double EARLIEST = 3;
+  private static final double LATEST = 31;
   private static final int FIRST_SWING = -10;
   private static final int SWINGS = 70;
 
@@ -50,17 +65,39 @@ final class Bitches {
 
   private static double untilOvulation(Draws draws) {
     while (true) {
-      double days = draws.chance(0.06) ? draws.gammaWith(14, 6.5) : draws.gammaWith(11.5, 3.1);
-      if (days >= 3 && days <= 31) {
+      double days =
+          draws.chance(LONG_TAIL) ? draws.gammaWith(14, 6.5) : draws.gammaWith(11.5, 3.1);
+      if (days >= EARLIEST && days <= LATEST) {
         return days;
       }
     }
   }
 
+  /**
+   * Density, up to a factor, of the days from midnight of the day she began to bleed to ovulation;
+   * the hour she began is taken as noon.
+   */
+  static double onsetDensity(double day) {
+    double days = day - 0.5;
+    return days < EARLIEST || days > LATEST
+        ? 0
+        : (1 - LONG_TAIL) * gammaDensity(days, 11.5, 3.1) + LONG_TAIL * gammaDensity(days, 14, 6.5);
+  }
+
+  private static double gammaDensity(double x, double mean, double sd) {
+    double shape = mean * mean / (sd * sd);
+    double scale = sd * sd / mean;
+    // the constant only weighs the two parts against each other: Stirling's series is enough
+    double logGamma =
+        (shape - 0.5) * Math.log(shape) - shape + 0.5 * Math.log(2 * Math.PI) + 1 / (12 * shape);
+    return Math.exp(
+        (shape - 1) * Math.log(x) - x / scale - shape * Math.log(scale) - logGamma);
+  }
+
   private static ProgesteroneCourse course(
       Draws draws, boolean ovulates, double ovulation, double lhPeak) {
     double baseline = Math.max(0.12, draws.logNormal(0.45, 0.33));
-    double atOvulation = Math.max(draws.logNormal(5.5, 0.35), 3 * baseline);
+    double atOvulation = Math.max(draws.logNormal(LEVEL, LEVEL_LOG_SD), 3 * baseline);
     double top = Math.max(draws.logNormal(30, 0.28), 2.5 * atOvulation);
     double growth = growth(draws);
     double power = draws.uniform(1.1, 2.0);
@@ -86,8 +123,8 @@ final class Bitches {
 
   private static double growth(Draws draws) {
     while (true) {
-      double growth = draws.logNormal(1.58, 0.13);
-      if (growth >= 1.3 && growth <= 2.1) {
+      double growth = Math.exp(draws.logNormal(Math.log(GROWTH), PACE_LOG_SD));
+      if (growth >= SLOWEST && growth <= FASTEST) {
         return growth;
       }
     }

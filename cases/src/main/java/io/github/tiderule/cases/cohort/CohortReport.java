@@ -46,12 +46,12 @@ public final class CohortReport {
       habits.add(new AdvisedHabit(false, until));
       habits.add(new AdvisedHabit(true, until));
     }
-    for (int laboratories = 1; laboratories <= 2; laboratories++) {
-      for (int every = 3; every >= 1; every--) {
-        habits.add(new SteadyHabit(every, false, laboratories));
-        habits.add(new SteadyHabit(every, true, laboratories));
-      }
+    for (int every = 3; every >= 1; every--) {
+      habits.add(new SteadyHabit(every, false, 1));
+      habits.add(new SteadyHabit(every, true, 1));
+      habits.add(new SteadyHabit(every, false, 2));
     }
+    habits.add(new SteadyHabit(2, true, 2));
     habits.add(new OneValueHabit(2, 3, true, false));
     habits.add(new OneValueHabit(10, Double.POSITIVE_INFINITY, false, false));
     habits.add(new OneValueHabit(10, Double.POSITIVE_INFINITY, false, true));
@@ -71,11 +71,34 @@ public final class CohortReport {
             .forEach(method -> byMethod.add(of(method, answers)));
       }
     }
+    oracle(study, count);
     markdown.add("");
     markdown.add("The row \"as advised, after a proven rise\" by the laboratory's method:");
     markdown.add("");
     tableHead();
     byMethod.forEach(answers -> row("… " + method(answers.get(0)).word(), answers));
+  }
+
+  private void oracle(Study study, int count) {
+    SamplingHabit anyone = new SteadyHabit(3, false, 1);
+    Score best = Score.ofOracle(study.seasons(anyone, count));
+    markdown.add("");
+    markdown.add(
+        String.format(
+            Locale.ROOT,
+            "Bound: one who knew each female's whole progesterone curve without error, and the laws"
+                + " the females are drawn by, would still err by %.2f days in the median and %.2f in"
+                + " the 90th percentile, because females ovulate at different levels.",
+            best.median(),
+            best.p90()));
+    csv.add(
+        String.format(
+            Locale.ROOT,
+            "\"bound: whole curve known\",%d,%.4f,%.4f,%.4f,,,,,,,,",
+            best.count(),
+            best.median(),
+            best.p90(),
+            best.bias()));
   }
 
   private static List<Answer> of(Method method, List<Answer> answers) {

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One visit on a day taken at random, kept only where the value falls into a band.
+ * One visit on a day taken at random, kept only where the value falls into a band. She is brought
+ * because she is in heat: not later than a day after the smear turns.
  *
  * @param from least value kept, ng/mL
  * @param to greatest value kept
@@ -19,6 +20,7 @@ record OneValueHabit(double from, double to, boolean onsetKnown, boolean smear)
 
   private static final int EARLIEST = 4;
   private static final int LAST_DAY = 26;
+  private static final double IN_HEAT = 1;
 
   @Override
   public String words() {
@@ -35,7 +37,8 @@ record OneValueHabit(double from, double to, boolean onsetKnown, boolean smear)
     int day = (int) draws.uniform(EARLIEST, LAST_DAY + 1);
     SteadyHabit.visit(seen, day, laboratory, smear, bitch, draws);
     Progesterone value = (Progesterone) seen.get(0);
-    boolean kept = Season.past(value, from) && value.value() <= to;
+    boolean inHeat = day < bitch.dioestrus() + IN_HEAT;
+    boolean kept = inHeat && Season.past(value, from) && value.value() <= to;
     return kept ? Optional.of(new Season(bitch, onsetKnown, seen)) : Optional.empty();
   }
 }

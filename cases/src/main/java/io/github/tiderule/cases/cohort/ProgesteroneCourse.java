@@ -34,10 +34,23 @@ record ProgesteroneCourse(
     return smoothAt(day) * Math.exp(swingAt(day));
   }
 
+  /** Level of the climb alone, without plateau and swing. */
+  double climbAt(double day) {
+    return baseline * Math.pow(top / baseline, Math.pow(1 + Math.exp(-place(day)), -power));
+  }
+
+  /** Growth of the climb alone, log per day. */
+  double growthAt(double day) {
+    double part = 1 / (1 + Math.exp(-place(day)));
+    return Math.log(top / baseline) * power * speed * Math.pow(part, power) * (1 - part);
+  }
+
+  private double place(double day) {
+    return speed * (day - ovulation) + offset;
+  }
+
   private double smoothAt(double day) {
-    double x = speed * (day - ovulation) + offset;
-    double climb = Math.pow(1 + Math.exp(-x), -power);
-    double level = baseline * Math.pow(top / baseline, climb);
+    double level = climbAt(day);
     double reached = 1 / (1 + Math.exp(-(day - plateauFrom) / 0.25));
     double plateau = baseline * Math.pow(plateauLevel / baseline, reached);
     return Math.max(level, plateau);

@@ -31,6 +31,14 @@ record Score(int count, double median, double p90, double bias) {
             .toArray());
   }
 
+  /** Score of one who knows each female's whole curve. */
+  static Score ofOracle(List<Season> seasons) {
+    return of(
+        seasons.stream()
+            .mapToDouble(s -> CurveOracle.median(s.bitch()) - s.bitch().ovulation())
+            .toArray());
+  }
+
   private static Score of(double[] errors) {
     if (errors.length == 0) {
       return new Score(0, Double.NaN, Double.NaN, Double.NaN);

@@ -24,7 +24,9 @@ final class SmearReader {
     int which =
         bitch.inDioestrusAt(day)
             ? draws.pick(0.1, 0.3, 0.6)
-            : bitch.cornifiedAt(day) > 70 ? draws.pick(0.85, 0.12, 0.03) : draws.pick(0.4, 0.4, 0.2);
+            : bitch.cornifiedAt(day) > 70
+                ? draws.pick(0.85, 0.12, 0.03)
+                : draws.pick(0.4, 0.4, 0.2);
     return switch (which) {
       case 0 -> Neutrophils.NONE;
       case 1 -> Neutrophils.FEW;
