@@ -14,6 +14,7 @@ import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.CautionLevel;
+import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
@@ -47,7 +48,8 @@ final class Evaluation {
         run(
             Stage.FINDINGS,
             Findings.accepted(cycle, reading),
-            reading.all(io.github.tiderule.rules.conclusion.Level.class),
+            reading.all(Level.class),
+            reading.all(Question.class),
             cycle.earlierCycles(),
             cycle.treatments(),
             List.of(cycle.semenPlan()));

@@ -23,6 +23,7 @@ import java.util.stream.Collectors;
 record Findings(
     List<Level> levels,
     List<Observation> accepted,
+    List<Observation> acceptedProgesterone,
     List<Held> held,
     List<Question> questions,
     List<Discounted> discounted,
@@ -47,10 +48,26 @@ record Findings(
         .toList();
   }
 
+  /** Progesterone results that the reading stage accepted, as they came. */
+  static List<Observation> acceptedProgesterone(CycleRecord cycle, StageResult reading) {
+    Set<String> ids = acceptedIds(reading);
+    return cycle.observations().stream()
+        .filter(o -> ids.contains(o.id()))
+        .filter(o -> o instanceof Progesterone || o instanceof ProgesteroneBand)
+        .toList();
+  }
+
+  private static Set<String> acceptedIds(StageResult reading) {
+    return reading.all(Accepted.class).stream()
+        .map(Accepted::observation)
+        .collect(Collectors.toSet());
+  }
+
   static Findings of(CycleRecord cycle, StageResult reading, StageResult findings) {
     return new Findings(
         reading.all(Level.class),
         accepted(cycle, reading),
+        acceptedProgesterone(cycle, reading),
         reading.all(Held.class),
         reading.all(Question.class),
         reading.all(Discounted.class),

@@ -69,6 +69,7 @@ final class Testing {
             Stage.NEXT,
             findings.levels(),
             findings.accepted(),
+            findings.acceptedProgesterone(),
             findings.findings(),
             findings.held(),
             dating == null ? List.of() : List.of(dating.forecast()),

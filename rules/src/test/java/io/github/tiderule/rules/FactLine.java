@@ -4,6 +4,7 @@ import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.CandidateDay;
 import io.github.tiderule.rules.fact.Certainty;
@@ -136,6 +137,7 @@ final class FactLine {
           new Finding(
               FindingKind.valueOf(w.get(1)), w.ids(2), "finding " + w.get(1) + " for a test");
       case "held" -> new Held(w.get(1), w.get(1) + " is held");
+      case "question" -> new Question(w.get(1), "a question for a test", List.of());
       case "forecast" -> forecast(w.number(1), w.number(2), w.number(3));
       case "day" -> day(w);
       default -> throw new IllegalArgumentException("no such fact: " + w);

@@ -16,7 +16,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -151,5 +153,56 @@ class RuleTextTest {
         }
       }
     }
+  }
+
+  @Test
+  void noRuleDeniesWhatRestsOnItsOwnConclusion() {
+    Map<String, Set<String>> restsOn = new TreeMap<>();
+    Map<String, Set<String>> denies = new TreeMap<>();
+    for (String rule : String.join("\n", files().values()).split("(?m)^rule ", -1)) {
+      String[] halves = rule.split("(?m)^then", 2);
+      if (halves.length < 2) {
+        continue;
+      }
+      Set<String> denied = new TreeSet<>();
+      halves[0]
+          .lines()
+          .filter(line -> line.strip().startsWith("not "))
+          .forEach(line -> denied.addAll(concluded(line)));
+      for (String made : concluded(halves[1])) {
+        restsOn.computeIfAbsent(made, key -> new TreeSet<>()).addAll(concluded(halves[0]));
+        denies.computeIfAbsent(made, key -> new TreeSet<>()).addAll(denied);
+      }
+    }
+    List<String> circles = new ArrayList<>();
+    denies.forEach(
+        (made, denied) -> {
+          for (String one : denied) {
+            if (reaches(restsOn, one, made, new TreeSet<>())) {
+              circles.add(made + " denies " + one + ", which rests on it");
+            }
+          }
+        });
+    assertThat(circles, is(empty()));
+    assertThat(denies.get("FindingKind.LH_UNSUPPORTED"), hasItem("FindingKind.LH_SURGE"));
+  }
+
+  private static Set<String> concluded(String text) {
+    Set<String> kinds = new TreeSet<>();
+    Pattern.compile("FindingKind\\.[A-Z_]+|\\b(Held|Level|Accepted)\\s*\\(|\\bLevel\\.")
+        .matcher(text)
+        .results()
+        .forEach(match -> kinds.add(match.group().replaceAll("[\\s(]|(?<=Level)\\.", "")));
+    return kinds;
+  }
+
+  private static boolean reaches(
+      Map<String, Set<String>> restsOn, String start, String goal, Set<String> seen) {
+    if (start.equals(goal)) {
+      return true;
+    }
+    return seen.add(start)
+        && restsOn.getOrDefault(start, Set.of()).stream()
+            .anyMatch(next -> reaches(restsOn, next, goal, seen));
   }
 }

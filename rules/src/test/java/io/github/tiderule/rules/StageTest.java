@@ -1,13 +1,22 @@
 package io.github.tiderule.rules;
 
 import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
+import static org.hamcrest.Matchers.not;
 
 import io.github.tiderule.rules.conclusion.Accepted;
+import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.conclusion.TestDue;
+import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.conclusion.TestingDone;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
@@ -82,7 +91,7 @@ class StageTest {
   void theOrderOfFactsDoesNotMatter() {
     for (long seed = 1; seed <= 60; seed++) {
       List<Object> facts = SeededCycles.of(seed);
-      List<Object> evidence = evidence(facts);
+      List<Object> evidence = evidence(RULES, facts);
       List<Object> shuffled = new ArrayList<>(facts);
       Collections.shuffle(shuffled, new Random(seed));
       List<Object> other = new ArrayList<>(evidence);
@@ -98,7 +107,7 @@ class StageTest {
 
   @Test
   void theOrderOfFactsDoesNotMatterInTheCases() {
-    for (RuleCase one : RuleCase.all()) {
+    for (RuleCase one : RuleCase.all().stream().filter(RuleCase::fires).toList()) {
       List<Object> facts = FactLine.facts(one.facts());
       List<Object> shuffled = new ArrayList<>(facts);
       Collections.reverse(shuffled);
@@ -114,7 +123,8 @@ class StageTest {
     for (long seed = 1; seed <= 200; seed++) {
       List<Object> facts = SeededCycles.of(seed);
       for (StageResult result :
-          List.of(RULES.run(Stage.READING, facts), RULES.run(Stage.FINDINGS, evidence(facts)))) {
+          List.of(
+              RULES.run(Stage.READING, facts), RULES.run(Stage.FINDINGS, evidence(RULES, facts)))) {
         List<Conclusion> all =
             result.firings().stream().flatMap(firing -> firing.concluded().stream()).toList();
         assertThat("seed " + seed, new HashSet<>(all).size(), is(all.size()));
@@ -122,11 +132,43 @@ class StageTest {
     }
   }
 
+  @Test
+  void testingIsAlwaysEitherDueOrDoneAndNeverBoth() {
+    for (long seed = 1; seed <= 150; seed++) {
+      List<Object> facts = evidence(RULES, SeededCycles.of(seed));
+      facts.addAll(RULES.run(Stage.FINDINGS, facts).all(Finding.class));
+      StageResult next = RULES.run(Stage.NEXT, facts);
+      Set<TestKind> due =
+          next.all(TestDue.class).stream().map(TestDue::kind).collect(Collectors.toSet());
+      Set<TestKind> done =
+          next.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
+      assertThat("seed " + seed, due.size() + done.size(), is(greaterThan(0)));
+      due.retainAll(done);
+      assertThat("seed " + seed, due, is(Set.of()));
+    }
+  }
+
+  @Test
+  void sentencesAreShortAndLeaveTheFullStopToTheReport() {
+    for (RuleCase one : RuleCase.all().stream().filter(RuleCase::fires).toList()) {
+      for (Firing firing : RULES.run(one.stage(), FactLine.facts(one.facts())).firings()) {
+        for (Conclusion conclusion : firing.concluded()) {
+          assertThat(conclusion.sentence(), not(endsWith(".")));
+          assertThat(
+              conclusion.sentence(),
+              conclusion.sentence().length(),
+              is(lessThanOrEqualTo(conclusion instanceof Caution ? 200 : 160)));
+        }
+      }
+    }
+  }
+
   /** What the reading of some facts leaves as evidence, beside what is known of the season. */
-  private static List<Object> evidence(List<Object> facts) {
-    StageResult reading = RULES.run(Stage.READING, facts);
+  static List<Object> evidence(RuleBase rules, List<Object> facts) {
+    StageResult reading = rules.run(Stage.READING, facts);
     Set<String> accepted = ids(reading.all(Accepted.class));
     List<Object> evidence = new ArrayList<>(reading.all(Level.class));
+    evidence.addAll(reading.all(Question.class));
     for (Object fact : facts) {
       if (!(fact instanceof Observation observation)) {
         evidence.add(fact);

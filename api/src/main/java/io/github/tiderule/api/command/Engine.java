@@ -8,8 +8,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * What a command needs of the engine, made only when it is needed: making it costs most of a second
- * run, and a refused file needs none.
+ * What a command needs of the engine. Made only when it is needed: making it takes longer than all
+ * the rest of a short run, and a refused file needs none.
  *
  * @param advise from a cycle to its advice; safe for use by many threads
  * @param rules the rules it speaks from

@@ -56,7 +56,7 @@ public final class Program {
     try {
       return execute(parsed.subcommand().commandSpec().name(), parsed.subcommand());
     } catch (IOException e) {
-      return Output.readerHasGone(e) ? ExitStatus.DONE : fault(e);
+      return Output.readerHasGone(e) ? ExitStatus.DONE : broken(e);
     } catch (ParameterException e) {
       throw e;
     } catch (RuntimeException | StackOverflowError e) {
@@ -119,9 +119,16 @@ public final class Program {
   }
 
   private int fault(Throwable fault) {
+    return fail("A fault of ours: " + Fault.words(fault) + ". Please report it.");
+  }
+
+  private int broken(IOException failure) {
+    return fail("Reading or writing failed: " + Fault.words(failure) + ".");
+  }
+
+  private int fail(String message) {
     try {
-      new Output(streams.err())
-          .print("A fault of ours: " + Fault.words(fault) + ". Please report it.\n");
+      new Output(streams.err()).print(message + "\n");
     } catch (IOException e) {
       // Nobody is left to tell.
     }

@@ -107,7 +107,7 @@ public final class AdviceReport {
     page.heading("Next test");
     NextTest test = advice.nextTest();
     if (test == null) {
-      page.indented(2, "None is needed for this plan.");
+      page.indented(2, advice.plan() == null ? "None for now." : "None is needed for this plan.");
     } else {
       String kind =
           switch (test.kind()) {
@@ -120,14 +120,14 @@ public final class AdviceReport {
       if (test.gain() >= 0.005) {
         page.indented(
             2,
-            "Waiting for its result is worth about "
-                + Shares.inHundred(test.gain())
-                + " more of her eggs.");
+            "With its result in hand, the plan meets about "
+                + Shares.number(test.gain())
+                + " more in 100 of her eggs.");
       }
     }
     page.indented(
         2,
-        "This plan stands until " + LocalWords.moment(advice.validUntil()) + "; then ask again.");
+        "Ask again by " + LocalWords.moment(advice.validUntil()) + ", or when anything changes.");
   }
 
   private void questions() {

@@ -81,9 +81,9 @@ final class Certainties {
             2,
             "The odd one out is "
                 + names.of(influence.observation())
-                + ": with "
+                + ": it is out of line with the others ("
                 + Shares.inHundred(influence.oddProbability())
-                + " it does not fit the others, and counts for little. Is it right?");
+                + ") and counts for little. Is it right?");
       }
     }
   }

@@ -19,8 +19,10 @@ final class DaysTable {
       return;
     }
     page.heading("Days, best first");
-    page.preformatted("  " + row("", "day", "time", "verdict", "eggs in 100 for one breeding"));
+    page.preformatted("  " + row("", "day", "time", "verdict", "eggs in 100"));
     days.stream().limit(MOST_DAYS).forEach(day -> write(page, day));
+    page.indented(
+        2, "Eggs are for one breeding on that day alone; 1 time in 10, fewer than in brackets.");
     if (days.size() > MOST_DAYS) {
       page.indented(2, days.size() - MOST_DAYS + " further days stand in the JSON answer.");
     }
@@ -35,7 +37,7 @@ final class DaysTable {
                 LocalWords.window(day.from(), day.to()),
                 day.verdict().word(),
                 Shares.number(day.eggShare().mean())
-                    + " (unlucky: "
+                    + " ("
                     + Shares.number(day.eggShare().p10())
                     + ")"));
     long most = day.verdict() == Verdict.AVOID ? 1 : MOST_REASONS;

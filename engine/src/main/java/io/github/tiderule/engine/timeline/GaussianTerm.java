@@ -13,6 +13,9 @@ import java.util.Arrays;
  */
 final class GaussianTerm {
 
+  /** An odd value whose share is below this is passed over when limits are conditioned on. */
+  private static final double MATTERS = 0.02;
+
   private final double oddWeight;
   private final ProgesteroneData data;
   private final int n;
@@ -165,7 +168,9 @@ final class GaussianTerm {
     for (int j = 0; j < n; j++) {
       double part = oneOdd * oddRatio(alpha[j], inverse[j][j]);
       if (k > 0) {
-        part *= intervals.withOdd(j, oddVariance);
+        // an unlikely oddity changes what the limits say by next to nothing
+        boolean matters = part > MATTERS * allGood;
+        part *= matters ? intervals.withOdd(j, oddVariance) : intervalsGood;
       }
       oddShare[j] = part;
       sum += part;

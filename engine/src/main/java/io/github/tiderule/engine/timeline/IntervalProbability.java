@@ -165,7 +165,8 @@ final class IntervalProbability {
 
   private double one(int q, double centre, double variance) {
     double sd = Math.sqrt(variance);
-    double inside = Normal.cdf((high[q] - centre) / sd) - Normal.cdf((low[q] - centre) / sd);
+    double inside =
+        Normal.quickCdf((high[q] - centre) / sd) - Normal.quickCdf((low[q] - centre) / sd);
     return (1 - oddWeight) * inside + oddWeight / 2;
   }
 }

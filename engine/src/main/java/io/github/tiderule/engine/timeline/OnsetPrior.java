@@ -69,16 +69,28 @@ final class OnsetPrior {
     return evidence.times().stream().mapToDouble(Double::doubleValue).min().orElse(evidence.now());
   }
 
-  /** Density per day on a lattice, normalised there. */
+  /** Density per day on a lattice, normalised over all times the LH peak can lie at. */
   double[] on(Lattice lattice, Evidence evidence) {
-    Double first = evidence.firstBloodDay();
-    double[] density = first != null ? since(first, lattice, evidence) : unknown(lattice, evidence);
+    double[] span = span(evidence);
+    Lattice whole = Lattice.covering(span[0], span[1], lattice.step());
     double sum = 0;
-    for (double one : density) {
+    for (double one : unnormalised(whole, span, evidence)) {
       sum += one;
     }
+    double[] density = unnormalised(lattice, span, evidence);
     for (int i = 0; i < density.length; i++) {
       density[i] /= sum * lattice.step();
+    }
+    return density;
+  }
+
+  private double[] unnormalised(Lattice lattice, double[] span, Evidence evidence) {
+    Double first = evidence.firstBloodDay();
+    double[] density = first != null ? since(first, lattice, evidence) : unknown(lattice, evidence);
+    for (int i = 0; i < density.length; i++) {
+      // each end of the span is spread over one step, so that a trapezoid sum sees it rightly
+      double inside = Math.min(lattice.at(i) - span[0], span[1] - lattice.at(i));
+      density[i] *= Math.min(Math.max(inside / lattice.step() + 0.5, 0), 1);
     }
     return density;
   }

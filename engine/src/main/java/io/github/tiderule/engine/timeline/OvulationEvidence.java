@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 /** What smears and ultrasound say of ovulation. */
 final class OvulationEvidence {
 
-  private static final Nodes SHIFT = Nodes.of(9, 2.8);
-  private static final Nodes DIOESTRUS = Nodes.of(9, 2.8);
+  private static final Nodes SHIFT = Nodes.of(9, 3);
+  private static final Nodes DIOESTRUS = Nodes.of(13, 3.5);
 
   private static final double BLUR = 0.25;
   private static final double STRAY = 0.03;

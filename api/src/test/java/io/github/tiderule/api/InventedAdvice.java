@@ -1,0 +1,196 @@
+package io.github.tiderule.api;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.Patterns;
+import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Quantiles;
+import io.github.tiderule.engine.advice.Query;
+import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.Stamp;
+import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.Verdict;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.Whelping;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Advice drawn at random, with texts that are long, empty, wide or hostile. It obeys the types and
+ * nothing else; the same seed gives the same advice.
+ */
+public final class InventedAdvice {
+
+  private static final List<String> WORDS =
+      List.of(
+          "she",
+          "progesterone",
+          "ovulation",
+          "a",
+          "p1",
+          "6.1 ng/mL",
+          "\u001b[31mred",
+          "\u202Ereversed",
+          "two\nlines",
+          "tab\there",
+          "犬の繁殖",
+          "cafe\u0301",
+          "\uD83D\uDC15",
+          "\uD800",
+          "–",
+          "w".repeat(200));
+
+  private final Random random;
+
+  private InventedAdvice(long seed) {
+    this.random = new Random(seed);
+  }
+
+  /** Advice of a seed. */
+  public static Advice of(long seed) {
+    return new InventedAdvice(seed).advice();
+  }
+
+  private String text() {
+    StringBuilder text = new StringBuilder();
+    int count = random.nextInt(30);
+    for (int i = 0; i < count; i++) {
+      text.append(i == 0 ? "" : " ").append(WORDS.get(random.nextInt(WORDS.size())));
+    }
+    return text.toString();
+  }
+
+  private double share() {
+    return switch (random.nextInt(5)) {
+      case 0 -> 0;
+      case 1 -> 1;
+      case 2 -> random.nextDouble() / 1000;
+      default -> random.nextDouble();
+    };
+  }
+
+  private double number() {
+    return random.nextGaussian() * Math.pow(10, random.nextInt(5));
+  }
+
+  private OffsetDateTime at() {
+    return OffsetDateTime.parse("2027-01-01T00:00:00+01:00").plusMinutes(random.nextInt(60_000));
+  }
+
+  private <T> List<T> some(Supplier<T> one) {
+    return Stream.generate(one).limit(random.nextInt(5)).toList();
+  }
+
+  private <T> @Nullable T perhaps(Supplier<T> one) {
+    return random.nextInt(4) == 0 ? null : one.get();
+  }
+
+  private <E> E oneOf(List<E> all) {
+    return all.get(random.nextInt(all.size()));
+  }
+
+  private EggShare eggs() {
+    return new EggShare(share(), share());
+  }
+
+  private List<OffsetDateTime> times() {
+    return Stream.generate(this::at).limit(1 + random.nextInt(4)).sorted().toList();
+  }
+
+  private DayProbability dayProbability() {
+    return new DayProbability(at().toLocalDate(), share());
+  }
+
+  private BreedingDay breedingDay() {
+    OffsetDateTime from = at();
+    return new BreedingDay(
+        1 + random.nextInt(500),
+        from.toLocalDate(),
+        from,
+        from.plusHours(random.nextInt(30)),
+        oneOf(List.of(Verdict.values())),
+        eggs(),
+        some(
+            () ->
+                new Reason(
+                    text(),
+                    oneOf(List.of("supports", "opposes", "vetoes")),
+                    text(),
+                    some(this::text),
+                    some(this::text))));
+  }
+
+  private Ovulation ovulation() {
+    return new Ovulation(
+        at(),
+        at(),
+        at(),
+        at(),
+        at(),
+        random.nextBoolean(),
+        some(this::dayProbability),
+        share(),
+        new Patterns(share(), share(), share()));
+  }
+
+  private Plan plan() {
+    return new Plan(
+        times(),
+        eggs(),
+        perhaps(this::at),
+        some(this::text),
+        some(() -> new Plan.Alternative(times(), eggs(), text())));
+  }
+
+  private Advice advice() {
+    List<BreedingDay> days = Stream.generate(this::breedingDay).limit(random.nextInt(20)).toList();
+    return new Advice(
+        new Stamp("0.1.0-" + "x".repeat(random.nextInt(90)), "sha256:" + "ab".repeat(32)),
+        at(),
+        at(),
+        perhaps(this::text),
+        new Action(oneOf(List.of(Action.Now.values())), text(), some(this::text)),
+        perhaps(() -> new Quantiles(at(), at(), at(), at(), at())),
+        perhaps(this::ovulation),
+        days,
+        perhaps(this::plan),
+        perhaps(
+            () ->
+                new NextTest(
+                    oneOf(List.of("progesterone", "lh", "cytology")),
+                    at(),
+                    number() / 100,
+                    some(this::text))),
+        perhaps(() -> new Whelping(at(), at(), at(), some(this::dayProbability))),
+        some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
+        some(
+            () ->
+                new Warning(
+                    oneOf(List.of("stop", "vet", "care")), text(), text(), some(this::text))),
+        some(() -> new Influence(oneOf(List.of("p1", "l1", text())), number(), number(), share())),
+        some(() -> new Change(text(), text(), perhaps(this::share), null, some(this::at))),
+        some(
+            () ->
+                new TraceLine(
+                    1 + random.nextInt(999),
+                    oneOf(List.of("reading", "findings", "timeline", "days", "next", "care")),
+                    text(),
+                    text(),
+                    some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
+                    some(this::text),
+                    some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
+        some(() -> new NotFired(text(), text(), text())));
+  }
+}

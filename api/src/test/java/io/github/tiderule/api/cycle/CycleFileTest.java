@@ -1,0 +1,188 @@
+package io.github.tiderule.api.cycle;
+
+import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.nullValue;
+
+import io.github.tiderule.api.Documents;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.rules.fact.Availability;
+import io.github.tiderule.rules.fact.BreedingDone;
+import io.github.tiderule.rules.fact.Certainty;
+import io.github.tiderule.rules.fact.Comparator;
+import io.github.tiderule.rules.fact.Dose;
+import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.Female;
+import io.github.tiderule.rules.fact.FirstBlood;
+import io.github.tiderule.rules.fact.Folds;
+import io.github.tiderule.rules.fact.Handling;
+import io.github.tiderule.rules.fact.LaboratoryHours;
+import io.github.tiderule.rules.fact.LhTest;
+import io.github.tiderule.rules.fact.Method;
+import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.OrderTerms;
+import io.github.tiderule.rules.fact.OvaryFinding;
+import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.Sign;
+import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.Smear;
+import io.github.tiderule.rules.fact.Specimen;
+import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.Tube;
+import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.Vaginoscopy;
+import java.nio.charset.StandardCharsets;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CycleFileTest {
+
+  @Test
+  void readsEveryField() {
+    CycleRecord expected =
+        new CycleRecord(
+            Instant.parse("2027-01-12T17:30:00Z"),
+            ZoneId.of("Europe/Vienna"),
+            new Female(
+                "juniper", "Juniper", "Whippet", 13.2, LocalDate.parse("2022-03-10"), 1, 0, 0),
+            List.of(new EarlierCycle(LocalDate.parse("2026-06-01"), LocalDate.parse("2026-06-13"))),
+            List.of(new Treatment(TreatmentKind.OTHER, LocalDate.parse("2026-11-02"))),
+            new FirstBlood(LocalDate.parse("2027-01-03"), Certainty.SEEN),
+            List.of(
+                new Progesterone(
+                    "p1",
+                    Instant.parse("2027-01-08T07:00:00Z"),
+                    Instant.parse("2027-01-08T15:00:00Z"),
+                    2.1,
+                    Comparator.BELOW,
+                    Unit.NG_PER_ML,
+                    Method.CLIA,
+                    "A",
+                    Specimen.SERUM,
+                    Tube.PLAIN,
+                    List.of(Handling.CHILLED_EARLY, Handling.HAEMOLYSED),
+                    "<2,1 ng/ml"),
+                new ProgesteroneBand(
+                    "k1", Instant.parse("2027-01-09T07:00:00Z"), 3.0, 10.0, Unit.NG_PER_ML),
+                new LhTest("l1", Instant.parse("2027-01-09T09:00:00Z"), true),
+                new Smear("c1", Instant.parse("2027-01-10T07:00:00Z"), 90.0, Neutrophils.NONE),
+                new Vaginoscopy("v1", Instant.parse("2027-01-10T07:10:00Z"), Folds.SHRINKING),
+                new Sign("s1", Instant.parse("2027-01-10T17:00:00Z"), SignKind.STANDS, true),
+                new OvaryScan("u1", Instant.parse("2027-01-11T07:00:00Z"), OvaryFinding.FOLLICLES),
+                new BreedingDone(
+                    "m1", Instant.parse("2027-01-12T09:00:00Z"), Semen.CHILLED, Route.VAGINAL)),
+            new SemenPlan(
+                Semen.CHILLED,
+                Route.TRANSCERVICAL,
+                2,
+                24.0,
+                24.0,
+                new Dose(3.0e8, 70.0, 80.0),
+                List.of(
+                    new Availability(
+                        Instant.parse("2027-01-12T07:00:00Z"),
+                        Instant.parse("2027-01-20T19:00:00Z"))),
+                new OrderTerms(
+                    LocalTime.parse("14:00"),
+                    22.0,
+                    List.of(DayOfWeek.SUNDAY),
+                    List.of(LocalDate.parse("2027-01-06")))),
+            new LaboratoryHours(
+                8.0, List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)));
+    assertThat(Documents.read(Documents.fullCycle()), is(expected));
+  }
+
+  @Test
+  void takesNoMoreThanTheLeast() {
+    CycleRecord cycle = Documents.read(Documents.cycleWith(""));
+    assertThat(cycle.female(), is(Female.unknown()));
+    assertThat(cycle.semenPlan(), is(SemenPlan.naturalUnlimited()));
+    assertThat(cycle.laboratory(), is(LaboratoryHours.unknown()));
+    assertThat(cycle.observations().isEmpty(), is(true));
+  }
+
+  @Test
+  void takesAValueWithoutUnitOrMethod() {
+    CycleRecord cycle =
+        Documents.read(
+            Documents.cycleWith(
+                """
+                {"id": "p1", "kind": "progesterone", "at": "2027-01-08T08:00:00+01:00",
+                 "value": -0.0}"""));
+    Progesterone value = (Progesterone) cycle.observations().get(0);
+    assertThat(value.statedUnit(), is(nullValue()));
+    assertThat(value.method(), is(Method.UNKNOWN));
+    assertThat(Double.compare(value.value(), 0.0), is(0));
+  }
+
+  @Test
+  void takesAnUnknownFirstDayWithAndWithoutADate() {
+    String seen = "{\"on\": \"2027-01-03\", \"certainty\": \"seen\"}";
+    String without = Documents.cycleWith("").replace(seen, "{\"certainty\": \"unknown\"}");
+    String with =
+        Documents.cycleWith("")
+            .replace(seen, "{\"certainty\": \"unknown\", \"on\": \"2027-01-02\"}");
+    assertThat(Documents.read(without).firstBlood(), is(new FirstBlood(null, Certainty.UNKNOWN)));
+    assertThat(
+        Documents.read(with).firstBlood(),
+        is(new FirstBlood(LocalDate.parse("2027-01-02"), Certainty.UNKNOWN)));
+  }
+
+  @Test
+  void takesAnObservationUpToSixtyDaysAhead() {
+    CycleRecord cycle =
+        Documents.read(
+            Documents.cycleWith(
+                """
+                {"id": "l1", "kind": "lh", "at": "2027-03-13T08:00:00+01:00",
+                 "result": "negative"}"""));
+    assertThat(cycle.observations().get(0).id(), is("l1"));
+  }
+
+  @Test
+  void takesAByteOrderMarkAndCarriageReturns() {
+    String windows = "\uFEFF" + Documents.fullCycle().replace("\n", "\r\n");
+    assertThat(Documents.read(windows), is(Documents.read(Documents.fullCycle())));
+  }
+
+  @Test
+  void readsTheSameFromShuffledFieldsAndObservations() {
+    String one =
+        """
+        {"id": "a", "kind": "lh", "at": "2027-01-09T08:00:00+01:00", "result": "negative"}""";
+    String other =
+        """
+        {"result": "positive", "kind": "lh", "at": "2027-01-08T08:00:00+01:00", "id": "b"}""";
+    CycleRecord cycle = Documents.read(Documents.cycleWith(one + "," + other));
+    assertThat(cycle, is(Documents.read(Documents.cycleWith(other + "," + one))));
+    assertThat(cycle.observations().stream().map(o -> o.id()).toList(), contains("b", "a"));
+  }
+
+  @Test
+  void takesAnotherMomentInsteadOfTheFilesOwn() {
+    byte[] file = Documents.fullCycle().getBytes(StandardCharsets.UTF_8);
+    Instant earlier = Instant.parse("2027-01-10T06:00:00Z");
+    assertThat(
+        CycleFile.read(file, earlier),
+        is(new Reading.Read(Documents.read(Documents.fullCycle()).asOf(earlier))));
+  }
+
+  @Test
+  void judgesDatesAgainstTheMomentTakenInstead() {
+    byte[] file = Documents.fullCycle().getBytes(StandardCharsets.UTF_8);
+    Reading reading = CycleFile.read(file, Instant.parse("2029-01-10T06:00:00Z"));
+    assertThat(reading instanceof Reading.Refused, is(true));
+  }
+}

@@ -1,0 +1,51 @@
+package io.github.tiderule.api.json;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
+import com.networknt.schema.SpecificationVersion;
+import io.github.tiderule.api.Documents;
+import java.util.List;
+
+/** The published schemas, with formats asserted. */
+public final class Schemas {
+
+  private static final SchemaRegistry REGISTRY =
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12,
+          registry ->
+              registry.schemaRegistryConfig(
+                  SchemaRegistryConfig.builder().formatAssertionsEnabled(true).build()));
+
+  private static final Schema CYCLE = load("cycle-1");
+  private static final Schema ADVICE = load("advice-1");
+  private static final Schema PROBLEMS = load("problems-1");
+
+  private Schemas() {}
+
+  private static Schema load(String name) {
+    return REGISTRY.getSchema(
+        Documents.resource("/io/github/tiderule/schema/" + name + ".schema.json"),
+        InputFormat.JSON);
+  }
+
+  /** What a schema has against a cycle file; nothing when it is valid. */
+  public static List<String> againstCycle(String json) {
+    return against(CYCLE, json);
+  }
+
+  /** What a schema has against advice. */
+  public static List<String> againstAdvice(String json) {
+    return against(ADVICE, json);
+  }
+
+  /** What a schema has against a refusal. */
+  public static List<String> againstProblems(String json) {
+    return against(PROBLEMS, json);
+  }
+
+  private static List<String> against(Schema schema, String json) {
+    return schema.validate(json, InputFormat.JSON).stream().map(Object::toString).toList();
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.api.json;
+
+import org.jspecify.annotations.NullMarked;
