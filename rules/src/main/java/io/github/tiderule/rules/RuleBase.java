@@ -29,7 +29,11 @@ public final class RuleBase {
   private final List<RuleCard> cards;
   private final String fingerprint;
 
-  private record StageRules(KieBase base, Map<String, RuleCard> cards) {}
+  /** A fact with the words it is sorted by. */
+  private record Keyed(String key, Object fact) {}
+
+  private record StageRules(
+      KieBase base, Map<String, RuleCard> cards, List<Parameter> parameters) {}
 
   private RuleBase(
       Map<Stage, StageRules> stages, Parameters parameters, Sources sources, String fingerprint) {
@@ -60,7 +64,7 @@ public final class RuleBase {
     for (Stage stage : Stage.values()) {
       KieBase base = KieBaseBuilder.createKieBaseFromModel(models.getOrDefault(stage, List.of()));
       Map<String, RuleCard> cards = RuleCards.of(stage, base, texts, sources, parameters);
-      stages.put(stage, new StageRules(base, cards));
+      stages.put(stage, new StageRules(base, cards, parameters.of(stage.word())));
       compiled += cards.size();
     }
     if (compiled != texts.count()) {
@@ -98,16 +102,21 @@ public final class RuleBase {
    * @param facts immutable records; the stage's parameters are added to them
    */
   public StageResult run(Stage stage, Collection<?> facts) {
-    List<Object> sorted = new ArrayList<>(facts);
-    sorted.sort(Comparator.comparing(Object::toString));
+    List<Keyed> sorted = new ArrayList<>(facts.size());
+    for (Object fact : facts) {
+      sorted.add(new Keyed(fact.toString(), fact));
+    }
+    sorted.sort(Comparator.comparing(Keyed::key));
     StageRules rules = Objects.requireNonNull(stages.get(stage));
     KieSession session = rules.base().newKieSession();
     try {
       Recorder recorder = Recorder.listeningTo(session, rules.cards());
-      for (Parameter parameter : parameters.of(stage.word())) {
+      for (Parameter parameter : rules.parameters()) {
         session.insert(parameter);
       }
-      sorted.forEach(session::insert);
+      for (Keyed keyed : sorted) {
+        session.insert(keyed.fact());
+      }
       session.fireAllRules();
       return recorder.result(session);
     } finally {

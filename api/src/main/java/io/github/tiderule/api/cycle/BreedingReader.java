@@ -35,15 +35,15 @@ final class BreedingReader {
   }
 
   /** The plan; natural mating without limit when the file says nothing. */
-  static @Nullable SemenPlan read(@Nullable Fields fields, Season season) {
+  static SemenPlan read(@Nullable Fields fields, Season season) {
     return fields == null
         ? SemenPlan.naturalUnlimited()
         : new BreedingReader(season).semenPlan(fields);
   }
 
-  private @Nullable SemenPlan semenPlan(Fields fields) {
-    Semen semen = fields.required("semen").word(Semen.class);
-    Route route = fields.required("route").word(Route.class);
+  private SemenPlan semenPlan(Fields fields) {
+    Semen saidSemen = fields.optional("semen").word(Semen.class);
+    Route saidRoute = fields.optional("route").word(Route.class);
     Integer doses = fields.optional("doses").wholeNumber(DOSES);
     Double hoursBetween = fields.optional("hoursBetween").number(HOURS);
     Double chilledAgeHours = fields.optional("chilledAgeHours").number(HOURS);
@@ -51,9 +51,8 @@ final class BreedingReader {
     List<Availability> available = available(fields.optional("available"));
     OrderTerms order = order(fields.optional("order").members());
     fields.refuseOthers();
-    if (semen == null || route == null) {
-      return null;
-    }
+    Semen semen = saidSemen == null ? Semen.usualFor(saidRoute) : saidSemen;
+    Route route = saidRoute == null ? Route.usualFor(semen) : saidRoute;
     return new SemenPlan(
         semen, route, doses, hoursBetween, chilledAgeHours, dose, available, order);
   }

@@ -50,7 +50,7 @@ final class CycleReader {
     SemenPlan semenPlan = BreedingReader.read(fields.optional("breeding").members(), season);
     LaboratoryHours laboratory = LaboratoryReader.read(fields.optional("laboratory").members());
     fields.refuseOthers();
-    if (asOf == null || zone == null || firstBlood == null || semenPlan == null) {
+    if (asOf == null || zone == null || firstBlood == null) {
       return null;
     }
     return problems.none()

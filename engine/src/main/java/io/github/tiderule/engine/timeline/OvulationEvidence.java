@@ -13,11 +13,25 @@ final class OvulationEvidence {
   private static final double BLUR = 0.25;
   private static final double STRAY = 0.03;
 
-  private final Model model;
+  private final double scanError;
+  private final double scanSd;
+  private final double smearShiftSd;
+  private final double smearRiseCentre;
+  private final double smearRiseScale;
+  private final double smearReadingSd;
+  private final double smearDioestrusLag;
+  private final double smearDioestrusSd;
   private final Evidence evidence;
 
   OvulationEvidence(Model model, Evidence evidence) {
-    this.model = model;
+    scanError = model.value("scan.error");
+    scanSd = model.value("scan.sd");
+    smearShiftSd = model.value("smear.shift-sd");
+    smearRiseCentre = model.value("smear.rise-centre");
+    smearRiseScale = model.value("smear.rise-scale");
+    smearReadingSd = model.value("smear.reading-sd");
+    smearDioestrusLag = model.value("smear.dioestrus-lag");
+    smearDioestrusSd = model.value("smear.dioestrus-sd");
     this.evidence = evidence;
   }
 
@@ -51,16 +65,16 @@ final class OvulationEvidence {
       }
     }
     for (Evidence.Scan scan : evidence.scans()) {
-      likelihood *= scan.ovulated() ? model.value("scan.error") : 1 - model.value("scan.error");
+      likelihood *= scan.ovulated() ? scanError : 1 - scanError;
     }
     return likelihood;
   }
 
   private double scans(double ovulation) {
     double likelihood = 1;
-    double error = model.value("scan.error");
+    double error = scanError;
     for (Evidence.Scan scan : evidence.scans()) {
-      double past = Normal.cdf((scan.day() - ovulation) / model.value("scan.sd"));
+      double past = Normal.quickCdf((scan.day() - ovulation) / scanSd);
       double seen = error + (1 - 2 * error) * past;
       likelihood *= scan.ovulated() ? seen : 1 - seen;
     }
@@ -79,28 +93,25 @@ final class OvulationEvidence {
       double days = smear.day() - ovulation;
       after[m] = cells(smear.cornifiedPercent(), 30, 20) * white(smear.neutrophils(), AFTER);
       for (int s = 0; s < SHIFT.count(); s++) {
-        double shifted = days - SHIFT.z()[s] * model.value("smear.shift-sd");
-        double risen =
-            1
-                / (1
-                    + Math.exp(
-                        -(shifted - model.value("smear.rise-centre"))
-                            / model.value("smear.rise-scale")));
+        double shifted = days - SHIFT.z()[s] * smearShiftSd;
+        double risen = 1 / (1 + Math.exp(-(shifted - smearRiseCentre) / smearRiseScale));
         before[s][m] =
-            cells(smear.cornifiedPercent(), 15 + 80 * risen, model.value("smear.reading-sd"))
+            cells(smear.cornifiedPercent(), 15 + 80 * risen, smearReadingSd)
                 * ((1 - risen) * white(smear.neutrophils(), EARLY)
                     + risen * white(smear.neutrophils(), OESTRUS));
       }
     }
     double sum = 0;
+    double[] past = new double[smears.size()];
     for (int d = 0; d < DIOESTRUS.count(); d++) {
-      double lag =
-          model.value("smear.dioestrus-lag") + DIOESTRUS.z()[d] * model.value("smear.dioestrus-sd");
+      double lag = smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
+      for (int m = 0; m < past.length; m++) {
+        past[m] = Normal.quickCdf((smears.get(m).day() - ovulation - lag) / BLUR);
+      }
       for (int s = 0; s < SHIFT.count(); s++) {
         double product = DIOESTRUS.weight()[d] * SHIFT.weight()[s];
-        for (int m = 0; m < smears.size(); m++) {
-          double past = Normal.cdf((smears.get(m).day() - ovulation - lag) / BLUR);
-          product *= (1 - past) * before[s][m] + past * after[m];
+        for (int m = 0; m < past.length; m++) {
+          product *= (1 - past[m]) * before[s][m] + past[m] * after[m];
         }
         sum += product;
       }

@@ -8,11 +8,35 @@ final class PeakEvidence {
 
   private static final Nodes ACCEPTANCE = Nodes.of(9, 2.8);
 
-  private final Model model;
+  private final double lhFalsePositive;
+  private final double lhBurst;
+  private final double lhSensitivity;
+  private final double lhSurgeBefore;
+  private final double lhSurgeAfter;
+  private final double signsStandSd;
+  private final double signsVulvaMean;
+  private final double signsVulvaSd;
+  private final double foldsSd;
+  private final double foldsShrinking;
+  private final double foldsAngular;
+  private final double foldsRounding;
+  private final double foldsFlat;
   private final Evidence evidence;
 
   PeakEvidence(Model model, Evidence evidence) {
-    this.model = model;
+    lhFalsePositive = model.value("lh.false-positive");
+    lhBurst = model.value("lh.burst");
+    lhSensitivity = model.value("lh.sensitivity");
+    lhSurgeBefore = model.value("lh.surge-before");
+    lhSurgeAfter = model.value("lh.surge-after");
+    signsStandSd = model.value("signs.stand-sd");
+    signsVulvaMean = model.value("signs.vulva-mean");
+    signsVulvaSd = model.value("signs.vulva-sd");
+    foldsSd = model.value("folds.sd");
+    foldsShrinking = model.value("folds.shrinking");
+    foldsAngular = model.value("folds.angular");
+    foldsRounding = model.value("folds.rounding");
+    foldsFlat = model.value("folds.flat");
     this.evidence = evidence;
   }
 
@@ -29,7 +53,7 @@ final class PeakEvidence {
   /** Likelihood of the same observations when she does not ovulate. */
   double withoutOvulation() {
     double likelihood = 1;
-    double stray = model.value("lh.false-positive") + model.value("lh.burst") / 2;
+    double stray = lhFalsePositive + lhBurst / 2;
     for (Evidence.Lh test : evidence.lhTests()) {
       likelihood *= test.positive() ? stray : 1 - stray;
     }
@@ -49,14 +73,10 @@ final class PeakEvidence {
   /** Chance of a positive LH test some days after the peak. */
   private double positive(double days) {
     double surge =
-        Normal.cdf((days + model.value("lh.surge-before")) / 0.15)
-            - Normal.cdf((days - model.value("lh.surge-after")) / 0.25);
-    double early = Normal.cdf((days + 9.5) / 0.5) - Normal.cdf((days + 3) / 0.5);
-    return Math.min(
-        0.99,
-        model.value("lh.false-positive")
-            + model.value("lh.burst") * early
-            + model.value("lh.sensitivity") * surge);
+        Normal.quickCdf((days + lhSurgeBefore) / 0.15)
+            - Normal.quickCdf((days - lhSurgeAfter) / 0.25);
+    double early = Normal.quickCdf((days + 9.5) / 0.5) - Normal.quickCdf((days + 3) / 0.5);
+    return Math.min(0.99, lhFalsePositive + lhBurst * early + lhSensitivity * surge);
   }
 
   private double folds(double peak) {
@@ -65,11 +85,11 @@ final class PeakEvidence {
       double days = seen.day() - peak;
       double chance =
           switch (seen.folds()) {
-            case SWOLLEN -> 1 - reached("shrinking", days);
-            case SHRINKING -> reached("shrinking", days) - reached("angular", days);
-            case ANGULAR -> reached("angular", days) - reached("rounding", days);
-            case ROUNDING -> reached("rounding", days) - reached("flat", days);
-            case FLAT -> reached("flat", days);
+            case SWOLLEN -> 1 - reached(foldsShrinking, days);
+            case SHRINKING -> reached(foldsShrinking, days) - reached(foldsAngular, days);
+            case ANGULAR -> reached(foldsAngular, days) - reached(foldsRounding, days);
+            case ROUNDING -> reached(foldsRounding, days) - reached(foldsFlat, days);
+            case FLAT -> reached(foldsFlat, days);
           };
       likelihood *= 0.9 * chance + 0.1 / Folds.values().length;
     }
@@ -77,8 +97,8 @@ final class PeakEvidence {
   }
 
   /** Chance that the folds have come to a state some days after the peak. */
-  private double reached(String state, double days) {
-    return Normal.cdf((days - model.value("folds." + state)) / model.value("folds.sd"));
+  private double reached(double state, double days) {
+    return Normal.quickCdf((days - state) / foldsSd);
   }
 
   private double signs(double peak) {
@@ -98,18 +118,14 @@ final class PeakEvidence {
   }
 
   private double sign(Evidence.SignSeen seen, double days, double z) {
-    double first = z * model.value("signs.stand-sd");
-    double accepts = Normal.cdf((days - first) / 0.5) * (1 - Normal.cdf((days - 9) / 2));
+    double first = z * signsStandSd;
+    double accepts = Normal.quickCdf((days - first) / 0.5) * (1 - Normal.quickCdf((days - 9) / 2));
     double chance =
         switch (seen.sign()) {
           case STANDS -> 0.05 + 0.87 * accepts;
           case REFUSES -> 0.95 - 0.87 * accepts;
           case FLAGS -> 0.15 + 0.65 * accepts;
-          case VULVA_SOFTENS ->
-              0.1
-                  + 0.8
-                      * Normal.cdf(
-                          (days - model.value("signs.vulva-mean")) / model.value("signs.vulva-sd"));
+          case VULVA_SOFTENS -> 0.1 + 0.8 * Normal.quickCdf((days - signsVulvaMean) / signsVulvaSd);
           case BLEEDING_STOPS, FOUL_DISCHARGE, UNWELL -> 0.5;
         };
     return seen.present() ? chance : 1 - chance;

@@ -13,6 +13,18 @@ public enum Route implements Worded {
     this.word = word;
   }
 
+  /**
+   * The usual route for semen when nobody says: thawed semen goes into the uterus (thomassen-2006,
+   * lindeforsberg-1999), other shipped or collected semen into the vagina (common practice).
+   */
+  public static Route usualFor(Semen semen) {
+    return switch (semen) {
+      case NATURAL -> NATURAL;
+      case FRESH, CHILLED -> VAGINAL;
+      case FROZEN -> TRANSCERVICAL;
+    };
+  }
+
   @Override
   public String word() {
     return word;

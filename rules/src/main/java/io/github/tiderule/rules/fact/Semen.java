@@ -1,5 +1,7 @@
 package io.github.tiderule.rules.fact;
 
+import org.jspecify.annotations.Nullable;
+
 /** The semen she is bred with. */
 public enum Semen implements Worded {
   NATURAL("natural"),
@@ -11,6 +13,11 @@ public enum Semen implements Worded {
 
   Semen(String word) {
     this.word = word;
+  }
+
+  /** The semen meant when only a route was said: natural mating, or else fresh semen. */
+  public static Semen usualFor(@Nullable Route route) {
+    return route == null || route == Route.NATURAL ? NATURAL : FRESH;
   }
 
   @Override
