@@ -65,8 +65,7 @@ final class Bitches {
 
   private static double untilOvulation(Draws draws) {
     while (true) {
-      double days =
-          draws.chance(LONG_TAIL) ? draws.gammaWith(14, 6.5) : draws.gammaWith(11.5, 3.1);
+      double days = draws.chance(LONG_TAIL) ? draws.gammaWith(14, 6.5) : draws.gammaWith(11.5, 3.1);
       if (days >= EARLIEST && days <= LATEST) {
         return days;
       }
@@ -90,8 +89,7 @@ final class Bitches {
     // the constant only weighs the two parts against each other: Stirling's series is enough
     double logGamma =
         (shape - 0.5) * Math.log(shape) - shape + 0.5 * Math.log(2 * Math.PI) + 1 / (12 * shape);
-    return Math.exp(
-        (shape - 1) * Math.log(x) - x / scale - shape * Math.log(scale) - logGamma);
+    return Math.exp((shape - 1) * Math.log(x) - x / scale - shape * Math.log(scale) - logGamma);
   }
 
   private static ProgesteroneCourse course(
