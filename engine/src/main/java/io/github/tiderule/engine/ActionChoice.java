@@ -121,7 +121,7 @@ final class ActionChoice {
   }
 
   private Optional<Action> breedOrBook() {
-    if (breeding == null || !breeding.close()) {
+    if (breeding == null || !(breeding.close() || findings.lateWithFullSmear())) {
       return Optional.empty();
     }
     return breeding.first().flatMap(this::breedOrBook);
@@ -199,20 +199,17 @@ final class ActionChoice {
     if (test == null) {
       return Optional.empty();
     }
-    String kind =
+    String what =
         switch (test.kind()) {
-          case "lh" -> "LH";
-          case "cytology" -> "a smear";
-          default -> "progesterone";
+          case "lh" -> "Test LH on ";
+          case "cytology" -> "Take a smear on ";
+          default -> "Test progesterone on ";
         };
-    String headline =
-        "Test "
-            + kind
-            + " on "
-            + clock.dayAndTime(test.at().toInstant())
-            + (findings.levels().isEmpty()
-                ? "; do not breed by the day count alone."
-                : ", same laboratory and method as before.");
+    String how =
+        findings.levels().isEmpty()
+            ? "; do not breed by the day count alone."
+            : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
+    String headline = what + clock.dayAndTime(test.at().toInstant()) + how;
     return Optional.of(new Action(Now.TEST, headline, test.because()));
   }
 

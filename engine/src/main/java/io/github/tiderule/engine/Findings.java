@@ -93,6 +93,15 @@ record Findings(
     return findings.stream().anyMatch(finding -> PROOF.contains(finding.kind()));
   }
 
+  /** Whether she came late and a full smear says that there may still be time. */
+  boolean lateWithFullSmear() {
+    return findings.stream()
+        .anyMatch(
+            finding ->
+                finding.kind() == FindingKind.LATE_PRESENTATION
+                    && finding.observations().size() > 1);
+  }
+
   /** Breedings already done. */
   List<BreedingDone> breedings() {
     return accepted.stream()

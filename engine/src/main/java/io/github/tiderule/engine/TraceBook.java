@@ -5,8 +5,10 @@ import io.github.tiderule.rules.Firing;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.conclusion.DayReason;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Writes the reasoning down in the order of the stages. */
 final class TraceBook {
@@ -23,9 +25,20 @@ final class TraceBook {
               firing.rule().id(),
               firing.rule().title(),
               firing.observations(),
-              firing.concluded().stream().map(Conclusion::sentence).toList(),
+              firing.concluded().stream().map(TraceBook::words).toList(),
               firing.rule().sources()));
     }
+  }
+
+  /** A conclusion in words that stand by themselves. */
+  private static String words(Conclusion conclusion) {
+    return conclusion instanceof DayReason reason
+        ? reason.day()
+            + " "
+            + reason.effect().name().toLowerCase(Locale.ROOT)
+            + ": "
+            + reason.sentence()
+        : conclusion.sentence();
   }
 
   /** One step of the engine's own. */

@@ -77,13 +77,13 @@ public final class AdviceReport {
       page.hanging(
           2, (i + 1) + ".", DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays()));
     }
-    String together = plan.at().size() == 1 ? "It should meet about " : "Together they meet about ";
+    String together = plan.at().size() == 1 ? "It should meet " : "Together they meet ";
     page.indented(
         2,
         together
             + Shares.inHundred(plan.eggShare().mean())
-            + " of her eggs; 1 time in 10, fewer than "
-            + Shares.number(plan.eggShare().p10())
+            + " of her eggs"
+            + Shares.unlucky(plan.eggShare().p10())
             + ".");
     if (plan.orderBy() != null) {
       page.indented(2, "Order by " + LocalWords.moment(plan.orderBy()) + ", at the latest.");
@@ -95,7 +95,7 @@ public final class AdviceReport {
             2,
             "-",
             LocalWords.moments(other.at())
-                + ": about "
+                + ": "
                 + Shares.inHundred(other.eggShare().mean())
                 + ". "
                 + other.note());
@@ -120,7 +120,7 @@ public final class AdviceReport {
       if (test.gain() >= 0.005) {
         page.indented(
             2,
-            "With its result in hand, the plan meets about "
+            "With its result in hand, the plan meets "
                 + Shares.number(test.gain())
                 + " more in 100 of her eggs.");
       }

@@ -12,6 +12,14 @@ final class Shares {
     return number(share) + " in 100";
   }
 
+  /** What happens one time in ten, as the end of a sentence; nothing where that is all but all. */
+  static String unlucky(double p10) {
+    if (p10 >= 0.985) {
+      return "";
+    }
+    return p10 < 0.015 ? "; 1 time in 10, hardly any" : "; 1 time in 10, fewer than " + number(p10);
+  }
+
   /** As in {@code 82}, {@code under 1}, {@code over 99}. */
   static String number(double share) {
     if (!(share > 0)) {

@@ -128,14 +128,14 @@ public final class DayTable {
   }
 
   /** A search over slots of days that are not forbidden. */
-  PlanSearch search(java.util.Set<LocalDate> forbidden, double spacingHours) {
+  PlanSearch search(java.util.Set<LocalDate> forbidden, double spacingHours, double nearTie) {
     double[] hours = new double[slots.size()];
     boolean[] allowed = new boolean[slots.size()];
     for (int s = 0; s < hours.length; s++) {
       hours[s] = axis.day(slots.get(s).middle()) * 24;
       allowed[s] = !forbidden.contains(slots.get(s).day());
     }
-    return new PlanSearch(shares, hours, allowed, spacingHours);
+    return new PlanSearch(shares, hours, allowed, spacingHours, nearTie);
   }
 
   /** The slot that stands for a day. */

@@ -2,7 +2,9 @@ package io.github.tiderule.engine.days;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,36 +22,50 @@ final class PlanSearch {
   private static final double TIE = 1e-9;
 
   /** How many sets, best first, are kept. */
-  private static final int KEPT = 40;
+  private static final int KEPT = 12;
 
   private final EggShares shares;
   private final double[] hours;
   private final boolean[] allowed;
   private final double spacing;
+  private final double nearTie;
+  private final Map<Integer, List<ScoredPlan>> found = new HashMap<>();
 
   /**
    * @param hours time of each slot, in hours on any axis, increasing
    * @param allowed which slots may be used
    * @param spacing least hours between two doses
+   * @param nearTie sets this close to the best go by how much each of their doses meets alone, so
+   *     that a plan stands even if one of its doses fails
    */
-  PlanSearch(EggShares shares, double[] hours, boolean[] allowed, double spacing) {
+  PlanSearch(EggShares shares, double[] hours, boolean[] allowed, double spacing, double nearTie) {
     this.shares = shares;
     this.hours = hours;
     this.allowed = allowed;
     this.spacing = spacing;
+    this.nearTie = nearTie;
   }
 
-  /** The best sets of exactly so many doses, best first; fewer where there is no room. */
+  /**
+   * The best sets of exactly so many doses, near ties by robustness, then best first; fewer where
+   * there is no room.
+   */
   List<ScoredPlan> best(int doses) {
+    return found.computeIfAbsent(doses, this::search);
+  }
+
+  private List<ScoredPlan> search(int doses) {
     List<Integer> candidates = candidates();
     for (int k = Math.min(doses, candidates.size()); k >= 1; k--) {
-      List<Found> found = new ArrayList<>();
-      extend(candidates, 0, shares.start(), new ArrayList<>(), k, found);
-      if (!found.isEmpty()) {
-        found.sort(
-            Comparator.comparingDouble((Found f) -> -f.mean())
+      List<Found> sets = new ArrayList<>();
+      extend(candidates, 0, shares.start(), new ArrayList<>(), k, sets);
+      if (!sets.isEmpty()) {
+        double most = sets.stream().mapToDouble(Found::mean).max().orElse(0);
+        sets.sort(
+            Comparator.comparing((Found f) -> f.mean() < most - nearTie)
+                .thenComparingDouble(f -> f.mean() < most - nearTie ? -f.mean() : -alone(f))
                 .thenComparing(f -> f.slots().toString()));
-        return found.stream().limit(KEPT).map(this::score).toList();
+        return sets.stream().limit(KEPT).map(this::score).toList();
       }
     }
     return List.of();
@@ -83,6 +99,11 @@ final class PlanSearch {
 
   private record Found(List<Integer> slots, double mean) {}
 
+  /** What each dose of a set meets alone, summed. */
+  private double alone(Found set) {
+    return set.slots().stream().mapToDouble(slot -> shares.meanWith(shares.start(), slot)).sum();
+  }
+
   private List<Integer> candidates() {
     double[] alone = new double[shares.slots()];
     double most = 0;
@@ -108,7 +129,7 @@ final class PlanSearch {
       double[] misses,
       List<Integer> chosen,
       int left,
-      List<Found> found) {
+      List<Found> sets) {
     double[] vector = left > 1 ? shares.vector() : misses;
     for (int c = from; c < candidates.size(); c++) {
       int slot = candidates.get(c);
@@ -119,10 +140,10 @@ final class PlanSearch {
       }
       chosen.add(slot);
       if (left == 1) {
-        found.add(new Found(List.copyOf(chosen), round(shares.meanWith(misses, slot))));
+        sets.add(new Found(List.copyOf(chosen), round(shares.meanWith(misses, slot))));
       } else {
         shares.and(misses, slot, vector);
-        extend(candidates, c + 1, vector, chosen, left - 1, found);
+        extend(candidates, c + 1, vector, chosen, left - 1, sets);
       }
       chosen.remove(chosen.size() - 1);
     }

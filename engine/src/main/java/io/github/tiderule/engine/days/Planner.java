@@ -40,7 +40,7 @@ public final class Planner {
       return said;
     }
     return parameters.value(
-        plan.doses() == null && plan.semen() == Semen.NATURAL
+        plan.semen() == Semen.NATURAL
             ? "planning.natural-hours-between"
             : "planning.hours-between");
   }
@@ -51,7 +51,8 @@ public final class Planner {
    * @param forbidden days that a rule vetoes
    */
   public Optional<Choice> choose(DayTable table, SemenPlan plan, Set<LocalDate> forbidden) {
-    PlanSearch search = table.search(forbidden, spacing(plan));
+    PlanSearch search =
+        table.search(forbidden, spacing(plan), parameters.value("planning.near-tie"));
     Integer doses = plan.doses();
     Optional<ScoredPlan> best =
         doses == null

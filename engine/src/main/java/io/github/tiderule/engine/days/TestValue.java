@@ -51,7 +51,7 @@ public final class TestValue {
       Set<LocalDate> forbidden,
       ScoredPlan best,
       Density density) {
-    PlanSearch search = table.search(forbidden, spacingHours);
+    PlanSearch search = table.search(forbidden, spacingHours, 0);
     int doses = best.slots().size();
     List<ScoredPlan> plans = new ArrayList<>();
     plans.add(best);

@@ -49,17 +49,27 @@ record Assay(double weight, double intercept, double slope, double scaleLogSd, L
     return Double.parseDouble(row.get(column));
   }
 
+  /** Whether a reading is the true level times a factor, so that its elasticity is 1. */
+  boolean proportional() {
+    return intercept == 0;
+  }
+
+  /** Log of the factor of a proportional reading. */
+  double logSlope() {
+    return Math.log(slope);
+  }
+
   /** Log of the expected reading where the true level is {@code exp(logTrue)}. */
   double logReading(double logTrue, double trueLevel) {
-    if (intercept == 0) {
-      return logTrue + Math.log(slope);
+    if (proportional()) {
+      return logTrue + logSlope();
     }
     return Math.log(Math.max(intercept + slope * trueLevel, LEAST_SHARE * trueLevel));
   }
 
   /** Relative change of the reading for a relative change of the true level. */
   double elasticity(double trueLevel) {
-    if (intercept == 0) {
+    if (proportional()) {
       return 1;
     }
     double reading = intercept + slope * trueLevel;

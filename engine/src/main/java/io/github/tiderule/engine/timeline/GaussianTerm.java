@@ -16,6 +16,12 @@ final class GaussianTerm {
   /** An odd value whose share is below this is passed over when limits are conditioned on. */
   private static final double MATTERS = 0.02;
 
+  /**
+   * Where no value is likelier odd than right by this factor, leaving one out does not change how
+   * odd the others look.
+   */
+  private static final double STRANGE = 5;
+
   private final double oddWeight;
   private final ProgesteroneData data;
   private final int n;
@@ -32,11 +38,13 @@ final class GaussianTerm {
   private final double[] pu;
   private final double[] pv;
   private final double[][] inverse;
+  private final double[] ratio;
   private final double[] oddShare;
   private final double[] without;
   private final IntervalProbability intervals;
 
   private boolean thorough = true;
+  private boolean strange;
   private final double allGood;
   private final double oneOdd;
   private final double oddVariance;
@@ -56,6 +64,7 @@ final class GaussianTerm {
     pu = new double[n];
     pv = new double[n];
     inverse = new double[n][n];
+    ratio = new double[n];
     oddShare = new double[n];
     without = new double[n + k];
     intervals = new IntervalProbability(n, k, oddWeight);
@@ -89,11 +98,16 @@ final class GaussianTerm {
   private double evaluate(ProgesteroneData.Reading reading) {
     for (int i = 0; i < n + k; i++) {
       Assay assay = reading.assay()[i];
-      double level = Math.exp(logMean[i]);
-      double elasticity = assay.elasticity(level);
-      u[i] = baseline[i] * elasticity;
-      v[i] = rise[i] * elasticity;
-      double expected = assay.logReading(logMean[i], level) + reading.bias()[i];
+      double expected = reading.shift()[i] + logMean[i];
+      u[i] = baseline[i];
+      v[i] = rise[i];
+      if (!assay.proportional()) {
+        double level = Math.exp(logMean[i]);
+        double elasticity = assay.elasticity(level);
+        u[i] *= elasticity;
+        v[i] *= elasticity;
+        expected = reading.shift()[i] + assay.logReading(logMean[i], level);
+      }
       if (i < n) {
         residual[i] = data.log(i) - expected;
       } else {
@@ -165,8 +179,11 @@ final class GaussianTerm {
   private double combine(double logNumbers) {
     double intervalsGood = k == 0 ? 1 : intervals.all();
     double sum = allGood * intervalsGood;
+    double strangest = 0;
     for (int j = 0; j < n; j++) {
-      double part = oneOdd * oddRatio(alpha[j], inverse[j][j]);
+      ratio[j] = oddRatio(alpha[j], inverse[j][j]);
+      strangest = Math.max(strangest, ratio[j]);
+      double part = oneOdd * ratio[j];
       if (k > 0) {
         // an unlikely oddity changes what the limits say by next to nothing
         boolean matters = part > MATTERS * allGood;
@@ -178,6 +195,7 @@ final class GaussianTerm {
     for (int j = 0; j < n; j++) {
       oddShare[j] /= sum;
     }
+    strange = thorough && strangest > STRANGE;
     Arrays.fill(without, 0);
     for (int i = 0; i < n; i++) {
       without[i] = logNumbers + logWithoutNumber(i);
@@ -196,10 +214,14 @@ final class GaussianTerm {
     double logOwn = 0.5 * (Math.log(own) - own * miss * miss) - Normal.LOG_ROOT_TWO_PI;
     double odd = 0;
     double[] row = inverse[i];
-    for (int j = 0; thorough && j < n; j++) {
+    for (int j = 0; j < n; j++) {
       if (j != i) {
-        double share = row[j] / own;
-        odd += oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * row[j]);
+        if (strange) {
+          double share = row[j] / own;
+          odd += oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * row[j]);
+        } else {
+          odd += ratio[j];
+        }
       }
     }
     double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));

@@ -15,7 +15,6 @@ final class Model {
   final OnsetPrior onset;
   final List<Plateau> plateaus;
 
-  final double basal;
   final double baselineSd;
   final double riseSd;
   final double lutealGrowth;
@@ -43,10 +42,9 @@ final class Model {
   Model(Parameters parameters) {
     this.parameters = parameters;
     onset = new OnsetPrior(parameters);
-    curve = PopulationCurve.load();
+    curve = PopulationCurve.load(value("level.basal"));
     assays = Assay.load();
     plateaus = plateaus(curve);
-    basal = value("level.basal");
     baselineSd = value("level.baseline-log-sd");
     riseSd = value("level.rise-log-sd");
     lutealGrowth = value("level.luteal-growth");

@@ -18,12 +18,24 @@ final class PopulationCurve {
   private static final double PER_DAY = 64;
 
   private final double[] logMean;
+  private final double[] baseShare;
+  private final double basal;
 
-  private PopulationCurve(double[] logMean) {
+  private PopulationCurve(double[] logMean, double basal) {
     this.logMean = logMean;
+    this.basal = basal;
+    baseShare = new double[logMean.length];
+    for (int i = 0; i < baseShare.length; i++) {
+      baseShare[i] = Math.min(1, basal * Math.exp(-logMean[i]));
+    }
   }
 
-  static PopulationCurve load() {
+  /**
+   * The curve of the parameter files.
+   *
+   * @param basal basal level, ng/mL
+   */
+  static PopulationCurve load(double basal) {
     List<CSVRecord> rows = Parameters.curve().rows();
     double[] day = rows.stream().mapToDouble(row -> Double.parseDouble(row.get("day"))).toArray();
     double[] log =
@@ -35,7 +47,7 @@ final class PopulationCurve {
     for (int i = 0; i < table.length; i++) {
       table[i] = curve.at(FIRST + i / PER_DAY);
     }
-    return new PopulationCurve(table);
+    return new PopulationCurve(table, basal);
   }
 
   /**
@@ -48,20 +60,28 @@ final class PopulationCurve {
       double rest = ngPerMl * Normal.cdf((FIRST + i / PER_DAY + days) / 0.5);
       table[i] = 0.25 * Math.log(Math.pow(Math.exp(logMean[i]), 4) + Math.pow(rest, 4));
     }
-    return new PopulationCurve(table);
+    return new PopulationCurve(table, basal);
   }
 
   /** Log of the population's level, ln ng/mL, at {@code days} after the LH peak. */
   double logMean(double days) {
+    return in(logMean, days);
+  }
+
+  /** Share of the level there that is basal, at most 1. */
+  double baseShare(double days) {
+    return in(baseShare, days);
+  }
+
+  private static double in(double[] table, double days) {
     double place = (days - FIRST) * PER_DAY;
     if (!(place > 0)) {
-      return logMean[0];
+      return table[0];
     }
     int i = (int) place;
-    if (i >= logMean.length - 1) {
-      return logMean[logMean.length - 1];
+    if (i >= table.length - 1) {
+      return table[table.length - 1];
     }
-    double part = place - i;
-    return logMean[i] + part * (logMean[i + 1] - logMean[i]);
+    return table[i] + (place - i) * (table[i + 1] - table[i]);
   }
 }

@@ -43,7 +43,7 @@ final class ProgesteroneData {
    * @param logDeterminant of that covariance
    * @param scale covariance of limits and bands with every result through a shared scale
    * @param noise own error variance of each limit or band
-   * @param bias log bias of each result by handling
+   * @param shift log bias of each result by handling, and the log factor of a proportional assay
    */
   record Reading(
       double logWeight,
@@ -52,7 +52,7 @@ final class ProgesteroneData {
       double logDeterminant,
       double[][] scale,
       double[] noise,
-      double[] bias) {}
+      double[] shift) {}
 
   static ProgesteroneData of(Model model, Evidence evidence) {
     List<Evidence.Value> values = evidence.values();
@@ -121,12 +121,13 @@ final class ProgesteroneData {
     int n = values.size();
     int k = intervals.size();
     Assay[] assay = new Assay[n + k];
-    double[] bias = new double[n + k];
+    double[] shift = new double[n + k];
     double[] scaleSd = new double[n + k];
     for (int i = 0; i < n + k; i++) {
       assay[i] = java.util.Objects.requireNonNull(choice.get(series.get(i)));
       boolean low = i < n ? values.get(i).readsLow() : intervals.get(i - n).readsLow();
-      bias[i] = low ? model.handlingBias : 0;
+      shift[i] =
+          (low ? model.handlingBias : 0) + (assay[i].proportional() ? assay[i].logSlope() : 0);
       scaleSd[i] = assay[i].scaleLogSd();
     }
     double[][] covariance = new double[n][n];
@@ -163,7 +164,13 @@ final class ProgesteroneData {
       weight *= one.weight();
     }
     return new Reading(
-        Math.log(weight), assay, cholesky.inverse(), cholesky.logDeterminant(), scale, noise, bias);
+        Math.log(weight),
+        assay,
+        cholesky.inverse(),
+        cholesky.logDeterminant(),
+        scale,
+        noise,
+        shift);
   }
 
   private static double ownVariance(

@@ -67,7 +67,7 @@ final class ProgesteroneLikelihood {
     for (int r = stride / 2; r < rates.length; r += stride) {
       for (int i = 0; i < data.count(); i++) {
         double days = rates[r] * (data.day(i) - peak);
-        place(i, model.curve.logMean(days), days);
+        place(i, model.curve, days);
       }
       term.addTo(into, logRateWeights[r]);
     }
@@ -80,7 +80,7 @@ final class ProgesteroneLikelihood {
       Model.Plateau plateau = model.plateaus.get(p);
       for (int i = 0; i < data.count(); i++) {
         double days = data.day(i) - peak;
-        place(i, plateau.curve().logMean(days), days);
+        place(i, plateau.curve(), days);
       }
       term.addTo(into, plateau.logShare());
     }
@@ -95,12 +95,12 @@ final class ProgesteroneLikelihood {
     term.addTo(into, 0);
   }
 
-  private void place(int i, double logMean, double days) {
-    double base = Math.min(1, model.basal * Math.exp(-logMean));
+  private void place(int i, PopulationCurve curve, double days) {
+    double base = curve.baseShare(days);
     double late = Math.min(Math.max((days - 4) / 4, 0), 1);
     term.place(
         i,
-        logMean,
+        curve.logMean(days),
         model.baselineSd * base,
         model.riseSd * (1 - base) * (1 + model.lutealGrowth * late));
   }

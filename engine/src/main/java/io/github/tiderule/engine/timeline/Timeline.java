@@ -17,7 +17,7 @@ public final class Timeline {
   private static final double COARSE = 1.0;
 
   /** Weights this far below the largest, in logs, are not looked at more closely. */
-  private static final double DEPTH = 16;
+  private static final double DEPTH = 12;
 
   private final Model model;
   private final double step;

@@ -116,7 +116,7 @@
  * ρ, A, S and E are sums over 9 to 13 equally spaced points within ±2.8 to ±3.5 standard
  * deviations; α, β and scales are integrated in closed form by the Woodbury identity; one limit in
  * closed form, several by quadrature along their shared directions. A coarse pass finds where
- * weight lies, with and without any one progesterone result, to e^−16 of the largest; the fine pass
+ * weight lies, with and without any one progesterone result, to e^−12 of the largest; the fine pass
  * covers that. Leaving one progesterone result out follows from the inverse covariance at no second
  * pass.
  */
