@@ -147,9 +147,10 @@ public final class Timeline {
         }
       }
     }
+    // an LH surge begins within hours: its edges want a finer lattice than anything else
     return Lattice.covering(
         Math.max(span[0], coarse.at(first) - COARSE),
         Math.min(span[1], coarse.at(last) + COARSE),
-        step);
+        evidence.lhTests().isEmpty() ? step : step / 2);
   }
 }
