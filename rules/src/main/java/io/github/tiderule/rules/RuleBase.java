@@ -1,5 +1,8 @@
 package io.github.tiderule.rules;
 
+import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.fact.CandidateDay;
+import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.source.Sources;
@@ -29,6 +32,20 @@ public final class RuleBase {
   private final Sources sources;
   private final List<RuleCard> cards;
   private final String fingerprint;
+
+  /** Words that tell facts apart; what has a name of its own goes by that, which is quicker. */
+  private static String key(Object fact) {
+    if (fact instanceof Observation observation) {
+      return "Observation " + observation.id();
+    }
+    if (fact instanceof Level level) {
+      return "Level " + level.observation();
+    }
+    if (fact instanceof CandidateDay candidate) {
+      return "CandidateDay " + candidate.day();
+    }
+    return fact.toString();
+  }
 
   /** A fact with the words it is sorted by. */
   private record Keyed(String key, Object fact) {}
@@ -90,7 +107,9 @@ public final class RuleBase {
       Stage stage, List<String> models, RuleTexts texts, Sources sources, Parameters parameters) {
     KieBase base = KieBaseBuilder.createKieBaseFromModel(CompiledRules.models(models));
     return new StageRules(
-        base, RuleCards.of(stage, base, texts, sources, parameters), parameters.of(stage.word()));
+        base,
+        RuleCards.of(stage, base, texts, sources, parameters),
+        parameters.of(stage.word()));
   }
 
   /** All rules, by stage and id. */
@@ -119,7 +138,7 @@ public final class RuleBase {
   public StageResult run(Stage stage, Collection<?> facts) {
     List<Keyed> sorted = new ArrayList<>(facts.size());
     for (Object fact : facts) {
-      sorted.add(new Keyed(fact.toString(), fact));
+      sorted.add(new Keyed(key(fact), fact));
     }
     sorted.sort(Comparator.comparing(Keyed::key));
     StageRules rules = Objects.requireNonNull(stages.get(stage));
