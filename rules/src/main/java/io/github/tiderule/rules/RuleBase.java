@@ -107,9 +107,7 @@ public final class RuleBase {
       Stage stage, List<String> models, RuleTexts texts, Sources sources, Parameters parameters) {
     KieBase base = KieBaseBuilder.createKieBaseFromModel(CompiledRules.models(models));
     return new StageRules(
-        base,
-        RuleCards.of(stage, base, texts, sources, parameters),
-        parameters.of(stage.word()));
+        base, RuleCards.of(stage, base, texts, sources, parameters), parameters.of(stage.word()));
   }
 
   /** All rules, by stage and id. */
