@@ -80,13 +80,6 @@ final class InventedEvidence {
     return with(changed);
   }
 
-  /** The same with one more number of the first series. */
-  Evidence withAnother(double day, double ngPerMl) {
-    List<Evidence.Value> more = new ArrayList<>(values);
-    more.add(new Evidence.Value("more", day, ngPerMl, values.get(0).series(), false, false));
-    return with(more);
-  }
-
   private Evidence with(List<Evidence.Value> changed) {
     Evidence all = evidence();
     return new Evidence(

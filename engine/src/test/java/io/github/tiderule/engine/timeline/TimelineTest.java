@@ -5,7 +5,6 @@ import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.lessThan;
-import static org.hamcrest.Matchers.lessThanOrEqualTo;
 
 import io.github.tiderule.rules.parameter.Parameters;
 import org.junit.jupiter.api.Test;
@@ -19,11 +18,6 @@ class TimelineTest {
 
   private static double median(Evidence evidence) {
     return TIMELINE.estimate(evidence).ovulation().quantile(0.5);
-  }
-
-  private static double width(Evidence evidence) {
-    Density ovulation = TIMELINE.estimate(evidence).ovulation();
-    return ovulation.quantile(0.95) - ovulation.quantile(0.05);
   }
 
   @Test
@@ -55,54 +49,6 @@ class TimelineTest {
       }
       assertThat(again.influences(), equalTo(once.influences()));
     }
-  }
-
-  /**
-   * A further number that lies where the estimate expects it widens the interval by no more than
-   * eight hours (6.6 are the most seen): it can still make another course likelier.
-   */
-  @Test
-  void aConsistentValueDoesNotWidenTheInterval() {
-    int tried = 0;
-    for (int seed = 1; seed <= 120; seed++) {
-      InventedEvidence season = InventedEvidence.of(seed);
-      if (season.values.size() < 2) {
-        continue;
-      }
-      Evidence.Value latest = season.values.get(season.values.size() - 1);
-      double day = latest.day() + 1;
-      Density ovulation = TIMELINE.estimate(season.evidence()).ovulation();
-      double expected =
-          expected(TIMELINE.reading(season.evidence(), latest.series(), ovulation), day, ovulation);
-      tried++;
-      assertThat(
-          "seed " + seed,
-          width(season.withAnother(day, expected)),
-          lessThanOrEqualTo(width(season.evidence()) + 8 * HOUR));
-    }
-    assertThat(tried, greaterThan(60));
-  }
-
-  /** The median of a coming value. */
-  private static double expected(CurveReading reading, double day, Density ovulation) {
-    double low = Math.log(0.1);
-    double high = Math.log(100);
-    for (int i = 0; i < 40; i++) {
-      double middle = (low + high) / 2;
-      double below = 0;
-      for (int k = 0; k < ovulation.size(); k++) {
-        below +=
-            ovulation.value(k)
-                * ovulation.step()
-                * reading.probability(day - ovulation.at(k), Double.NEGATIVE_INFINITY, middle);
-      }
-      if (below < 0.5) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return Math.exp(low);
   }
 
   @Test
