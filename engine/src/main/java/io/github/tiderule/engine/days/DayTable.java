@@ -98,7 +98,7 @@ public final class DayTable {
   private static double closed(EggModel eggs, Density ovulation, double middle) {
     double sum = 0;
     for (int i = 0; i < ovulation.size(); i++) {
-      if (ovulation.value(i) > 1e-6) {
+      if (ovulation.value(i) > 1e-4) {
         sum +=
             ovulation.value(i)
                 * ovulation.step()

@@ -49,6 +49,24 @@ final class Combination {
     return outline;
   }
 
+  /** Share of a plateau among seasons that ovulate. */
+  double plateauShare(double[] logOrdinary, double[] logPlateau) {
+    double[] outline = outline(logOrdinary, logPlateau);
+    double most = Double.NEGATIVE_INFINITY;
+    for (double log : outline) {
+      most = Math.max(most, log);
+    }
+    double ordinary = 0;
+    double plateau = 0;
+    for (int i = 0; i < outline.length; i++) {
+      double side = outline[i] - Math.max(logOrdinary[i], logPlateau[i]) - most;
+      ordinary += Math.exp(side + logOrdinary[i]);
+      plateau += Math.exp(side + logPlateau[i]);
+    }
+    double weighed = model.plateauWeight * plateau;
+    return weighed / (weighed + (1 - model.plateauWeight) * ordinary);
+  }
+
   /** The posterior. */
   Result combine(double[] logOrdinary, double[] logPlateau, double logNone) {
     double most = logNone;

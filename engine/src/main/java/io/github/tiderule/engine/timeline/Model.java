@@ -15,6 +15,9 @@ final class Model {
   final OnsetPrior onset;
   final List<Plateau> plateaus;
 
+  /** Log of how much more all plateaus weigh than every third of them. */
+  final double logSparsePlateaus;
+
   final double baselineSd;
   final double riseSd;
   final double lutealGrowth;
@@ -45,6 +48,11 @@ final class Model {
     curve = PopulationCurve.load(value("level.basal"));
     assays = Assay.load();
     plateaus = plateaus(curve);
+    double third = 0;
+    for (int i = 1; i < plateaus.size(); i += 3) {
+      third += Math.exp(plateaus.get(i).logShare());
+    }
+    logSparsePlateaus = -Math.log(third);
     baselineSd = value("level.baseline-log-sd");
     riseSd = value("level.rise-log-sd");
     lutealGrowth = value("level.luteal-growth");

@@ -13,12 +13,15 @@ final class ProgesteroneLikelihood {
 
   private static final Nodes RATES = Nodes.of(9, 3);
 
+  private static final int SPARSE = 3;
+
   private final Model model;
   private final ProgesteroneData data;
   private final GaussianTerm term;
   private final double[] rates;
   private final double[] logRateWeights;
   private int stride = 1;
+  private int plateauStride = 1;
 
   ProgesteroneLikelihood(Model model, Evidence evidence) {
     this.model = model;
@@ -38,7 +41,13 @@ final class ProgesteroneLikelihood {
    */
   void thorough(boolean thorough) {
     term.thorough(thorough);
-    stride = thorough ? 1 : 3;
+    stride = thorough ? 1 : SPARSE;
+    plateauStride = stride;
+  }
+
+  /** Says that a plateau is so unlikely that a third of its points serves. */
+  void plateauUnlikely() {
+    plateauStride = SPARSE;
   }
 
   /** An empty sum of the right size. */
@@ -76,13 +85,13 @@ final class ProgesteroneLikelihood {
   /** A plateau before the surge, with the LH peak at {@code peak}. */
   void plateau(double peak, Mixture into) {
     into.clear();
-    for (int p = stride / 2; p < model.plateaus.size(); p += stride) {
+    for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
       Model.Plateau plateau = model.plateaus.get(p);
       for (int i = 0; i < data.count(); i++) {
         double days = data.day(i) - peak;
         place(i, plateau.curve(), days);
       }
-      term.addTo(into, plateau.logShare());
+      term.addTo(into, plateau.logShare() + logPlateauPart());
     }
   }
 
@@ -93,6 +102,11 @@ final class ProgesteroneLikelihood {
       term.place(i, Math.log(model.noOvulationLevel), model.noOvulationSd, 0);
     }
     term.addTo(into, 0);
+  }
+
+  /** What makes up for the points passed over. */
+  private double logPlateauPart() {
+    return plateauStride == 1 ? 0 : model.logSparsePlateaus;
   }
 
   private void place(int i, PopulationCurve curve, double days) {

@@ -19,6 +19,9 @@ public final class Timeline {
   /** Weights this far below the largest, in logs, are not looked at more closely. */
   private static final double DEPTH = 12;
 
+  /** Below this share of a plateau, with and without any result, a third of its points serves. */
+  private static final double UNLIKELY = 0.01;
+
   private final Model model;
   private final double step;
 
@@ -75,7 +78,6 @@ public final class Timeline {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, evidence);
     progesterone.thorough(false);
     Lattice lattice = narrow(evidence, progesterone);
-    progesterone.thorough(true);
     CourseWeights weights = CourseWeights.on(lattice, progesterone);
     double[] onset = model.onset.on(lattice, evidence);
     Mixture none = progesterone.mixture();
@@ -130,9 +132,17 @@ public final class Timeline {
     for (int r = -1; r < progesterone.ids().size(); r++) {
       outlines.add(all.outline(weights.ordinary().but(r), weights.plateau().but(r)));
     }
+    boolean plateau = false;
+    for (int r = -1; r < progesterone.ids().size(); r++) {
+      plateau |= all.plateauShare(weights.ordinary().but(r), weights.plateau().but(r)) > UNLIKELY;
+    }
     outlines.add(
         new Combination(model, coarse, onset, evidence.progesteroneOnly())
             .outline(weights.ordinary().log(), weights.plateau().log()));
+    progesterone.thorough(true);
+    if (!plateau) {
+      progesterone.plateauUnlikely();
+    }
     int first = coarse.count() - 1;
     int last = 0;
     for (double[] outline : outlines) {

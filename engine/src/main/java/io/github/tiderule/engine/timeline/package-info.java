@@ -117,7 +117,8 @@
  * equally spaced points within ±2.8 to ±3.5 standard deviations; α, β and scales are integrated in
  * closed form by the Woodbury identity; one limit in closed form, several by quadrature along their
  * shared directions. A coarse pass finds where weight lies, with and without any one progesterone
- * result, to e^−12 of the largest; the fine pass covers that. Leaving one progesterone result out
+ * result, to e^−12 of the largest; the fine pass covers that. Where a plateau has less than one per
+ * cent there, a third of its points serves the fine pass. Leaving one progesterone result out
  * follows from the inverse covariance at no second pass.
  */
 @NullMarked
