@@ -17,7 +17,6 @@ import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
 import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.SemenPlan;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -89,18 +88,9 @@ final class Breeding {
     if (slots.isEmpty()) {
       return null;
     }
-    Route asked = semenPlan.route();
-    Route route = asked == Route.SURGICAL ? Route.TRANSCERVICAL : asked;
     DayTable table =
         DayTable.of(
-            tools.eggs(),
-            dating.density(),
-            axis,
-            slots,
-            semenPlan,
-            route,
-            findings.breedings(),
-            usualAge);
+            tools.eggs(), dating.density(), axis, slots, semenPlan, findings.breedings(), usualAge);
     StageResult reasons =
         runner.run(
             Stage.DAYS,

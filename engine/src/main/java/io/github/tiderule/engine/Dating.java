@@ -93,7 +93,7 @@ final class Dating {
         at(ovulation, 0.75),
         at(ovulation, 0.95),
         proven,
-        byDay(ovulation, 0, 1 - estimate.noOvulation()),
+        byDay(ovulation, 1 - estimate.noOvulation()),
         round(estimate.noOvulation()),
         new Patterns(
             round(estimate.ordinary()), round(estimate.plateau()), round(estimate.noOvulation())));
@@ -109,16 +109,16 @@ final class Dating {
             .ovulation()
             .after(parameters.value("whelping.after-ovulation"), parameters.value("whelping.sd"));
     return new Whelping(
-        at(whelping, 0.5), at(whelping, 0.05), at(whelping, 0.95), byDay(whelping, 0, 1));
+        at(whelping, 0.5), at(whelping, 0.05), at(whelping, 0.95), byDay(whelping, 1));
   }
 
   /** Probabilities of local days, in ten-thousandths that sum to the total. */
-  private List<DayProbability> byDay(Density density, double least, double total) {
+  private List<DayProbability> byDay(Density density, double total) {
     LocalDate first = day(density.quantile(0.002));
     LocalDate last = day(density.quantile(0.998));
     int days = (int) java.time.temporal.ChronoUnit.DAYS.between(first, last) + 1;
     double[] share = new double[days];
-    double before = least;
+    double before = 0;
     for (int i = 0; i < days; i++) {
       double until = i == days - 1 ? 1 : density.cdf(midnight(first.plusDays(i + 1)));
       share[i] = (until - before) * total * SHARES;

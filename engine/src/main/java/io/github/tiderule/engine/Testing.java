@@ -110,8 +110,7 @@ final class Testing {
               cycle.semenPlan(),
               tools.planner().spacing(cycle.semenPlan()),
               breeding.forbidden(),
-              plan.get(),
-              dating.density());
+              plan.get());
       TestValue.Outcome outcome =
           value.outcome(axis.day(at), usable(table, resultAt(at, cycle)), reading);
       gain = outcome.gain();

@@ -4,7 +4,6 @@ import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.SemenPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,7 +37,6 @@ public final class DayTable {
    * The table of a season.
    *
    * @param slots at least one
-   * @param route where the semen goes, which may differ from the route asked for
    * @param given breedings already done
    */
   public static DayTable of(
@@ -47,14 +45,13 @@ public final class DayTable {
       TimeAxis axis,
       List<Slot> slots,
       SemenPlan plan,
-      Route route,
       List<BreedingDone> given,
       double usualAgeHours) {
     List<EggShares.TimedDose> doses = new ArrayList<>();
     for (Slot slot : slots) {
       doses.add(
           new EggShares.TimedDose(
-              axis.day(slot.middle()), eggs.meeting(plan.semen(), route, slot.ageHours())));
+              axis.day(slot.middle()), eggs.meeting(plan.semen(), plan.route(), slot.ageHours())));
     }
     List<EggShares.TimedDose> earlier = new ArrayList<>();
     for (BreedingDone breeding : given) {

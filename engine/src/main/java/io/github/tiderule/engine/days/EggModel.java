@@ -40,7 +40,7 @@ public final class EggModel {
   }
 
   /**
-   * The share of eggs met by doses of one kind.
+   * The share of eggs met by doses of one kind. Into the uterus is one kind, by whatever route.
    *
    * @param ageHours age of chilled semen at use, hours; of no matter for other semen
    */

@@ -29,6 +29,7 @@ final class PlanSearch {
   private final boolean[] allowed;
   private final double spacing;
   private final double nearTie;
+  private final double[] alone;
   private final Map<Integer, List<ScoredPlan>> found = new HashMap<>();
 
   /**
@@ -44,6 +45,10 @@ final class PlanSearch {
     this.allowed = allowed;
     this.spacing = spacing;
     this.nearTie = nearTie;
+    alone = new double[shares.slots()];
+    for (int s = 0; s < alone.length; s++) {
+      alone[s] = shares.meanWith(shares.start(), s);
+    }
   }
 
   /**
@@ -101,22 +106,21 @@ final class PlanSearch {
 
   /** What each dose of a set meets alone, summed. */
   private double alone(Found set) {
-    return set.slots().stream().mapToDouble(slot -> shares.meanWith(shares.start(), slot)).sum();
+    return set.slots().stream().mapToDouble(slot -> alone[slot]).sum();
   }
 
   private List<Integer> candidates() {
-    double[] alone = new double[shares.slots()];
-    double most = 0;
     double base = shares.mean(shares.start());
+    double most = 0;
     for (int s = 0; s < alone.length; s++) {
       if (allowed[s]) {
-        alone[s] = shares.meanWith(shares.start(), s) - base;
-        most = Math.max(most, alone[s]);
+        most = Math.max(most, alone[s] - base);
       }
     }
     List<Integer> candidates = new ArrayList<>();
     for (int s = 0; s < alone.length; s++) {
-      if (allowed[s] && alone[s] > 0 && alone[s] >= WORTH * most) {
+      double gain = alone[s] - base;
+      if (allowed[s] && gain > 0 && gain >= WORTH * most) {
         candidates.add(s);
       }
     }

@@ -1,7 +1,6 @@
 package io.github.tiderule.engine.days;
 
 import io.github.tiderule.engine.timeline.CurveReading;
-import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.rules.fact.SemenPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,8 +16,8 @@ import java.util.Set;
  * {@code p(ω) P(value | ω)} and the plan is chosen anew among the slots that lie after the result;
  * the slots before it stay what they are without the test. The value of the test is the expected
  * egg share of the best plan after it, less that of the best plan now; it is never negative, since
- * the result may be ignored. Plans compared are the best sets on the present posterior and every
- * single slot.
+ * the result may be ignored. Plans compared are the plan that stands and, for every first slot, the
+ * closest set of so many doses or fewer.
  */
 public final class TestValue {
 
@@ -49,8 +48,7 @@ public final class TestValue {
       SemenPlan semenPlan,
       double spacingHours,
       Set<LocalDate> forbidden,
-      ScoredPlan best,
-      Density density) {
+      ScoredPlan best) {
     PlanSearch search = table.search(forbidden, spacingHours, 0);
     int doses = best.slots().size();
     List<ScoredPlan> plans = new ArrayList<>();

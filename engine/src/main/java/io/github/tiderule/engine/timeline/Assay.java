@@ -59,19 +59,16 @@ record Assay(double weight, double intercept, double slope, double scaleLogSd, L
     return Math.log(slope);
   }
 
-  /** Log of the expected reading where the true level is {@code exp(logTrue)}. */
-  double logReading(double logTrue, double trueLevel) {
-    if (proportional()) {
-      return logTrue + logSlope();
-    }
+  /** Log of the expected reading at a true level, where the reading is not proportional. */
+  double logReading(double trueLevel) {
     return Math.log(Math.max(intercept + slope * trueLevel, LEAST_SHARE * trueLevel));
   }
 
-  /** Relative change of the reading for a relative change of the true level. */
+  /**
+   * Relative change of the reading for a relative change of the true level, where the reading is
+   * not proportional.
+   */
   double elasticity(double trueLevel) {
-    if (proportional()) {
-      return 1;
-    }
     double reading = intercept + slope * trueLevel;
     return reading <= LEAST_SHARE * trueLevel ? 1 : slope * trueLevel / reading;
   }

@@ -106,7 +106,7 @@ final class GaussianTerm {
         double elasticity = assay.elasticity(level);
         u[i] *= elasticity;
         v[i] *= elasticity;
-        expected = reading.shift()[i] + assay.logReading(logMean[i], level);
+        expected = reading.shift()[i] + assay.logReading(level);
       }
       if (i < n) {
         residual[i] = data.log(i) - expected;

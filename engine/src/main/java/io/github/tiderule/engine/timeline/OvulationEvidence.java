@@ -35,10 +35,6 @@ final class OvulationEvidence {
     this.evidence = evidence;
   }
 
-  boolean isEmpty() {
-    return evidence.smears().isEmpty() && evidence.scans().isEmpty();
-  }
-
   /** Likelihood on a lattice of ovulations. */
   double[] on(Lattice lattice) {
     double[] likelihood = new double[lattice.count()];

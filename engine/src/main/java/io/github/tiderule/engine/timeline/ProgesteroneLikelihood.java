@@ -65,11 +65,6 @@ final class ProgesteroneLikelihood {
     return data.values();
   }
 
-  /** Whether there is any result at all. */
-  boolean isEmpty() {
-    return data.count() == 0;
-  }
-
   /** The ordinary course, with the LH peak at {@code peak}. */
   void ordinary(double peak, Mixture into) {
     into.clear();

@@ -86,6 +86,8 @@ public final class Timeline {
     Combination all = new Combination(model, lattice, onset, evidence);
     Combination.Result with =
         all.combine(weights.ordinary().log(), weights.plateau().log(), none.log());
+    double median = with.median();
+    double width = with.width();
     List<Estimate.Pull> pulls = new ArrayList<>();
     for (Evidence.Item item : evidence.items()) {
       int r = progesterone.ids().indexOf(item.id());
@@ -103,11 +105,7 @@ public final class Timeline {
               : 0;
       pulls.add(
           new Estimate.Pull(
-              item.id(),
-              item.day(),
-              with.median() - without.median(),
-              with.width() - without.width(),
-              odd));
+              item.id(), item.day(), median - without.median(), width - without.width(), odd));
     }
     return new Estimate(
         with.peak(),
@@ -129,12 +127,12 @@ public final class Timeline {
     double[] onset = model.onset.on(coarse, evidence);
     Combination all = new Combination(model, coarse, onset, evidence);
     List<double[]> outlines = new ArrayList<>();
-    for (int r = -1; r < progesterone.ids().size(); r++) {
-      outlines.add(all.outline(weights.ordinary().but(r), weights.plateau().but(r)));
-    }
     boolean plateau = false;
     for (int r = -1; r < progesterone.ids().size(); r++) {
-      plateau |= all.plateauShare(weights.ordinary().but(r), weights.plateau().but(r)) > UNLIKELY;
+      double[] ordinaryLog = weights.ordinary().but(r);
+      double[] plateauLog = weights.plateau().but(r);
+      outlines.add(all.outline(ordinaryLog, plateauLog));
+      plateau |= all.plateauShare(ordinaryLog, plateauLog) > UNLIKELY;
     }
     outlines.add(
         new Combination(model, coarse, onset, evidence.progesteroneOnly())
