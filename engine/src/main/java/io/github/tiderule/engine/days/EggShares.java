@@ -58,11 +58,8 @@ final class EggShares {
       chance[i] /= sum;
     }
     Meeting first = (slots.isEmpty() ? given : slots).get(0).meeting();
-    int eggs = first.eggs();
-    double[] weight = new double[eggs];
-    for (int e = 0; e < eggs; e++) {
-      weight[e] = first.weight(e);
-    }
+    double[] weight = first.kinds().stream().mapToDouble(EggKind::weight).toArray();
+    int eggs = weight.length;
     double[][] miss = new double[slots.size()][];
     for (int s = 0; s < miss.length; s++) {
       miss[s] = misses(slots.get(s), days, eggs);
@@ -84,9 +81,7 @@ final class EggShares {
     for (int i = 0; i < days.length; i++) {
       double after = dose.day() - days[i];
       for (int e = 0; e < eggs; e++) {
-        // doses of another kind may see more kinds of egg than these; then its share serves for all
-        double met = meeting.eggs() == eggs ? meeting.met(e, after) : meeting.share(after);
-        miss[i * eggs + e] = 1 - met;
+        miss[i * eggs + e] = 1 - meeting.met(e, eggs, after);
       }
     }
     return miss;
