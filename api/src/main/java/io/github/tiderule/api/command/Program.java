@@ -68,11 +68,13 @@ public final class Program {
     return switch (command) {
       case Specs.ADVISE -> {
         boolean json = parsed.hasMatchedOption(Specs.JSON);
-        yield new CycleCommand(streams, engine).run(file(parsed), form(json), asOf(parsed));
+        yield new CycleCommand(streams, engine)
+            .run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
       }
       case Specs.TRACE ->
           new CycleCommand(streams, engine).run(file(parsed), CycleCommand.Form.TRACE, null);
       case Specs.BATCH -> new BatchCommand(streams, engine).run(file(parsed));
+      case Specs.CHANGES -> changes(parsed);
       case Specs.RULEBOOK -> new RulebookCommand(streams, engine).run(format(parsed));
       default -> throw new IllegalStateException("no such command: " + command);
     };
@@ -86,11 +88,30 @@ public final class Program {
     return new Given(parsed.matchedPositionalValue(0, Given.STANDARD_INPUT));
   }
 
-  private static @Nullable Instant asOf(ParseResult parsed) {
-    if (!parsed.hasMatchedOption(Specs.AS_OF)) {
+  private int changes(ParseResult parsed) throws IOException {
+    ChangesCommand command =
+        new ChangesCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON));
+    Instant since = moment(parsed, Specs.SINCE);
+    boolean two = parsed.hasMatchedPositional(1);
+    if (two == (since != null)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(),
+          "Give two files, BEFORE and AFTER, or one file and --since INSTANT.");
+    }
+    return since == null
+        ? command.between(file(parsed), new Given(parsed.matchedPositionalValue(1, "")))
+        : command.since(file(parsed), since);
+  }
+
+  /** The moment an option names; absent when it is not given. */
+  private static @Nullable Instant moment(ParseResult parsed, String option) {
+    if (!parsed.hasMatchedOption(option)) {
       return null;
     }
-    String text = parsed.matchedOptionValue(Specs.AS_OF, "");
+    return moment(parsed, option, parsed.matchedOptionValue(option, ""));
+  }
+
+  private static Instant moment(ParseResult parsed, String option, String text) {
     try {
       OffsetDateTime moment = OffsetDateTime.parse(text);
       if (moment.getYear() >= FIRST_YEAR && moment.getYear() <= LAST_YEAR) {
@@ -101,7 +122,7 @@ public final class Program {
     }
     throw new ParameterException(
         parsed.commandSpec().commandLine(),
-        "--as-of is \"" + text + "\"; write it like 2027-01-12T18:30:00+01:00.");
+        option + " is \"" + text + "\"; write it like 2027-01-12T18:30:00+01:00.");
   }
 
   private static String format(ParseResult parsed) {

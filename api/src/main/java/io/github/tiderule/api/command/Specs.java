@@ -11,9 +11,11 @@ final class Specs {
   static final String ADVISE = "advise";
   static final String TRACE = "trace";
   static final String BATCH = "batch";
+  static final String CHANGES = "changes";
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
   static final String AS_OF = "--as-of";
+  static final String SINCE = "--since";
   static final String FORMAT = "--format";
 
   private Specs() {}
@@ -31,6 +33,7 @@ final class Specs {
     return top.addSubcommand(ADVISE, advise())
         .addSubcommand(TRACE, trace())
         .addSubcommand(BATCH, batch())
+        .addSubcommand(CHANGES, changes())
         .addSubcommand(RULEBOOK, rulebook());
   }
 
@@ -69,6 +72,40 @@ final class Specs {
             BATCH,
             "Reads cycle files one a line, and prints an answer or a refusal for each, in order.")
         .addPositional(file("0..1"));
+  }
+
+  private static CommandSpec changes() {
+    return command(
+            CHANGES, "Prints what changed between two cycle files of one season, or in one file.")
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print it as JSON, schema tiderule/changes/1.")
+                .build())
+        .addOption(
+            OptionSpec.builder(SINCE)
+                .type(String.class)
+                .paramLabel("INSTANT")
+                .description(
+                    "Compare one file with what was known at this moment,",
+                    "as in 2027-01-12T18:30:00+01:00.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(String.class)
+                .index("0")
+                .arity("1")
+                .paramLabel("BEFORE")
+                .description("The earlier cycle file, or the only one with --since.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(String.class)
+                .index("1")
+                .arity("0..1")
+                .paramLabel("AFTER")
+                .description("The later cycle file; - reads the standard input.")
+                .build());
   }
 
   private static CommandSpec rulebook() {
