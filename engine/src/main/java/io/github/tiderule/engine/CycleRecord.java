@@ -51,6 +51,12 @@ public record CycleRecord(
     }
   }
 
+  /** The same season with other semen, or other limits on its use. */
+  public CycleRecord with(SemenPlan other) {
+    return new CycleRecord(
+        asOf, zone, female, earlierCycles, treatments, firstBlood, observations, other, laboratory);
+  }
+
   /** The same season seen at another moment. */
   public CycleRecord asOf(Instant moment) {
     return new CycleRecord(

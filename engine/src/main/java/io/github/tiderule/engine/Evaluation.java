@@ -33,6 +33,7 @@ final class Evaluation {
   private final Moment moment;
   private final Clock clock;
   private final TraceBook trace = new TraceBook();
+  private @Nullable Breeding breeding;
 
   Evaluation(Tools tools, CycleRecord cycle) {
     this.tools = tools;
@@ -92,7 +93,7 @@ final class Evaluation {
           List.of(dating.sentence()));
     }
     boolean silent = stopped || findings.vetOnly();
-    @Nullable Breeding breeding =
+    breeding =
         dating == null || silent
             ? null
             : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
@@ -122,6 +123,11 @@ final class Evaluation {
         testing == null ? List.of() : testing.changes(),
         trace.lines(),
         notFired(findings));
+  }
+
+  /** The days of the cycle, once its advice is made; null where none is left to breed on. */
+  @Nullable Breeding breeding() {
+    return breeding;
   }
 
   /** Runs a stage over some facts, with what every stage sees. */

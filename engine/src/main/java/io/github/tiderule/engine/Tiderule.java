@@ -1,7 +1,11 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.days.StudPlan;
 import io.github.tiderule.rules.RuleBase;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The engine: a cycle record in, advice out.
@@ -37,5 +41,17 @@ public final class Tiderule {
   /** The breeding-day plan for a season, with its reasons. Never throws on a legal record. */
   public Advice advise(CycleRecord cycle) {
     return new Evaluation(tools, cycle).advice();
+  }
+
+  /**
+   * Shares the services of one stud among several females.
+   *
+   * @param cycles by the name each female is to have in the answer; natural mating or fresh semen
+   * @param services in time order, none before the moment of a cycle
+   * @throws IllegalArgumentException if services are out of order, too many or past, or a cycle is
+   *     of other semen
+   */
+  public StudPlan shareStud(Map<String, CycleRecord> cycles, List<Instant> services) {
+    return new StudDivision(tools).divide(cycles, services);
   }
 }

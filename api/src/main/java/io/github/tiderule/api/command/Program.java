@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -75,6 +77,7 @@ public final class Program {
           new CycleCommand(streams, engine).run(file(parsed), CycleCommand.Form.TRACE, null);
       case Specs.BATCH -> new BatchCommand(streams, engine).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
+      case Specs.STUD -> stud(parsed);
       case Specs.RULEBOOK -> new RulebookCommand(streams, engine).run(format(parsed));
       default -> throw new IllegalStateException("no such command: " + command);
     };
@@ -101,6 +104,23 @@ public final class Program {
     return since == null
         ? command.between(file(parsed), new Given(parsed.matchedPositionalValue(1, "")))
         : command.since(file(parsed), since);
+  }
+
+  private int stud(ParseResult parsed) throws IOException {
+    List<Instant> services = new ArrayList<>();
+    for (String text : parsed.matchedOptionValue(Specs.SERVICES, "").split(",", -1)) {
+      services.add(moment(parsed, Specs.SERVICES, text.strip()));
+    }
+    List<String> names = parsed.matchedPositionalValue(0, List.of());
+    if (names.isEmpty()) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(), "Which females? Name a FILE for each.");
+    }
+    return new StudCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON))
+        .run(
+            names.stream().map(Given::new).toList(),
+            parsed.hasMatchedOption(Specs.LINES),
+            services);
   }
 
   /** The moment an option names; absent when it is not given. */

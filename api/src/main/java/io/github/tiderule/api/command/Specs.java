@@ -12,10 +12,13 @@ final class Specs {
   static final String TRACE = "trace";
   static final String BATCH = "batch";
   static final String CHANGES = "changes";
+  static final String STUD = "stud";
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
   static final String AS_OF = "--as-of";
   static final String SINCE = "--since";
+  static final String SERVICES = "--services";
+  static final String LINES = "--lines";
   static final String FORMAT = "--format";
 
   private Specs() {}
@@ -34,6 +37,7 @@ final class Specs {
         .addSubcommand(TRACE, trace())
         .addSubcommand(BATCH, batch())
         .addSubcommand(CHANGES, changes())
+        .addSubcommand(STUD, stud())
         .addSubcommand(RULEBOOK, rulebook());
   }
 
@@ -105,6 +109,38 @@ final class Specs {
                 .arity("0..1")
                 .paramLabel("AFTER")
                 .description("The later cycle file; - reads the standard input.")
+                .build());
+  }
+
+  private static CommandSpec stud() {
+    return command(STUD, "Shares the services of one stud among several females.")
+        .addOption(
+            OptionSpec.builder(SERVICES)
+                .type(String.class)
+                .required(true)
+                .paramLabel("INSTANTS")
+                .description(
+                    "When the stud can serve, with commas between,",
+                    "as in 2027-03-11T10:00+01:00,2027-03-12T10:00+01:00.")
+                .build())
+        .addOption(
+            OptionSpec.builder(LINES)
+                .type(boolean.class)
+                .description("Each FILE holds cycle files one a line.")
+                .build())
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print it as JSON, schema tiderule/stud/1.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .index("0..*")
+                .arity("0..*")
+                .paramLabel("FILE")
+                .description("A cycle file of each female; - reads the standard input.")
                 .build());
   }
 

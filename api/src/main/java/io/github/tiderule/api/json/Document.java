@@ -124,6 +124,18 @@ final class Document {
     return texts(name, values.stream().map(INSTANT::format).toList());
   }
 
+  /** Numbers rounded to some decimals. */
+  Document figures(String name, List<Double> values, int decimals) {
+    return write(
+        () -> {
+          json.writeArrayFieldStart(name);
+          for (double value : values) {
+            json.writeNumber(Figures.rounded(value, decimals));
+          }
+          json.writeEndArray();
+        });
+  }
+
   /** An object within this one; null where there is none. */
   <T> Document object(String name, @Nullable T value, Consumer<T> body) {
     if (value == null) {

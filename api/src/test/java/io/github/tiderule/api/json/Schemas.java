@@ -21,6 +21,8 @@ public final class Schemas {
   private static final Schema CYCLE = load("cycle-1");
   private static final Schema ADVICE = load("advice-1");
   private static final Schema PROBLEMS = load("problems-1");
+  private static final Schema CHANGES = load("changes-1");
+  private static final Schema STUD = load("stud-1");
 
   private Schemas() {}
 
@@ -43,6 +45,16 @@ public final class Schemas {
   /** What a schema has against a refusal. */
   public static List<String> againstProblems(String json) {
     return against(PROBLEMS, json);
+  }
+
+  /** What a schema has against what changed. */
+  public static List<String> againstChanges(String json) {
+    return against(CHANGES, json);
+  }
+
+  /** What a schema has against the services of a stud. */
+  public static List<String> againstStud(String json) {
+    return against(STUD, json);
   }
 
   private static List<String> against(Schema schema, String json) {

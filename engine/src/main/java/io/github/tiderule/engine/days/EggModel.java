@@ -52,6 +52,7 @@ public final class EggModel {
 
   private Meeting tabulate(Kind kind) {
     LogNormalDistribution sperm = spermLife(kind);
+    double spent = spent(kind);
     double ready = value("sperm-ready");
     List<EggKind> eggs = EggKind.all(parameters, kind.semen() == Semen.FROZEN);
     double[][] met = new double[eggs.size()][Meeting.SIZE];
@@ -59,7 +60,7 @@ public final class EggModel {
       double given = Meeting.dayAt(i);
       double arrives = kind.intoUterus() ? 1 : 1 - probabilityClosed(given);
       for (int e = 0; e < met.length; e++) {
-        met[e][i] = arrives * meets(eggs.get(e), given, ready, sperm);
+        met[e][i] = arrives * meets(eggs.get(e), given, spent, ready, sperm);
       }
     }
     return new Meeting(eggs, met);
@@ -67,13 +68,13 @@ public final class EggModel {
 
   /** Mean over when the egg is ripe: sperm and egg both alive when the later of them is ready. */
   private static double meets(
-      EggKind egg, double given, double ready, LogNormalDistribution sperm) {
+      EggKind egg, double given, double spent, double ready, LogNormalDistribution sperm) {
     double sum = 0;
     for (int j = 0; j < NODES.length; j++) {
       double ripe = egg.ripe() + egg.ripeSd() * NODES[j];
-      double spermWaits = ripe + egg.opens() - given;
+      double age = spent + Math.max(0, ripe + egg.opens() - given);
       double eggWaits = Math.max(given + ready - ripe, egg.opens());
-      double spermAlive = spermWaits > 0 ? sperm.survivalProbability(spermWaits) : 1;
+      double spermAlive = age > 0 ? sperm.survivalProbability(age) : 1;
       double eggAlive =
           eggWaits > 0 ? 1 - cdf(Math.log(eggWaits / egg.life()) / egg.lifeLogSd()) : 1;
       sum += NODE_WEIGHTS[j] * spermAlive * eggAlive;
@@ -91,15 +92,15 @@ public final class EggModel {
       case NATURAL -> life(value("life.natural"), value("life.natural-log-sd"));
       case FRESH -> life(value("life.fresh"), value("life.natural-log-sd"));
       case FROZEN -> life(value("life.frozen"), value("life.frozen-log-sd"));
-      case CHILLED -> {
-        double furtherDays = Math.max(0, kind.ageHours() / 24.0 - 1);
-        double median =
-            Math.max(
-                value("life.chilled") - value("life.chilled-loss") * furtherDays,
-                value("life.chilled-least"));
-        yield life(median, value("life.chilled-log-sd"));
-      }
+      case CHILLED -> life(value("life.chilled"), value("life.chilled-log-sd"));
     };
+  }
+
+  /** Days of its life that chilled semen has spent in the box beyond the first one. */
+  private double spent(Kind kind) {
+    return kind.semen() == Semen.CHILLED
+        ? value("life.chilled-loss") * Math.max(0, kind.ageHours() / 24.0 - 1)
+        : 0;
   }
 
   private static LogNormalDistribution life(double median, double logSd) {

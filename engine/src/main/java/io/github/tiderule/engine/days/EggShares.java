@@ -58,8 +58,11 @@ final class EggShares {
       chance[i] /= sum;
     }
     Meeting first = (slots.isEmpty() ? given : slots).get(0).meeting();
-    double[] weight = first.kinds().stream().mapToDouble(EggKind::weight).toArray();
-    int eggs = weight.length;
+    int eggs = first.eggs();
+    double[] weight = new double[eggs];
+    for (int e = 0; e < eggs; e++) {
+      weight[e] = first.weight(e);
+    }
     double[][] miss = new double[slots.size()][];
     for (int s = 0; s < miss.length; s++) {
       miss[s] = misses(slots.get(s), days, eggs);

@@ -26,6 +26,16 @@ public final class Meeting {
     return FIRST + index / PER_DAY;
   }
 
+  /** How many kinds of egg there are. */
+  public int eggs() {
+    return kinds.size();
+  }
+
+  /** Share of her eggs that are of a kind; the shares sum to 1. */
+  public double weight(int egg) {
+    return kinds.get(egg).weight();
+  }
+
   /** The kinds of egg, in the order they are counted in. */
   public List<EggKind> kinds() {
     return kinds;

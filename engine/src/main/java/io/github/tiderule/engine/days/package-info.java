@@ -22,12 +22,12 @@
  * with weight {@code life-long-weight}, since bitches have conceived on days that the former does
  * not reach. R and L are independent.
  *
- * <p><b>The sperm.</b> A dose can fertilise from {@code sperm-ready} after it was given, and
- * outlasts x with the probability of a log-normal life S whose median is that of its semen: {@code
- * life.natural}, {@code life.fresh}, {@code life.frozen}, and for chilled semen used at an age of h
- * hours max({@code life.chilled-least}, {@code life.chilled} − {@code life.chilled-loss}·max(0,
- * h/24 − 1)). (doak-1967 for natural and fresh; the others are expert opinion, and nothing was
- * measured.)
+ * <p><b>The sperm.</b> A dose can fertilise from {@code sperm-ready} after it was given, and lives
+ * for S, log-normal with the median of its semen: {@code life.natural}, {@code life.fresh}, {@code
+ * life.chilled}, {@code life.frozen}, and the log spread beside it. Chilled semen that was h hours
+ * in the box has spent A = {@code life.chilled-loss}·max(0, h/24 − 1) of that life already; for
+ * other semen A = 0. (doak-1967 for natural and fresh; the others are expert opinion, and nothing
+ * was measured.)
  *
  * <p><b>The way.</b> Semen left in the vagina arrives with probability 1 − Φ((t − {@code
  * closed-after})/{@code closed-sd}), since the cervix closes about five days after ovulation
@@ -43,7 +43,7 @@
  * <p><b>The meeting.</b> A dose meets an egg when both are alive at the later of the two moments
  * from which they can: with u = t + {@code sperm-ready},
  *
- * <pre>met(t) = arrives(t) · E[ P(S &gt; R + W − t) · P(L &gt; max(u − R, W)) ]</pre>
+ * <pre>met(t) = arrives(t) · E[ P(S &gt; A + max(0, R + W − t)) · P(L &gt; max(u − R, W)) ]</pre>
  *
  * <p>over R, L and school. Doses die independently of each other, so a set of doses misses an egg
  * with the product of their misses <i>given the egg</i>; its share is 1 less the mean of that
