@@ -121,7 +121,8 @@ class SharedStudTest {
     StudPlan once = ENGINE.shareStud(two(), services(13, 14, 15));
     StudPlan again =
         ENGINE.shareStud(
-            new java.util.LinkedHashMap<>(new TreeMap<>(two()).descendingMap()), services(13, 14, 15));
+            new java.util.LinkedHashMap<>(new TreeMap<>(two()).descendingMap()),
+            services(13, 14, 15));
     assertThat(again, equalTo(once));
   }
 
