@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class PlanCohortTest {
 
-  private static final int SEASONS = 40;
+  private static final int SEASONS = 30;
   private static final long SEED = 1;
   private static final Map<Row, PlanScore> SCORES = new EnumMap<>(Row.class);
   private static final Map<Row, List<PlanStudy.Bred>> SEASONS_OF = new EnumMap<>(Row.class);
