@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -37,7 +38,7 @@ final class DecisionTable {
   }
 
   /**
-   * The rules of a table in the rule language, without package and imports.
+   * The rules of a table in the rule language: its notes as a heading, its imports, its rules.
    *
    * @param text the table as comma-separated values
    * @throws IllegalStateException if the text holds no table, or one of another layout
@@ -55,7 +56,7 @@ final class DecisionTable {
       throw new IllegalStateException("patterns stand in the snippets, not above them: " + text);
     }
     DecisionTable table = new DecisionTable(rows.get(start + 1), rows.get(start + SNIPPETS));
-    StringBuilder rules = new StringBuilder();
+    StringBuilder rules = new StringBuilder(heading(rows.subList(0, start)));
     for (CSVRecord row : rows.subList(start + FIRST_RULE, rows.size())) {
       if (blank(row)) {
         break;
@@ -63,6 +64,22 @@ final class DecisionTable {
       rules.append(table.rule(row));
     }
     return rules.toString();
+  }
+
+  private static String heading(List<CSVRecord> rows) {
+    StringBuilder heading = new StringBuilder();
+    for (CSVRecord row : rows) {
+      if (row.size() > 1 && row.get(0).equals("Notes")) {
+        heading.append("// ").append(row.get(1)).append("\n\n");
+      } else if (row.size() > 1 && row.get(0).equals("Import")) {
+        row.get(1)
+            .lines()
+            .flatMap(line -> Stream.of(line.split(",", -1)))
+            .map(String::strip)
+            .forEach(name -> heading.append("import ").append(name).append('\n'));
+      }
+    }
+    return heading.append('\n').toString();
   }
 
   private static List<CSVRecord> rows(String text) {
