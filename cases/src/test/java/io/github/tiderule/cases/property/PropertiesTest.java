@@ -11,6 +11,7 @@ import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -116,33 +117,32 @@ class PropertiesTest {
           if (!dated) {
             return Optional.empty();
           }
-          Advice now = advise(cycle);
-          Set<LocalDate> closed =
-              now.breedingDays().stream()
-                  .filter(
-                      day ->
-                          day.reasons().stream()
-                              .anyMatch(
-                                  reason ->
-                                      CLOSED.contains(reason.rule())
-                                          && reason.effect().equals("vetoes")))
-                  .map(BreedingDay::day)
-                  .collect(Collectors.toSet());
-          for (int hours : new int[] {12, 36, 72}) {
-            ObjectNode later = cycle.deepCopy();
-            later.put("asOf", now.asOf().plusHours(hours).toInstant().toString());
-            Optional<String> reopened =
-                advise(later).breedingDays().stream()
-                    .filter(day -> closed.contains(day.day()))
-                    .filter(day -> !day.verdict().word().equals("avoid"))
-                    .map(day -> day.day() + " is open again " + hours + " h later")
-                    .findFirst();
-            if (reopened.isPresent()) {
-              return reopened;
-            }
-          }
-          return Optional.empty();
+          return reopened(cycle);
         });
+  }
+
+  /** A day closed now that is open some hours later, though nothing was observed. */
+  static Optional<String> reopened(ObjectNode cycle) {
+    Advice now = advise(cycle);
+    Set<LocalDate> closed =
+        now.breedingDays().stream()
+            .filter(day -> day.reasons().stream().anyMatch(PropertiesTest::closes))
+            .map(BreedingDay::day)
+            .collect(Collectors.toSet());
+    for (int hours : new int[] {12, 36, 72}) {
+      ObjectNode later = cycle.deepCopy();
+      later.put("asOf", now.asOf().plusHours(hours).toInstant().toString());
+      for (BreedingDay day : advise(later).breedingDays()) {
+        if (closed.contains(day.day()) && !day.verdict().word().equals("avoid")) {
+          return Optional.of(day.day() + " is open again " + hours + " h later");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean closes(Reason reason) {
+    return CLOSED.contains(reason.rule()) && reason.effect().equals("vetoes");
   }
 
   @Test

@@ -24,7 +24,7 @@ import java.util.function.Function;
 final class Property {
 
   static final Tiderule ENGINE = Tiderule.create();
-  private static final int USUAL_SEEDS = 30;
+  private static final int USUAL_SEEDS = 20;
 
   private Property() {}
 
@@ -43,6 +43,16 @@ final class Property {
     }
     if (!failures.isEmpty()) {
       fail(failures.size() + " of " + seeds + " seasons\n" + String.join("\n", failures));
+    }
+  }
+
+  /**
+   * Holds that a property known to fail for the season of a seed still does, so that its mending is
+   * noticed.
+   */
+  static void stillFails(long seed, Function<ObjectNode, Optional<String>> wrong) {
+    if (wrong.apply(RandomCycle.of(seed)).isEmpty()) {
+      fail("holds now for seed " + seed + ": try it on many seeds, and move it to PropertiesTest");
     }
   }
 
