@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>{@code same: answer}: everything is equal. {@code same: dates}: ovulation, action, plan and
  * verdicts are equal in local time, {@code shiftDays} later. {@code medianMovesHours}: how far the
- * median of ovulation has moved. {@code width}: whether the interval is narrower, wider or neither.
+ * median of ovulation has moved. {@code sharesWithin}: how far the egg shares of a day may differ.
+ * {@code width}: whether the interval is narrower, wider or neither.
  */
 final class Twins {
 
@@ -40,6 +41,8 @@ final class Twins {
             "same", (node, a, d) -> same(node.asText(), elder, younger, shift, d),
             "medianMovesHours",
                 (node, a, d) -> moves(node, elder.advice(), younger.advice(), shift, d),
+            "sharesWithin",
+                (node, a, d) -> shares(node.asDouble(), elder.advice(), younger.advice(), shift, d),
             "width", (node, a, d) -> width(node.asText(), elder.advice(), younger.advice(), d)));
   }
 
@@ -113,6 +116,23 @@ final class Twins {
     }
     Duration moved = Duration.between(from.median().plusDays(shift), to.median());
     Bounds.number(bounds, moved.toMinutes() / (double) MINUTES_PER_HOUR, differences);
+  }
+
+  private static void shares(
+      double most, Advice elder, Advice younger, long shift, Differences differences) {
+    for (BreedingDay day : elder.breedingDays()) {
+      younger.breedingDays().stream()
+          .filter(other -> other.day().equals(day.day().plusDays(shift)))
+          .forEach(
+              other ->
+                  differences
+                      .under(other.day().toString())
+                      .require(
+                          Math.abs(day.eggShare().mean() - other.eggShare().mean()) <= most
+                              && Math.abs(day.eggShare().p10() - other.eggShare().p10()) <= most,
+                          "within " + most + " of " + day.eggShare(),
+                          other.eggShare()));
+    }
   }
 
   private static void width(String wanted, Advice elder, Advice younger, Differences differences) {
