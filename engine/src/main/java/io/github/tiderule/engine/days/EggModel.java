@@ -14,8 +14,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * <p>An egg is shed, ripens, and can then be fertilised for some days; a dose becomes able to
  * fertilise after some hours and lives for a time that is log-normal. They meet when some of the
  * one time falls into the other. Eggs of one season differ in when they are shed and ripen and in
- * how long they live: they are stood for by weighted kinds. For frozen semen two schools place the
- * ripe egg about a day apart; both are kept, half and half.
+ * how long they live: they are stood for by weighted kinds. Each further day in the box uses up
+ * chilled semen as a day in the female would, and some of it is dead on arrival. For frozen semen
+ * two schools place the ripe egg about a day apart; both are kept, half and half.
  *
  * <p>Semen left in the vagina no longer arrives once the cervix has closed. Figures: scope {@code
  * eggs} of the parameters. Safe for use by many threads.
@@ -56,6 +57,7 @@ public final class EggModel {
 
   private Meeting tabulate(Kind kind) {
     LogNormalDistribution life = life(kind);
+    double spent = spent(kind);
     double[] weights = pointWeights();
     double apart = kind.semen() == Semen.FROZEN ? value("frozen-schools-apart") / 2 : 0;
     double[] schools = apart > 0 ? new double[] {-apart, apart} : new double[] {0};
@@ -73,8 +75,8 @@ public final class EggModel {
           for (int i = 0; i < Meeting.SIZE; i++) {
             double given = Meeting.dayAt(i);
             double inTime = cdf((ripe + span - value("sperm-ready") - given) / SOFT);
-            double waits = ripe - given;
-            double alive = waits > 0 ? life.survivalProbability(waits) : 1;
+            double age = spent + Math.max(0, ripe - given);
+            double alive = age > 0 ? life.survivalProbability(age) : 1;
             met[egg][i] = inTime * alive * open(kind, given);
           }
           egg++;
@@ -98,15 +100,15 @@ public final class EggModel {
       case NATURAL -> life(value("life.natural"), value("life.natural-log-sd"));
       case FRESH -> life(value("life.fresh"), value("life.natural-log-sd"));
       case FROZEN -> life(value("life.frozen"), value("life.frozen-log-sd"));
-      case CHILLED -> {
-        double furtherDays = Math.max(0, kind.ageHours() / 24.0 - 1);
-        double median =
-            Math.max(
-                value("life.chilled") - value("life.chilled-loss") * furtherDays,
-                value("life.chilled-least"));
-        yield life(median, value("life.chilled-log-sd"));
-      }
+      case CHILLED -> life(value("life.chilled"), value("life.chilled-log-sd"));
     };
+  }
+
+  /** Days of its life that chilled semen has spent in the box beyond the first one. */
+  private double spent(Kind kind) {
+    return kind.semen() == Semen.CHILLED
+        ? value("life.chilled-loss") * Math.max(0, kind.ageHours() / 24.0 - 1)
+        : 0;
   }
 
   private static LogNormalDistribution life(double median, double logSd) {

@@ -2,7 +2,6 @@ package io.github.tiderule.engine.days;
 
 import io.github.tiderule.engine.timeline.Density;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -57,6 +56,18 @@ final class EggShares {
     for (int i = 0; i < n; i++) {
       chance[i] /= sum;
     }
+    return over(days, chance, slots, given);
+  }
+
+  /**
+   * The same over named ovulations.
+   *
+   * @param days when ovulation may lie
+   * @param chance probability of each, summing to 1
+   */
+  static EggShares over(
+      double[] days, double[] chance, List<TimedDose> slots, List<TimedDose> given) {
+    int n = days.length;
     Meeting first = (slots.isEmpty() ? given : slots).get(0).meeting();
     int eggs = first.eggs();
     double[] weight = new double[eggs];
@@ -161,17 +172,24 @@ final class EggShares {
   /** Tenth percentile of the egg share over ovulations. */
   double p10(double[] misses) {
     double[] share = byOvulation(misses);
-    Integer[] order = new Integer[share.length];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingDouble(i -> share[i]));
-    double sum = 0;
-    for (Integer i : order) {
-      sum += chance[i];
+    double[] sorted = share.clone();
+    Arrays.sort(sorted);
+    // the least share that, with all smaller ones, a tenth of the ovulations come to
+    int low = 0;
+    int high = sorted.length - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      double sum = 0;
+      for (int i = 0; i < share.length; i++) {
+        sum += share[i] <= sorted[middle] ? chance[i] : 0;
+      }
       if (sum >= 0.1) {
-        return share[i];
+        high = middle;
+      } else {
+        low = middle + 1;
       }
     }
-    return share[order[order.length - 1]];
+    return sorted[low];
   }
 
   /** Time of each ovulation kept, in days on the axis. */

@@ -113,6 +113,22 @@ public record Evidence(
         rest(scans, id));
   }
 
+  /** The same with one number more, in the last place. */
+  Evidence with(Value value) {
+    return new Evidence(
+        firstBlood,
+        firstBloodDay,
+        now,
+        earlierCycles,
+        java.util.stream.Stream.concat(values.stream(), java.util.stream.Stream.of(value)).toList(),
+        intervals,
+        lhTests,
+        smears,
+        folds,
+        signs,
+        scans);
+  }
+
   /** The same with nothing but first blood and progesterone. */
   Evidence progesteroneOnly() {
     return new Evidence(

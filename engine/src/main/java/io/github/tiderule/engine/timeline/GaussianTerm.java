@@ -95,7 +95,48 @@ final class GaussianTerm {
     }
   }
 
+  /**
+   * Foresees number i from the others on the placed course: for every way the laboratories may
+   * read, and for every other number that may be the odd one out, a normal distribution.
+   */
+  void foresee(int i, double logWeight, ComingValue.Sink into) {
+    strange = true;
+    for (ProgesteroneData.Reading reading : data.readings()) {
+      double log = prepare(reading) + logWithoutNumber(i) + logWeight + reading.logWeight();
+      double own = inverse[i][i];
+      double[] row = inverse[i];
+      double sum = 1;
+      for (int j = 0; j < n; j++) {
+        oddShare[j] = j == i ? 0 : oneOdd / allGood * oddRatioBut(i, j);
+        sum += oddShare[j];
+      }
+      double left = 1;
+      for (int j = 0; j < n; j++) {
+        double share = oddShare[j] / sum;
+        if (share > MATTERS) {
+          left -= share;
+          double freed = oddVariance / (1 + oddVariance * inverse[j][j]);
+          double precision = own - freed * row[j] * row[j];
+          double miss = (alpha[i] - freed * row[j] * alpha[j]) / precision;
+          into.add(log + Math.log(share), data.log(i) - miss, 1 / Math.sqrt(precision));
+        }
+      }
+      into.add(log + Math.log(left), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
+    }
+  }
+
+  /** How much likelier the other numbers are if j of them is odd, i left out. */
+  private double oddRatioBut(int i, int j) {
+    double share = inverse[i][j] / inverse[i][i];
+    return oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * inverse[i][j]);
+  }
+
   private double evaluate(ProgesteroneData.Reading reading) {
+    return combine(prepare(reading));
+  }
+
+  /** Log density of the numbers with none odd; limits are made ready for them. */
+  private double prepare(ProgesteroneData.Reading reading) {
     for (int i = 0; i < n + k; i++) {
       Assay assay = reading.assay()[i];
       double expected = reading.shift()[i] + logMean[i];
@@ -118,7 +159,7 @@ final class GaussianTerm {
     if (k > 0) {
       intervals.given(reading, inverse, alpha, u, v);
     }
-    return combine(logNumbers);
+    return logNumbers;
   }
 
   /** Log density with no odd value; leaves inverse covariance and its product with the residual. */
@@ -213,15 +254,9 @@ final class GaussianTerm {
     double miss = alpha[i] / own;
     double logOwn = 0.5 * (Math.log(own) - own * miss * miss) - Normal.LOG_ROOT_TWO_PI;
     double odd = 0;
-    double[] row = inverse[i];
     for (int j = 0; j < n; j++) {
       if (j != i) {
-        if (strange) {
-          double share = row[j] / own;
-          odd += oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * row[j]);
-        } else {
-          odd += ratio[j];
-        }
+        odd += strange ? oddRatioBut(i, j) : ratio[j];
       }
     }
     double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));

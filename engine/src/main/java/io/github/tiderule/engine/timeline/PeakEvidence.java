@@ -71,7 +71,7 @@ final class PeakEvidence {
   }
 
   /** Chance of a positive LH test some days after the peak. */
-  private double positive(double days) {
+  double positive(double days) {
     double surge =
         Normal.quickCdf((days + lhSurgeBefore) / 0.15)
             - Normal.quickCdf((days - lhSurgeAfter) / 0.25);

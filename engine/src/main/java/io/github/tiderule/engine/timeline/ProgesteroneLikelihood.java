@@ -99,6 +99,28 @@ final class ProgesteroneLikelihood {
     term.addTo(into, 0);
   }
 
+  /**
+   * Foresees number i from all other results, with the LH peak at {@code peak}, if she ovulates.
+   *
+   * @param usual prior weight of the ordinary course
+   * @param resting prior weight of a plateau
+   */
+  void foresee(int i, double peak, double usual, double resting, ComingValue.Sink into) {
+    for (int r = stride / 2; r < rates.length; r += stride) {
+      for (int k = 0; k < data.count(); k++) {
+        place(k, model.curve, rates[r] * (data.day(k) - peak));
+      }
+      term.foresee(i, Math.log(usual) + logRateWeights[r], into);
+    }
+    for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
+      Model.Plateau plateau = model.plateaus.get(p);
+      for (int k = 0; k < data.count(); k++) {
+        place(k, plateau.curve(), data.day(k) - peak);
+      }
+      term.foresee(i, Math.log(resting) + plateau.logShare() + logPlateauPart(), into);
+    }
+  }
+
   /** What makes up for the points passed over. */
   private double logPlateauPart() {
     return plateauStride == 1 ? 0 : model.logSparsePlateaus;
