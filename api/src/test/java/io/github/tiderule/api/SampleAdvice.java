@@ -190,7 +190,7 @@ public final class SampleAdvice {
         List.of(),
         null,
         null,
-        "Nothing dates this season",
+        null,
         null,
         null,
         List.of(),

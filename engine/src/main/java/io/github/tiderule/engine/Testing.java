@@ -110,11 +110,14 @@ final class Testing {
     Set<TestKind> done =
         due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
     TestChoice.Chosen chosen = choice.choose(times, floor, done, breeding.dosesToSpare());
+    // where rules have ended progesterone testing there is no result to wait for
     @Nullable OnForecast forecast =
-        choice
-            .soonest(times, floor)
-            .map(soonest -> forecast(tools, cycle, clock, breeding, soonest))
-            .orElse(null);
+        done.contains(TestKind.PROGESTERONE)
+            ? null
+            : choice
+                .soonest(times, floor)
+                .map(soonest -> forecast(tools, cycle, clock, breeding, soonest))
+                .orElse(null);
     trace.add("next", EngineStep.TEST_VALUE, List.of(), choice.sentences());
     Thresholds thresholds =
         new Thresholds(tools, cycle, clock, axis, foresight, breeding, plan.get());

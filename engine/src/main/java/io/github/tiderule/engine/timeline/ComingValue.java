@@ -13,6 +13,7 @@ import java.util.Arrays;
  */
 public final class ComingValue {
 
+  /** Days between the peaks looked at; half of it where the edges of an LH surge matter. */
   private static final double STEP = 0.5;
 
   private static final double TAIL = 0.001;
@@ -114,12 +115,16 @@ public final class ComingValue {
     Evidence all = evidence.with(new Evidence.Value("", day, level, series, false, false));
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, all);
     progesterone.thorough(true);
-    if (known.plateau() < Timeline.UNLIKELY) {
+    // a value to come can make a plateau ten times likelier
+    if (known.plateau() < Timeline.UNLIKELY / 10) {
       progesterone.plateauUnlikely();
     }
     int coming = all.values().size() - 1;
     Lattice peaks =
-        Lattice.covering(peak.quantile(TAIL) - margin, peak.quantile(1 - TAIL) + margin, STEP);
+        Lattice.covering(
+            peak.quantile(TAIL) - margin,
+            peak.quantile(1 - TAIL) + margin,
+            evidence.lhTests().isEmpty() ? STEP : STEP / 2);
     double[] prior = model.onset.on(peaks, evidence);
     double[] side = new PeakEvidence(model, evidence).on(peaks);
     double usual = 1 - model.plateauWeight - model.noOvulationWeight;
