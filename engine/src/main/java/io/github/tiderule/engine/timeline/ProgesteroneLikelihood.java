@@ -70,8 +70,7 @@ final class ProgesteroneLikelihood {
     into.clear();
     for (int r = stride / 2; r < rates.length; r += stride) {
       for (int i = 0; i < data.count(); i++) {
-        double days = rates[r] * (data.day(i) - peak);
-        place(i, model.curve, days);
+        place(i, model.curve, onCurve(rates[r], data.day(i) - peak));
       }
       term.addTo(into, logRateWeights[r]);
     }
@@ -108,7 +107,7 @@ final class ProgesteroneLikelihood {
   void foresee(int i, double peak, double usual, double resting, ComingValue.Sink into) {
     for (int r = stride / 2; r < rates.length; r += stride) {
       for (int k = 0; k < data.count(); k++) {
-        place(k, model.curve, rates[r] * (data.day(k) - peak));
+        place(k, model.curve, onCurve(rates[r], data.day(k) - peak));
       }
       term.foresee(i, Math.log(usual) + logRateWeights[r], into);
     }
@@ -119,6 +118,11 @@ final class ProgesteroneLikelihood {
       }
       term.foresee(i, Math.log(resting) + plateau.logShare() + logPlateauPart(), into);
     }
+  }
+
+  /** Where on the population's curve a bitch of some speed is, some days after the peak. */
+  private double onCurve(double rate, double days) {
+    return model.ratePivot + rate * (days - model.ratePivot);
   }
 
   /** What makes up for the points passed over. */
