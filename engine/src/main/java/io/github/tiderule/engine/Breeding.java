@@ -5,8 +5,6 @@ import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Reason;
-import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Meeting;
@@ -21,26 +19,19 @@ import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
-import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenPlan;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The days ahead with their shares and reasons, and the plan made of them. */
 final class Breeding {
-
-  /** Rules that find a dose below what is asked of one. */
-  private static final Set<String> DOSE_RULES = Set.of("DAY-043", "DAY-044", "DAY-045");
 
   private final Tools tools;
   private final Clock clock;
@@ -154,7 +145,7 @@ final class Breeding {
   }
 
   private String sentence() {
-    Planner.Choice found = java.util.Objects.requireNonNull(choice);
+    Planner.Choice found = Objects.requireNonNull(choice);
     List<String> times =
         found.best().slots().stream()
             .map(slot -> clock.dayAndTime(table.slots().get(slot).middle()))
@@ -214,73 +205,8 @@ final class Breeding {
 
   /** The days, best first. */
   List<BreedingDay> days() {
-    Set<LocalDate> planned =
-        new HashSet<>(best().map(plan -> Planner.days(table, plan)).orElse(List.of()));
-    List<Judged> judged = new ArrayList<>();
-    for (CandidateDay day : table.days()) {
-      List<Reason> why = reasonsFor(day.day());
-      judged.add(new Judged(day, verdict(day, why, planned.contains(day.day())), why));
-    }
-    judged.sort(
-        Comparator.comparing(Judged::verdict)
-            .thenComparingDouble(one -> -one.day().share())
-            .thenComparing(one -> one.day().day()));
-    List<BreedingDay> days = new ArrayList<>();
-    for (Judged one : judged) {
-      CandidateDay day = one.day();
-      Slot slot = plannedSlot(day.day()).orElse(table.slotOf(day.day()));
-      days.add(
-          new BreedingDay(
-              days.size() + 1,
-              day.day(),
-              clock.offset(slot.from()),
-              clock.offset(slot.to()),
-              one.verdict(),
-              new EggShare(day.share(), day.shareP10()),
-              one.reasons()));
-    }
-    return days;
-  }
-
-  private record Judged(CandidateDay day, Verdict verdict, List<Reason> reasons) {}
-
-  private Optional<Slot> plannedSlot(LocalDate day) {
-    return best()
-        .flatMap(
-            plan ->
-                plan.slots().stream()
-                    .map(slot -> table.slots().get(slot))
-                    .filter(slot -> slot.day().equals(day))
-                    .findFirst());
-  }
-
-  private Verdict verdict(CandidateDay day, List<Reason> why, boolean planned) {
-    if (forbidden.contains(day.day()) || day.share() < tools.value("planning.possible-share")) {
-      return Verdict.AVOID;
-    }
-    boolean opposed = why.stream().anyMatch(reason -> reason.effect().equals("opposes"));
-    return planned && !opposed && close() ? Verdict.RECOMMENDED : Verdict.POSSIBLE;
-  }
-
-  private List<Reason> reasonsFor(LocalDate day) {
-    return reasons
-        .ruled(DayReason.class)
-        .filter(ruled -> ruled.conclusion().day().equals(day))
-        .sorted(
-            Comparator.comparing(
-                    (StageResult.Ruled<DayReason> ruled) -> ruled.conclusion().effect())
-                .reversed()
-                .thenComparing(ruled -> ruled.rule().id()))
-        .map(
-            ruled ->
-                new Reason(
-                    ruled.rule().id(),
-                    ruled.conclusion().effect().name().toLowerCase(Locale.ROOT),
-                    ruled.conclusion().sentence(),
-                    ruled.rule().sources(),
-                    ruled.conclusion().observations()))
-        .distinct()
-        .toList();
+    return new RankedDays(tools, clock, table, reasons, forbidden, close())
+        .of(best().map(plan -> slots(plan.slots())).orElse(List.of()));
   }
 
   /**
@@ -313,30 +239,7 @@ final class Breeding {
             .toList(),
         commitments(),
         forecast,
-        notes(best));
-  }
-
-  private List<String> notes(ScoredPlan best) {
-    List<String> notes = new ArrayList<>();
-    if (semenPlan.semen() == Semen.NATURAL && semenPlan.doses() == null) {
-      notes.add(
-          "Mate her every other day from "
-              + clock.day(table.slots().get(best.slots().get(0)).middle())
-              + " while she stands.");
-    } else if (best.slots().size() < doses && semenPlan.doses() != null) {
-      notes.add(
-          "There are more doses than times that suit: "
-              + best.slots().size()
-              + " of "
-              + doses
-              + " can be given.");
-    }
-    if (reasons.ruled(DayReason.class).anyMatch(ruled -> DOSE_RULES.contains(ruled.rule().id()))) {
-      notes.add(
-          "Egg shares count timing alone. How much a dose below the usual least lowers the odds"
-              + " nobody has measured well enough to put into them.");
-    }
-    return notes;
+        new PlanNotes(semenPlan, clock, reasons).of(slots(best.slots()), doses));
   }
 
   /** Ids of the rules behind the plan; none where there is no plan. */
