@@ -64,6 +64,7 @@ final class ActionChoice {
   Action action() {
     return vet()
         .or(this::answer)
+        .or(this::onForecast)
         .or(this::breedOrBook)
         .or(this::passed)
         .or(this::noTimeLeft)
@@ -128,6 +129,21 @@ final class ActionChoice {
         .orElse(Instant.MIN);
   }
 
+  /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
+  private Optional<Action> onForecast() {
+    if (forecast == null || !forecast.cheaperMistake().equals("act")) {
+      return Optional.empty();
+    }
+    Instant by = forecast.decideBy().toInstant();
+    return Optional.of(
+        new Action(
+            Now.BOOK,
+            "Decide on the forecast "
+                + (by.isAfter(cycle.asOf()) ? "by " + clock.dayAndTime(by) : "now")
+                + ": no progesterone result can be there before.",
+            List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
+  }
+
   private Optional<Action> breedOrBook() {
     if (breeding == null || !(breeding.close() || findings.lateWithFullSmear())) {
       return Optional.empty();
@@ -146,17 +162,6 @@ final class ActionChoice {
               because));
     }
     if (!first.deadlines().isEmpty()) {
-      if (forecast != null && forecast.cheaperMistake().equals("act")) {
-        return Optional.of(
-            new Action(
-                Now.BOOK,
-                "Decide on the forecast "
-                    + (first.decideBy().isAfter(cycle.asOf())
-                        ? "by " + clock.dayAndTime(first.decideBy())
-                        : "now")
-                    + ": no progesterone result can be there before.",
-                List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
-      }
       boolean testFirst = test != null && !test.resultAt().toInstant().isAfter(first.decideBy());
       return testFirst || forecast != null
           ? Optional.empty()

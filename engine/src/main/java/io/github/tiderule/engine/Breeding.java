@@ -174,9 +174,10 @@ final class Breeding {
     return doses > 0;
   }
 
-  /** Whether more doses could be given than are planned. */
+  /** Whether more matings could follow than are planned. */
   boolean dosesToSpare() {
-    return best().map(plan -> plan.slots().size() < doses).orElse(false);
+    return semenPlan.doses() == null
+        && best().map(plan -> plan.slots().size() < doses).orElse(false);
   }
 
   Optional<ScoredPlan> best() {

@@ -66,7 +66,7 @@ final class DrawTimes {
     if (canDrawNow() && fresh) {
       draws.add(draw(kind, nextHalfHour(now)));
     }
-    Instant end = now.plus(hours(24 * tools.value("next.ahead.days")));
+    Instant end = now.plus(hours(24 * tools.value("planning.ahead-days")));
     Instant at = clock.next(now, usualHour(), opensOn());
     while (!at.isAfter(end)) {
       if (draws.isEmpty() || at.isAfter(draws.get(0).at().plus(SAME_DRAW))) {
@@ -81,8 +81,8 @@ final class DrawTimes {
     Double said = cycle.laboratory().turnaroundHours();
     double hours =
         kind != TestKind.PROGESTERONE
-            ? tools.value("next.bedside.hours")
-            : said == null ? tools.value("next.turnaround.hours") : said;
+            ? tools.value("planning.bedside-hours")
+            : said == null ? tools.value("planning.turnaround-hours") : said;
     return new Draw(kind, at, at.plus(hours(hours)));
   }
 
@@ -93,15 +93,15 @@ final class DrawTimes {
   private boolean canDrawNow() {
     LocalDate today = cycle.asOf().atZone(clock.zone()).toLocalDate();
     LocalTime hour = cycle.asOf().atZone(clock.zone()).toLocalTime();
-    return !hour.isBefore(Clock.hour(tools.value("next.draw.first-hour")))
-        && hour.isBefore(Clock.hour(tools.value("next.draw.last-hour")))
+    return !hour.isBefore(Clock.hour(tools.value("planning.first-draw-hour")))
+        && hour.isBefore(Clock.hour(tools.value("planning.last-draw-hour")))
         && (opensOn().isEmpty() || opensOn().contains(today.getDayOfWeek()));
   }
 
   private LocalTime usualHour() {
     return lastDraw()
         .map(at -> at.atZone(clock.zone()).toLocalTime().truncatedTo(ChronoUnit.MINUTES))
-        .orElse(Clock.hour(tools.value("next.draw.usual-hour")));
+        .orElse(Clock.hour(tools.value("planning.draw-hour")));
   }
 
   private Optional<Instant> lastDraw() {

@@ -107,7 +107,7 @@ final class TestChoice {
    *
    * @param floor what the trade asks for, if anything
    * @param done kinds of test that rules have ended
-   * @param dosesToSpare whether more doses could be given than are planned
+   * @param dosesToSpare whether more matings could follow than are planned
    */
   Chosen choose(DrawTimes times, @Nullable Draw floor, Set<TestKind> done, boolean dosesToSpare) {
     Optional<Valued> best = best(times, done);
@@ -115,7 +115,7 @@ final class TestChoice {
       Valued asked = value(floor);
       // a smear dates whelping too, whatever becomes of the plan
       if (asked.outcome().canChange() || dosesToSpare || floor.kind() == TestKind.CYTOLOGY) {
-        double enough = asked.gain() + tools.value("next.sooner");
+        double enough = asked.gain() + tools.value("planning.test-sooner");
         return best.filter(one -> one.draw().at().isBefore(floor.at()))
             .filter(one -> one.gain() >= enough)
             .map(one -> new Chosen(one, false))
@@ -123,7 +123,7 @@ final class TestChoice {
       }
     }
     return new Chosen(
-        best.filter(one -> one.gain() >= tools.value("next.worth")).orElse(null), false);
+        best.filter(one -> one.gain() >= tools.value("planning.test-worth")).orElse(null), false);
   }
 
   /** The draw worth most, the earliest of equals; progesterone unless another is clearly better. */
@@ -133,10 +133,10 @@ final class TestChoice {
       if (done.contains(kind)) {
         continue;
       }
-      double bar = best.map(one -> one.gain() + tools.value("next.sooner")).orElse(-1.0);
+      double bar = best.map(one -> one.gain() + tools.value("planning.test-sooner")).orElse(-1.0);
       Optional<Valued> ofKind =
           times.ahead(kind).stream()
-              .filter(draw -> value.most(draw.result()) >= tools.value("next.worth"))
+              .filter(draw -> value.most(draw.result()) >= tools.value("planning.test-worth"))
               .map(this::value)
               .max(
                   Comparator.comparingDouble(Valued::gain)

@@ -169,8 +169,8 @@ final class Testing {
     return ended != null
         ? ended
         : "No test of the next "
-            + Math.round(tools.value("next.ahead.days"))
-            + " days could still change the plan to any use";
+            + Math.round(tools.value("planning.ahead-days"))
+            + " days can still change the plan";
   }
 
   /** The series of the latest number, which the next value should belong to. */

@@ -54,7 +54,7 @@ final class Thresholds {
             settled,
             test.draw().result(),
             value);
-    return flips.from(flips.middle(), tools.value("next.flip-chance")).stream()
+    return flips.from(flips.middle(), tools.value("planning.flip-chance")).stream()
         .map(
             flip ->
                 change(
@@ -85,7 +85,7 @@ final class Thresholds {
             cycle.asOf(),
             foresight.again(value.id()));
     String when = clock.day(axis.instant(value.day()));
-    return flips.from(value.ngPerMl(), tools.value("next.flip-chance")).stream()
+    return flips.from(value.ngPerMl(), tools.value("planning.flip-chance")).stream()
         .map(
             flip ->
                 change(

@@ -89,7 +89,7 @@ public final class Flips {
     for (int p = 0; p < share.length; p++) {
       share[p] = search.shares().byOvulation(search.misses(plans.get(p)));
     }
-    Flips flips = new Flips(table, value, plans, share, parameters.value("next.flip-share"));
+    Flips flips = new Flips(table, value, plans, share, parameters.value("planning.flip-share"));
     flips.spread(before);
     return flips;
   }

@@ -77,7 +77,7 @@ public final class Outlook {
     }
     for (double[] one : chance) {
       for (int j = first; j <= last; j++) {
-        one[j] /= sum[j];
+        one[j] = sum[j] > 0 ? one[j] / sum[j] : 1.0 / chance.length;
       }
       Arrays.fill(one, 0, first, one[first]);
       Arrays.fill(one, last + 1, one.length, one[last]);
