@@ -128,7 +128,7 @@ final class Testing {
     }
     changes.addAll(thresholds.ofLatest(evidence));
     if (test == null) {
-      return new Testing(null, stopped(tools, due, forecast, clock), forecast, changes);
+      return new Testing(null, stopped(tools, due, forecast), forecast, changes);
     }
     List<String> why = chosen.asTheTradeHasIt() ? because : List.of(EngineStep.TEST_VALUE.id());
     return new Testing(next(clock, test.draw(), test.gain(), why), null, forecast, changes);
@@ -160,8 +160,7 @@ final class Testing {
         .orElse(null);
   }
 
-  private static String stopped(
-      Tools tools, StageResult due, @Nullable OnForecast forecast, Clock clock) {
+  private static String stopped(Tools tools, StageResult due, @Nullable OnForecast forecast) {
     if (forecast != null) {
       return "No progesterone result can be there before the decision is due; none could change it";
     }

@@ -265,8 +265,9 @@ class DecisionTest {
     TimedSeason season = risen().bred("03-09T10:00", Semen.NATURAL, Route.NATURAL);
     Advice advice = advise(season, "03-09T18:00");
     assertThat(advice.plan(), nullValue());
-    assertThat(Objects.requireNonNull(advice.bred()).another(), equalTo(0.0));
-    assertThat(advice.bred().text(), containsString("not worth it"));
+    Bred bred = Objects.requireNonNull(advice.bred());
+    assertThat(bred.another(), equalTo(0.0));
+    assertThat(bred.text(), containsString("not worth it"));
     assertThat(advice.action().now(), equalTo(Now.PASSED));
     assertThat(advice.action().headline(), containsString("whelping about"));
     assertThat(advice.whelping(), notNullValue());
@@ -284,8 +285,8 @@ class DecisionTest {
             .with(Semen.CHILLED, Route.TRANSCERVICAL, 2);
     Advice one = advise(season, "03-08T18:00");
     assertThat(plan(one).at(), hasSize(1));
-    // not sooner than a day after the first
-    assertThat(plan(one).at().get(0).isBefore(local("03-09T10:00")), equalTo(false));
+    // not sooner than about a day after the first
+    assertThat(plan(one).at().get(0).isBefore(local("03-09T08:00")), equalTo(false));
     season.with(Semen.CHILLED, Route.TRANSCERVICAL, 1);
     Advice none = advise(season, "03-08T18:00");
     assertThat(none.plan(), nullValue());

@@ -32,16 +32,18 @@ public final class Planner {
     public record Other(ScoredPlan plan, String note) {}
   }
 
-  /** Least hours between two doses. */
+  /**
+   * Least hours between the middles of two windows: as the file says, or as is usual less the slack
+   * there is inside of windows.
+   */
   public double spacing(SemenPlan plan) {
     Double said = plan.hoursBetween();
     if (said != null) {
       return said;
     }
-    return parameters.value(
-        plan.semen() == Semen.NATURAL
-            ? "planning.natural-hours-between"
-            : "planning.hours-between");
+    String usual =
+        plan.semen() == Semen.NATURAL ? "planning.natural-hours-between" : "planning.hours-between";
+    return parameters.value(usual) - parameters.value("planning.hours-slack");
   }
 
   /**
