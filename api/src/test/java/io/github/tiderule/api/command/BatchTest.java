@@ -74,6 +74,8 @@ class BatchTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         List.of());
   }
 

@@ -55,7 +55,9 @@ class AdviceJsonTest {
             "influence",
             "wouldChange",
             "trace",
-            "notFired"));
+            "notFired",
+            "disagreements",
+            "observationNotes"));
     assertThat(
         names(advice.get("ovulation")),
         contains(
