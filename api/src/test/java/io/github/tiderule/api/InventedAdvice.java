@@ -2,8 +2,10 @@ package io.github.tiderule.api;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
@@ -11,6 +13,7 @@ import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
@@ -153,7 +156,20 @@ public final class InventedAdvice {
         eggs(),
         perhaps(this::at),
         some(this::text),
-        some(() -> new Plan.Alternative(times(), eggs(), text())));
+        some(() -> new Plan.Alternative(times(), eggs(), text())),
+        some(() -> new Commitment(oneOf(List.of("order", "book", "leave")), at(), at(), text())),
+        perhaps(
+            () ->
+                new OnForecast(
+                    at(),
+                    at(),
+                    share(),
+                    share(),
+                    share(),
+                    share(),
+                    oneOf(List.of("act", "wait")),
+                    text())),
+        some(this::text));
   }
 
   private Advice advice() {
@@ -173,8 +189,11 @@ public final class InventedAdvice {
                 new NextTest(
                     oneOf(List.of("progesterone", "lh", "cytology")),
                     at(),
+                    at(),
                     number() / 100,
                     some(this::text))),
+        perhaps(this::text),
+        perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), text())),
         perhaps(() -> new Whelping(at(), at(), at(), some(this::dayProbability))),
         some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
         some(

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Stamp;
@@ -106,8 +107,13 @@ final class Evaluation {
             : Testing.of(
                 tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);
     trace.add(Stage.CARE, care);
+    @Nullable Bred bred =
+        dating == null || silent
+            ? null
+            : SoFar.of(tools, cycle, findings.breedings(), clock, axis, dating, breeding);
     ActionChoice action =
-        new ActionChoice(tools, cycle, clock, findings, reading, care, dating, breeding, testing);
+        new ActionChoice(
+            tools, cycle, clock, findings, reading, care, dating, breeding, testing, bred);
     return new Advice(
         new Stamp(Tiderule.VERSION, rules.fingerprint()),
         clock.offset(cycle.asOf()),
@@ -117,8 +123,10 @@ final class Evaluation {
         dating == null ? null : dating.lhPeak(),
         dating == null ? null : dating.ovulation(findings.proven()),
         breeding == null ? List.of() : breeding.days(),
-        breeding == null ? null : breeding.plan(),
+        breeding == null ? null : breeding.plan(testing == null ? null : testing.forecast()),
         testing == null ? null : testing.nextTest(),
+        testing == null ? null : testing.noTestBecause(),
+        bred,
         dating == null || silent ? null : dating.whelping(),
         questions(reading),
         warnings(care),

@@ -235,7 +235,8 @@ final class FactLine {
         w.keyOr("share", 0.5) / 2,
         w.keyOr("ov", 2),
         w.keyOr("pov", 0.95),
-        w.keyOr("closed", 0.0));
+        w.keyOr("closed", 0.0),
+        w.keyOr("age", 0.0));
   }
 
   private static @Nullable Unit unit(String text) {

@@ -67,6 +67,8 @@ class BatchTest {
         null,
         null,
         null,
+        null,
+        null,
         List.of(),
         List.of(),
         List.of(),

@@ -47,6 +47,8 @@ class AdviceJsonTest {
             "breedingDays",
             "plan",
             "nextTest",
+            "noTestBecause",
+            "bred",
             "whelping",
             "questions",
             "cautions",
@@ -91,7 +93,16 @@ class AdviceJsonTest {
   @Test
   void writesNullWhereNothingCanBeSaid() throws IOException {
     JsonNode advice = tree(AdviceJson.text(SampleAdvice.empty(), Layout.INDENTED));
-    for (String name : List.of("femaleId", "lhPeak", "ovulation", "plan", "nextTest", "whelping")) {
+    for (String name :
+        List.of(
+            "femaleId",
+            "lhPeak",
+            "ovulation",
+            "plan",
+            "nextTest",
+            "noTestBecause",
+            "bred",
+            "whelping")) {
       assertThat(name, advice.has(name) && advice.get(name).isNull(), is(true));
     }
   }

@@ -18,6 +18,7 @@ import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -36,7 +37,7 @@ final class Keeper {
   private static final double TURNAROUND_HOURS = 8;
   private static final double TURNAROUND = TURNAROUND_HOURS / 24;
   private static final double FIRST_ASKED = 20 / 24.0;
-  private static final double USUAL_AGE_HOURS = 24;
+  private static final Parameters PARAMETERS = Parameters.load();
   private static final int LAST_DAY = 45;
   private static final int MOST_QUESTIONS = 200;
 
@@ -150,7 +151,7 @@ final class Keeper {
   }
 
   private double ageHours(Instant at) {
-    return new Slots(told(), Calendar.instant(now), Calendar.ZONE, USUAL_AGE_HOURS)
+    return new Slots(PARAMETERS, told(), Calendar.instant(now), Calendar.ZONE)
         .until(at.atZone(Calendar.ZONE).toLocalDate()).stream()
             .filter(slot -> !at.isBefore(slot.from()) && !at.isAfter(slot.to()))
             .findFirst()

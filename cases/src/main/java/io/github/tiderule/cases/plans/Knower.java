@@ -3,6 +3,7 @@ package io.github.tiderule.cases.plans;
 import io.github.tiderule.cases.cohort.Calendar;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.days.Slots;
+import io.github.tiderule.rules.parameter.Parameters;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -11,7 +12,7 @@ import java.util.List;
 /** The best that can be met by one who knows the true ovulation and the law of the eggs. */
 final class Knower {
 
-  private static final double USUAL_AGE_HOURS = 24;
+  private static final Parameters PARAMETERS = Parameters.load();
   private static final double BEFORE = 4;
   private static final double AFTER = 7;
 
@@ -26,10 +27,10 @@ final class Knower {
     LocalDate last = Calendar.instant(ovulation + AFTER).atZone(Calendar.ZONE).toLocalDate();
     slots =
         new Slots(
+                PARAMETERS,
                 row.told(row.most(), List.of()),
                 Calendar.instant(ovulation - BEFORE - 3),
-                Calendar.ZONE,
-                USUAL_AGE_HOURS)
+                Calendar.ZONE)
             .until(last).stream()
                 .filter(slot -> Calendar.day(slot.middle()) > ovulation - BEFORE)
                 .toList();

@@ -2,18 +2,12 @@ package io.github.tiderule.cases.published;
 
 import static io.github.tiderule.cases.published.Measures.number;
 
-import io.github.tiderule.engine.timeline.CurveReading;
-import io.github.tiderule.engine.timeline.Density;
-import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.Timeline;
-import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Series;
 import io.github.tiderule.rules.fact.Unit;
 import io.github.tiderule.rules.fact.Worded;
 import io.github.tiderule.rules.parameter.Parameters;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -29,27 +23,9 @@ final class CurveMeasures {
   private static final int HALVINGS = 60;
 
   private final Timeline timeline;
-  private final Evidence nothing;
-  private final Density ovulation;
-  private final double lag;
 
   private CurveMeasures(Parameters parameters) {
     timeline = Timeline.of(parameters);
-    lag = parameters.value("timeline.lag.mean");
-    nothing =
-        new Evidence(
-            new FirstBlood(LocalDate.of(2027, 1, 1), Certainty.SEEN),
-            0.0,
-            1,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of());
-    ovulation = timeline.estimate(nothing).ovulation();
   }
 
   static CurveMeasures of(Parameters parameters) {
@@ -91,8 +67,7 @@ final class CurveMeasures {
 
   private double below(String method, double daysAfterPeak, double log) {
     Series series = Series.of("any", word(method));
-    CurveReading reading = timeline.reading(nothing, series, ovulation);
-    return reading.probability(daysAfterPeak - lag, Double.NEGATIVE_INFINITY, log);
+    return timeline.afterPeak(series, daysAfterPeak).below(Math.exp(log));
   }
 
   private static Method word(String word) {

@@ -45,7 +45,7 @@ class DemonstrationTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Set<String> ENGINE_STEPS =
-      Set.of("EST-001", "EST-002", "EST-003", "EST-004", "EST-005");
+      Set.of("EST-001", "EST-002", "EST-003", "EST-004", "EST-005", "EST-006");
 
   private static Path folder() {
     return Path.of("demo");

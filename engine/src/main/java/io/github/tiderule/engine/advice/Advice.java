@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param breedingDays by rank, best first
  * @param plan absent where nothing can be said
  * @param nextTest absent where no test would help
+ * @param noTestBecause why no test is advised, in words; absent where one is
+ * @param bred absent where no breeding is done yet
  * @param influence one entry for each observation the timeline used, in time order
  * @param disagreements what schools disagree about and matters here
  * @param observationNotes observations that are held, discounted, converted or set aside, and why
@@ -28,6 +30,8 @@ public record Advice(
     List<BreedingDay> breedingDays,
     @Nullable Plan plan,
     @Nullable NextTest nextTest,
+    @Nullable String noTestBecause,
+    @Nullable Bred bred,
     @Nullable Whelping whelping,
     List<Query> questions,
     List<Warning> cautions,

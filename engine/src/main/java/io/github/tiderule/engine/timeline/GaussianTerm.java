@@ -103,7 +103,58 @@ final class GaussianTerm {
     }
   }
 
+  /**
+   * Foresees number i from the others on the placed course: for every way the laboratories may
+   * read, and for every other number that may be the odd one out, a normal distribution.
+   */
+  void foresee(int i, double logWeight, ComingValue.Sink into) {
+    for (ProgesteroneData.Reading reading : data.readings()) {
+      prepare(reading);
+      if (k == 0) {
+        fillInverse(reading);
+      }
+      strange = true;
+      leaveOut(i, k == 0 ? 1 : intervals.all());
+      double log =
+          logWithout[i]
+              + Math.log(Math.max(withoutFactor[i], Double.MIN_NORMAL))
+              + logWeight
+              + reading.logWeight();
+      double own = inverse[i][i];
+      double[] row = inverse[i];
+      double sum = 1;
+      for (int j = 0; j < n; j++) {
+        oddShare[j] = j == i ? 0 : oneOdd / allGood * oddRatioBut(i, j);
+        sum += oddShare[j];
+      }
+      double left = 1;
+      for (int j = 0; j < n; j++) {
+        double share = oddShare[j] / sum;
+        if (share > MATTERS) {
+          left -= share;
+          double freed = oddVariance / (1 + oddVariance * inverse[j][j]);
+          double precision = own - freed * row[j] * row[j];
+          double miss = (alpha[i] - freed * row[j] * alpha[j]) / precision;
+          into.add(log + Math.log(share), data.log(i) - miss, 1 / Math.sqrt(precision));
+        }
+      }
+      into.add(log + Math.log(left), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
+    }
+  }
+
+  /** How much likelier the other numbers are if j of them is odd, i left out. */
+  private double oddRatioBut(int i, int j) {
+    double share = inverse[i][j] / inverse[i][i];
+    return oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * inverse[i][j]);
+  }
+
   private double evaluate(ProgesteroneData.Reading reading) {
+    prepare(reading);
+    return combine(reading);
+  }
+
+  /** Leaves the log density of the numbers with none odd, and limits made ready for them. */
+  private void prepare(ProgesteroneData.Reading reading) {
     for (int i = 0; i < n + k; i++) {
       Assay assay = reading.assay()[i];
       double expected = reading.shift()[i] + logMean[i];
@@ -126,7 +177,6 @@ final class GaussianTerm {
       fillInverse(reading);
       intervals.given(reading, inverse, alpha, u, v);
     }
-    return combine(reading);
   }
 
   /**
@@ -234,15 +284,9 @@ final class GaussianTerm {
   private void leaveOut(int i, double intervalsGood) {
     double own = inverse[i][i];
     double odd = 0;
-    double[] row = inverse[i];
     for (int j = 0; j < n; j++) {
       if (j != i) {
-        if (strange) {
-          double share = row[j] / own;
-          odd += oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * row[j]);
-        } else {
-          odd += ratio[j];
-        }
+        odd += strange ? oddRatioBut(i, j) : ratio[j];
       }
     }
     double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));

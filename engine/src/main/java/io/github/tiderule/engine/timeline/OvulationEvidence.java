@@ -54,6 +54,43 @@ final class OvulationEvidence {
     return likelihood;
   }
 
+  /**
+   * How likely each of some smears to come is beside the others, by ovulation, given the smears
+   * already seen.
+   *
+   * @param coming smears of one time
+   */
+  double[][] coming(Lattice lattice, List<Evidence.SmearSeen> coming) {
+    double[][] chance = new double[coming.size()][lattice.count()];
+    double day = coming.get(0).day();
+    for (int i = 0; i < lattice.count(); i++) {
+      double ovulation = lattice.at(i);
+      double[][] joint = joint(ovulation);
+      double[] stays = new double[SHIFT.count()];
+      double turned = 0;
+      for (int d = 0; d < DIOESTRUS.count(); d++) {
+        double past = past(day - ovulation, d);
+        for (int s = 0; s < stays.length; s++) {
+          stays[s] += joint[d][s] * (1 - past);
+          turned += joint[d][s] * past;
+        }
+      }
+      double sum = 0;
+      for (int r = 0; r < chance.length; r++) {
+        Evidence.SmearSeen smear = coming.get(r);
+        chance[r][i] = turned * after(smear);
+        for (int s = 0; s < stays.length; s++) {
+          chance[r][i] += stays[s] * before(smear, day - ovulation, s);
+        }
+        sum += chance[r][i];
+      }
+      for (double[] one : chance) {
+        one[i] = sum > 0 ? one[i] / sum : 1.0 / chance.length;
+      }
+    }
+    return chance;
+  }
+
   /** Likelihood of the same observations when she does not ovulate. */
   double withoutOvulation() {
     double likelihood = 1;
@@ -81,46 +118,67 @@ final class OvulationEvidence {
   }
 
   private double smears(double ovulation) {
-    List<Evidence.SmearSeen> smears = evidence.smears();
-    if (smears.isEmpty()) {
+    if (evidence.smears().isEmpty()) {
       return 1;
     }
+    double sum = 0;
+    for (double[] row : joint(ovulation)) {
+      for (double product : row) {
+        sum += product;
+      }
+    }
+    return sum;
+  }
+
+  /** Likelihood of all smears by her own lag to dioestrus and her own shift, with their weights. */
+  private double[][] joint(double ovulation) {
+    List<Evidence.SmearSeen> smears = evidence.smears();
     double[][] before = new double[SHIFT.count()][smears.size()];
     double[] after = new double[smears.size()];
     for (int m = 0; m < smears.size(); m++) {
       Evidence.SmearSeen smear = smears.get(m);
-      double days = smear.day() - ovulation;
-      after[m] =
-          cells(smear.cornifiedPercent(), dioestrusCornified, dioestrusCornifiedSd)
-              * model.dioestrus.of(smear.neutrophils());
+      after[m] = after(smear);
       for (int s = 0; s < SHIFT.count(); s++) {
-        double shifted = days - SHIFT.z()[s] * smearShiftSd;
-        double risen = 1 / (1 + Math.exp(-(shifted - smearRiseCentre) / smearRiseScale));
-        before[s][m] =
-            cells(
-                    smear.cornifiedPercent(),
-                    earlyCornified + (fullCornified - earlyCornified) * risen,
-                    smearReadingSd)
-                * ((1 - risen) * model.early.of(smear.neutrophils())
-                    + risen * model.oestrus.of(smear.neutrophils()));
+        before[s][m] = before(smear, smear.day() - ovulation, s);
       }
     }
-    double sum = 0;
+    double[][] joint = new double[DIOESTRUS.count()][SHIFT.count()];
     double[] past = new double[smears.size()];
     for (int d = 0; d < DIOESTRUS.count(); d++) {
-      double lag = smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
       for (int m = 0; m < past.length; m++) {
-        past[m] = Normal.quickCdf((smears.get(m).day() - ovulation - lag) / dioestrusEdge);
+        past[m] = past(smears.get(m).day() - ovulation, d);
       }
       for (int s = 0; s < SHIFT.count(); s++) {
         double product = DIOESTRUS.weight()[d] * SHIFT.weight()[s];
         for (int m = 0; m < past.length; m++) {
           product *= (1 - past[m]) * before[s][m] + past[m] * after[m];
         }
-        sum += product;
+        joint[d][s] = product;
       }
     }
-    return sum;
+    return joint;
+  }
+
+  /** Probability that dioestrus has begun some days after ovulation, for one of her lags. */
+  private double past(double days, int d) {
+    double lag = smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
+    return Normal.quickCdf((days - lag) / dioestrusEdge);
+  }
+
+  private double after(Evidence.SmearSeen smear) {
+    return cells(smear.cornifiedPercent(), dioestrusCornified, dioestrusCornifiedSd)
+        * model.dioestrus.of(smear.neutrophils());
+  }
+
+  private double before(Evidence.SmearSeen smear, double days, int s) {
+    double shifted = days - SHIFT.z()[s] * smearShiftSd;
+    double risen = 1 / (1 + Math.exp(-(shifted - smearRiseCentre) / smearRiseScale));
+    return cells(
+            smear.cornifiedPercent(),
+            earlyCornified + (fullCornified - earlyCornified) * risen,
+            smearReadingSd)
+        * ((1 - risen) * model.early.of(smear.neutrophils())
+            + risen * model.oestrus.of(smear.neutrophils()));
   }
 
   private double cells(@Nullable Double percent, double mean, double sd) {

@@ -105,7 +105,7 @@ final class PeakEvidence {
   }
 
   /** Chance of a positive LH test some days after the peak. */
-  private double positive(double days) {
+  double positive(double days) {
     double surge =
         Normal.quickCdf((days + lhSurgeBefore) / lhRiseEdge)
             - Normal.quickCdf((days - lhSurgeAfter) / lhFallEdge);
