@@ -108,8 +108,11 @@ final class ObservationRoutes {
     String reason = body.required("reason").text(LONGEST_REASON);
     body.required("observation").members();
     body.end();
-    String id = call.part("observation");
     Node.Members observation = (Node.Members) Body.there(body.node("observation"));
+    return replace(call, body, observation, Body.there(reason));
+  }
+
+  private static void mustKeepId(Node.Members observation, String id) {
     if (!new Node.Text(id).equals(observation.byKey().get("id"))) {
       throw Refusal.document(
           List.of(
@@ -120,7 +123,6 @@ final class ObservationRoutes {
                   "A correction keeps the id. For another observation, add it and take this one"
                       + " back.")));
     }
-    return replace(call, body, NodeText.of(observation), Body.there(reason));
   }
 
   private static Answer retract(Call call) {
@@ -130,7 +132,8 @@ final class ObservationRoutes {
     return replace(call, body, null, Body.there(reason));
   }
 
-  private static Answer replace(Call call, Body body, @Nullable String document, String reason) {
+  private static Answer replace(Call call, Body body, Node.@Nullable Members observation, String reason) {
+    String document = observation == null ? null : NodeText.of(observation);
     return call.changeOnce(
         body.bytes(),
         ledger -> {
@@ -138,6 +141,9 @@ final class ObservationRoutes {
           Known.Season season = known.season();
           known.mustEnter(season.female());
           Entry was = last(call, ledger, season);
+          if (observation != null) {
+            mustKeepId(observation, was.observation());
+          }
           call.mustMatch(was.number());
           Instant moment = season.cycle().moment(call.now());
           List<String> all = new ArrayList<>();

@@ -217,7 +217,7 @@ class ContractTest {
       case "addObservation" -> {
         String body = String.valueOf(World.body(operation));
         anna.post(path, body.replace("\"p1\"", "\"p9\""));
-        String cycle = "/v1/cycles/" + world.part("cycle") + "/observations/p9";
+        String cycle = path + "/p9";
         String tag = anna.get(cycle).header("ETag");
         anna.with("If-Match", tag)
             .post(cycle + "/retractions", "{\"reason\": \"a slip\"}")

@@ -77,30 +77,30 @@ class OneKeeperTest {
     if (!namesSomebodys(operation) || operation.id().equals("revokeToken")) {
       return;
     }
-    Asker anna = desk.asker("anna", Role.KEEPER);
-    World annas = World.of(anna, "anna");
-    String female = "/v1/females/" + annas.part("female");
-    anna.with("If-Match", anna.get(female).header("ETag"))
+    Asker carla = desk.asker("carla", Role.KEEPER);
+    World carlas = World.of(carla, "carla");
+    String female = "/v1/females/" + carlas.part("female");
+    carla.with("If-Match", carla.get(female).header("ETag"))
         .put(female + "/sharing", "{\"clinic\": true}")
         .mustBe(200);
     Asker.Got bertha =
-        annas
+        carlas
             .ready(desk.asker("bertha", Role.KEEPER), operation)
-            .send(operation.method(), annas.path(operation), World.body(operation));
+            .send(operation.method(), carlas.path(operation), World.body(operation));
     assertThat(bertha.status(), anyOf(is(404), is(403)));
     Asker.Got rita =
-        annas
+        carlas
             .ready(desk.asker("rita", Role.READER), operation)
-            .send(operation.method(), annas.path(operation), World.body(operation));
+            .send(operation.method(), carlas.path(operation), World.body(operation));
     if (operation.method().equals("GET")) {
       rita.mustBe(200);
     } else {
       rita.mustBe(403);
     }
     Asker.Got vera =
-        annas
+        carlas
             .ready(desk.asker("vera", Role.VET), operation)
-            .send(operation.method(), annas.path(operation), other(operation));
+            .send(operation.method(), carlas.path(operation), other(operation));
     if (List.of("changeFemale", "shareFemale").contains(operation.id())) {
       vera.mustBe(403);
     } else {

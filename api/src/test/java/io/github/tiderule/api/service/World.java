@@ -32,11 +32,14 @@ final class World {
     String cycle =
         owner.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
     owner.post("/v1/cycles/" + cycle + "/observations", OBSERVATION).mustBe(201);
+    String empty =
+        owner.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
     String advice = owner.post("/v1/cycles/" + cycle + "/advice", "{}").mustBe(201).header("Location");
     String token =
         owner.post("/v1/tokens", "{\"label\": \"one of " + name + "\"}").mustBe(201).text("/key");
     world.parts.put("female", female);
     world.parts.put("cycle", cycle);
+    world.parts.put("empty", empty);
     world.parts.put("observation", "p1");
     world.parts.put("advice", advice.replaceFirst(".*/", ""));
     world.parts.put("token", token);
@@ -63,6 +66,10 @@ final class World {
   /** The path of an operation, in this world. */
   String path(Contract.Operation operation) {
     String path = operation.path();
+    if (operation.id().equals("addObservation")) {
+      // examples bring ids of their own, which must not be there yet
+      path = path.replace("{cycle}", part("empty"));
+    }
     for (Map.Entry<String, String> part : parts.entrySet()) {
       path = path.replace("{" + part.getKey() + "}", part.getValue());
     }
