@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
@@ -68,7 +69,7 @@ final class Contract {
           new Load(LoadSettings.builder().build())
               .loadFromString(Documents.resource(BookRoutes.CONTRACT)));
   private static final SchemaRegistry REGISTRY = registry();
-  private static final Map<String, Schema> SCHEMAS = new HashMap<>();
+  private static final Map<String, Schema> SCHEMAS = new ConcurrentHashMap<>();
 
   private Contract() {}
 
