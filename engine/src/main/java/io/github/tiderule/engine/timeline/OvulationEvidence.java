@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Neutrophils;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,9 +9,6 @@ final class OvulationEvidence {
   private static final Nodes SHIFT = Nodes.of(9, 3);
   private static final Nodes DIOESTRUS = Nodes.of(13, 3.5);
 
-  private static final double BLUR = 0.25;
-  private static final double STRAY = 0.03;
-
   private final double scanError;
   private final double scanSd;
   private final double smearShiftSd;
@@ -21,6 +17,13 @@ final class OvulationEvidence {
   private final double smearReadingSd;
   private final double smearDioestrusLag;
   private final double smearDioestrusSd;
+  private final double earlyCornified;
+  private final double fullCornified;
+  private final double dioestrusCornified;
+  private final double dioestrusCornifiedSd;
+  private final double dioestrusEdge;
+  private final double stray;
+  private final Model model;
   private final Evidence evidence;
 
   OvulationEvidence(Model model, Evidence evidence) {
@@ -32,6 +35,13 @@ final class OvulationEvidence {
     smearReadingSd = model.value("smear.reading-sd");
     smearDioestrusLag = model.value("smear.dioestrus-lag");
     smearDioestrusSd = model.value("smear.dioestrus-sd");
+    earlyCornified = model.value("smear.early-cornified");
+    fullCornified = model.value("smear.full-cornified");
+    dioestrusCornified = model.value("smear.dioestrus-cornified");
+    dioestrusCornifiedSd = model.value("smear.dioestrus-cornified-sd");
+    dioestrusEdge = model.value("smear.dioestrus-edge");
+    stray = model.value("smear.stray");
+    this.model = model;
     this.evidence = evidence;
   }
 
@@ -51,14 +61,7 @@ final class OvulationEvidence {
       if (smear.cornifiedPercent() != null) {
         likelihood *= 0.01;
       }
-      if (smear.neutrophils() != null) {
-        likelihood *=
-            switch (smear.neutrophils()) {
-              case NONE -> 0.5;
-              case FEW -> 0.27;
-              case MANY -> 0.23;
-            };
-      }
+      likelihood *= model.withoutOvulation.of(smear.neutrophils());
     }
     for (Evidence.Scan scan : evidence.scans()) {
       likelihood *= scan.ovulated() ? scanError : 1 - scanError;
@@ -87,14 +90,19 @@ final class OvulationEvidence {
     for (int m = 0; m < smears.size(); m++) {
       Evidence.SmearSeen smear = smears.get(m);
       double days = smear.day() - ovulation;
-      after[m] = cells(smear.cornifiedPercent(), 30, 20) * white(smear.neutrophils(), AFTER);
+      after[m] =
+          cells(smear.cornifiedPercent(), dioestrusCornified, dioestrusCornifiedSd)
+              * model.dioestrus.of(smear.neutrophils());
       for (int s = 0; s < SHIFT.count(); s++) {
         double shifted = days - SHIFT.z()[s] * smearShiftSd;
         double risen = 1 / (1 + Math.exp(-(shifted - smearRiseCentre) / smearRiseScale));
         before[s][m] =
-            cells(smear.cornifiedPercent(), 15 + 80 * risen, smearReadingSd)
-                * ((1 - risen) * white(smear.neutrophils(), EARLY)
-                    + risen * white(smear.neutrophils(), OESTRUS));
+            cells(
+                    smear.cornifiedPercent(),
+                    earlyCornified + (fullCornified - earlyCornified) * risen,
+                    smearReadingSd)
+                * ((1 - risen) * model.early.of(smear.neutrophils())
+                    + risen * model.oestrus.of(smear.neutrophils()));
       }
     }
     double sum = 0;
@@ -102,7 +110,7 @@ final class OvulationEvidence {
     for (int d = 0; d < DIOESTRUS.count(); d++) {
       double lag = smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
       for (int m = 0; m < past.length; m++) {
-        past[m] = Normal.quickCdf((smears.get(m).day() - ovulation - lag) / BLUR);
+        past[m] = Normal.quickCdf((smears.get(m).day() - ovulation - lag) / dioestrusEdge);
       }
       for (int s = 0; s < SHIFT.count(); s++) {
         double product = DIOESTRUS.weight()[d] * SHIFT.weight()[s];
@@ -115,27 +123,10 @@ final class OvulationEvidence {
     return sum;
   }
 
-  private static double cells(@Nullable Double percent, double mean, double sd) {
+  private double cells(@Nullable Double percent, double mean, double sd) {
     if (percent == null) {
       return 1;
     }
-    return (1 - STRAY) * Normal.density((percent - mean) / sd) / sd + STRAY / 100;
-  }
-
-  /** Chances of no, few and many neutrophils: early in the season, in oestrus, in dioestrus. */
-  private static final double[] EARLY = {0.3, 0.4, 0.3};
-
-  private static final double[] OESTRUS = {0.85, 0.12, 0.03};
-  private static final double[] AFTER = {0.08, 0.27, 0.65};
-
-  private static double white(@Nullable Neutrophils neutrophils, double[] chances) {
-    if (neutrophils == null) {
-      return 1;
-    }
-    return switch (neutrophils) {
-      case NONE -> chances[0];
-      case FEW -> chances[1];
-      case MANY -> chances[2];
-    };
+    return (1 - stray) * Normal.density((percent - mean) / sd) / sd + stray / 100;
   }
 }

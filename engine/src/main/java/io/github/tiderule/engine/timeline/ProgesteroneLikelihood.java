@@ -70,7 +70,7 @@ final class ProgesteroneLikelihood {
     into.clear();
     for (int r = stride / 2; r < rates.length; r += stride) {
       for (int i = 0; i < data.count(); i++) {
-        double days = rates[r] * (data.day(i) - peak);
+        double days = model.ratePivot + rates[r] * (data.day(i) - peak - model.ratePivot);
         place(i, model.curve, days);
       }
       term.addTo(into, logRateWeights[r]);
