@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.regex.Pattern;
 
 /**
- * Keys of things in the record: 26 characters that sort in the order they were made in this process,
- * and by the millisecond otherwise, and cannot be guessed.
+ * Keys of things in the record: 26 characters that sort in the order they were made in this
+ * process, and by the millisecond otherwise, and cannot be guessed.
  */
 public final class Keys {
 

@@ -8,11 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.SQLException;
 import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +28,7 @@ public final class Store implements AutoCloseable {
 
   private static final String MIGRATIONS = "classpath:io/github/tiderule/api/record/migration";
   private static final int CONNECTIONS = 8;
+  private static final String THERE_ALREADY = "23505";
   private static final Set<PosixFilePermission> OWNER_ONLY =
       PosixFilePermissions.fromString("rwx------");
   private static final long MOST_WAIT_MILLIS = 10_000;
@@ -121,13 +124,25 @@ public final class Store implements AutoCloseable {
   public <T extends @Nullable Object> T change(Function<Ledger, T> work) {
     ReentrantLock lock = oneWriter;
     if (lock == null) {
-      return jdbi.inTransaction(handle -> work.apply(new Ledger(handle)));
+      return changeOnServer(work);
     }
     lock.lock();
     try {
       return jdbi.inTransaction(handle -> work.apply(new Ledger(handle)));
     } finally {
       lock.unlock();
+    }
+  }
+
+  /** Where there is no one writer, two can pass the same check and only one then get through. */
+  private <T extends @Nullable Object> T changeOnServer(Function<Ledger, T> work) {
+    try {
+      return jdbi.inTransaction(handle -> work.apply(new Ledger(handle)));
+    } catch (UnableToExecuteStatementException e) {
+      if (e.getCause() instanceof SQLException cause && THERE_ALREADY.equals(cause.getSQLState())) {
+        throw new Conflict(Conflict.Kind.TAKEN, "somebody entered the same just now");
+      }
+      throw e;
     }
   }
 

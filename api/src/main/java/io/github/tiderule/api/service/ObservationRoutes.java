@@ -132,7 +132,8 @@ final class ObservationRoutes {
     return replace(call, body, null, Body.there(reason));
   }
 
-  private static Answer replace(Call call, Body body, Node.@Nullable Members observation, String reason) {
+  private static Answer replace(
+      Call call, Body body, Node.@Nullable Members observation, String reason) {
     String document = observation == null ? null : NodeText.of(observation);
     return call.changeOnce(
         body.bytes(),

@@ -5,15 +5,21 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
+import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.jspecify.annotations.Nullable;
 
@@ -100,11 +106,20 @@ public final class Service implements AutoCloseable {
   }
 
   private void limit(Server server) {
-    server.insertHandler(
-        new MinimumDataRateHandler(settings.limits().leastBytesPerSecond(), 0));
+    server.insertHandler(new MinimumDataRateHandler(settings.limits().leastBytesPerSecond(), 0));
     server.insertHandler(new GracefulHandler());
     server.setStopTimeout(settings.limits().stop().toMillis());
+    server.setErrorHandler(Service::unreadable);
     server.addBean(new NetworkConnectionLimit(settings.limits().connections(), server));
+  }
+
+  /** Answers what is no request at all, in the words of any other refusal. */
+  private static boolean unreadable(Request request, Response response, Callback callback) {
+    byte[] body =
+        Refusal.query("It is no request that can be read.").json().getBytes(StandardCharsets.UTF_8);
+    response.getHeaders().put(HttpHeader.CONTENT_TYPE, Refusal.CONTENT_TYPE);
+    response.write(true, ByteBuffer.wrap(body), callback);
+    return true;
   }
 
   private ServerConnector connector(Server server, HttpConfiguration http) {

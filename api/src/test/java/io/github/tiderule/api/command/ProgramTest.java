@@ -126,7 +126,14 @@ class ProgramTest {
   void badUsageSaysWhatIsKnown() {
     for (String[] arguments :
         new String[][] {
-          {}, {"tell"}, {"serve", "--port", "x"}, {"backup"}, {"users"}, {"advise"}, {"advise", "a", "b"}, {"advise", "--fast", "a"}
+          {},
+          {"tell"},
+          {"serve", "--port", "x"},
+          {"backup"},
+          {"users"},
+          {"advise"},
+          {"advise", "a", "b"},
+          {"advise", "--fast", "a"}
         }) {
       Ran ran = Ran.with("", arguments);
       assertThat(String.join(" ", arguments), ran.status(), is(ExitStatus.REFUSED));

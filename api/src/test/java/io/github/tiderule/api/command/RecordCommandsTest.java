@@ -42,8 +42,7 @@ class RecordCommandsTest {
     Ran twice = Ran.with("", "backup", "--data", data("one"), file);
     assertThat(twice.status(), is(ExitStatus.REFUSED));
     assertThat(twice.err(), containsString("overwrites nothing"));
-    assertThat(
-        Ran.with("", "restore", "--data", data("two"), file).status(), is(ExitStatus.DONE));
+    assertThat(Ran.with("", "restore", "--data", data("two"), file).status(), is(ExitStatus.DONE));
     assertThat(Ran.with("", "export", "--data", data("two")).out(), is(exported.out()));
     Ran full = Ran.with("", "restore", "--data", data("two"), file);
     assertThat(full.status(), is(ExitStatus.REFUSED));
@@ -55,7 +54,14 @@ class RecordCommandsTest {
     Ran.with(line(), "import", "--data", data("one"));
     Ran added =
         Ran.with(
-            PASSWORD, "users", "--data", data("one"), "add", "anna", "--role", "keeper",
+            PASSWORD,
+            "users",
+            "--data",
+            data("one"),
+            "add",
+            "anna",
+            "--role",
+            "keeper",
             "--takes-over");
     assertThat(added.err(), added.status(), is(ExitStatus.DONE));
     assertThat(added.err(), containsString("1 females from before"));
@@ -70,13 +76,11 @@ class RecordCommandsTest {
         containsString("keeper, vet or reader"));
     Ran.with("", "users", "--data", data("one"), "close", "anna");
     assertThat(
-        Ran.with("", "users", "--data", data("one"), "list").out(),
-        is("anna\tkeeper\tclosed\n"));
+        Ran.with("", "users", "--data", data("one"), "list").out(), is("anna\tkeeper\tclosed\n"));
     assertThat(
         Ran.with("", "users", "--data", data("one"), "open", "carl").err(),
         containsString("There is no user \"carl\"."));
-    assertThat(
-        Ran.with(line(), "import", "--data", data("one")).err(), containsString("--user"));
+    assertThat(Ran.with(line(), "import", "--data", data("one")).err(), containsString("--user"));
     assertThat(
         Ran.with(line(), "import", "--data", data("one"), "--user", "anna").err(),
         containsString("1 there already"));

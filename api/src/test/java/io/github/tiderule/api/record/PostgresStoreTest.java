@@ -40,8 +40,7 @@ class PostgresStoreTest extends StoreTest {
     try (Store store = Store.open(empty())) {
       String version =
           store.read(
-              ledger ->
-                  ledger.handle().createQuery("SELECT version()").mapTo(String.class).one());
+              ledger -> ledger.handle().createQuery("SELECT version()").mapTo(String.class).one());
       assertThat(version.startsWith("PostgreSQL "), is(true));
       assertThat(store.isEmbedded(), is(false));
     }

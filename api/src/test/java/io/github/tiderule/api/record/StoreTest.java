@@ -65,9 +65,7 @@ abstract class StoreTest {
   private static Entry add(Store store, Cycle cycle, String id, double value) {
     return store.change(
         ledger ->
-            ledger
-                .entries()
-                .add(cycle.key(), id, observation(id, value), Person.LOCAL, NOW, NOW));
+            ledger.entries().add(cycle.key(), id, observation(id, value), Person.LOCAL, NOW, NOW));
   }
 
   @Test
@@ -80,14 +78,11 @@ abstract class StoreTest {
               ledger ->
                   ledger
                       .entries()
-                      .replace(
-                          first, observation("p1", 2.4), "misread", Person.LOCAL, NOW, NOW));
+                      .replace(first, observation("p1", 2.4), "misread", Person.LOCAL, NOW, NOW));
       assertThat(second.replaces(), is(first.number()));
-      List<Entry> history =
-          store.read(ledger -> ledger.entries().history(cycle.key(), "p1"));
+      List<Entry> history = store.read(ledger -> ledger.entries().history(cycle.key(), "p1"));
       assertThat(history, is(List.of(first, second)));
-      assertThat(
-          store.read(ledger -> ledger.entries().current(cycle.key())), is(List.of(second)));
+      assertThat(store.read(ledger -> ledger.entries().current(cycle.key())), is(List.of(second)));
       Conflict late =
           assertThrows(
               Conflict.class,
@@ -100,8 +95,7 @@ abstract class StoreTest {
       assertThat(late.kind(), is(Conflict.Kind.CHANGED));
       Entry gone =
           store.change(
-              ledger ->
-                  ledger.entries().replace(second, null, "not hers", Person.LOCAL, NOW, NOW));
+              ledger -> ledger.entries().replace(second, null, "not hers", Person.LOCAL, NOW, NOW));
       assertThat(gone.change(), is(Change.RETRACTED));
       assertThat(store.read(ledger -> ledger.entries().current(cycle.key())), hasSize(0));
       assertThat(
@@ -137,8 +131,7 @@ abstract class StoreTest {
   void aVersionIsChangedOnce() {
     try (Store store = open()) {
       Cycle cycle = season(store, "juniper");
-      Female female =
-          store.read(ledger -> ledger.females().find(cycle.female())).orElseThrow();
+      Female female = store.read(ledger -> ledger.females().find(cycle.female())).orElseThrow();
       Female shared =
           store.change(ledger -> ledger.females().share(female, true, Person.LOCAL, NOW));
       assertThat(shared.version(), is(2));
@@ -149,8 +142,7 @@ abstract class StoreTest {
           store.read(ledger -> ledger.females().find(female.key())).orElseThrow(), is(shared));
       Cycle changed =
           store.change(
-              ledger ->
-                  ledger.cycles().change(cycle, SEASON + " ", NOW, Person.LOCAL, NOW));
+              ledger -> ledger.cycles().change(cycle, SEASON + " ", NOW, Person.LOCAL, NOW));
       assertThat(
           store.read(ledger -> ledger.cycles().find(cycle.key())).orElseThrow(), is(changed));
       assertThrows(
@@ -177,8 +169,36 @@ abstract class StoreTest {
       }
       threads.shutdown();
       numbers.sort(null);
-      assertThat(
-          numbers, is(IntStream.rangeClosed(1, 40).boxed().toList()));
+      assertThat(numbers, is(IntStream.rangeClosed(1, 40).boxed().toList()));
+    }
+  }
+
+  @Test
+  void ofManyWhoAddTheSameOneDoes() throws Exception {
+    try (Store store = open()) {
+      store.change(ledger -> People.of(ledger).local(NOW));
+      ExecutorService threads = Executors.newFixedThreadPool(8);
+      List<Future<Boolean>> added = new ArrayList<>();
+      for (int i = 0; i < 16; i++) {
+        added.add(
+            threads.submit(
+                () -> {
+                  try {
+                    store.change(
+                        ledger -> ledger.females().add(Person.LOCAL, "same", "{}", NOW));
+                    return true;
+                  } catch (Conflict e) {
+                    assertThat(e.kind(), is(Conflict.Kind.TAKEN));
+                    return false;
+                  }
+                }));
+      }
+      int count = 0;
+      for (Future<Boolean> one : added) {
+        count += one.get() ? 1 : 0;
+      }
+      threads.shutdown();
+      assertThat(count, is(1));
     }
   }
 
@@ -218,7 +238,8 @@ abstract class StoreTest {
           is(true));
       Instant later = NOW.plus(KeptAnswers.KEPT).plus(Duration.ofSeconds(1));
       assertThat(
-          store.change(ledger -> ledger.keptAnswers().take(Person.LOCAL, "k", "f", later))
+          store
+              .change(ledger -> ledger.keptAnswers().take(Person.LOCAL, "k", "f", later))
               .isPresent(),
           is(false));
     }
@@ -277,8 +298,7 @@ abstract class StoreTest {
       assertThat(refused, instanceOf(Transfer.Outcome.Refused.class));
       assertThat(refused.toString(), containsString("/observations/0/id"));
       assertThat(exported(store), is(before));
-      assertThat(
-          take(store, "{\"schema\": 1}"), instanceOf(Transfer.Outcome.Refused.class));
+      assertThat(take(store, "{\"schema\": 1}"), instanceOf(Transfer.Outcome.Refused.class));
       Transfer.Outcome nobody = take(store, Documents.cycleWith("").replace("\n", " "));
       assertThat(nobody.toString(), containsString("/female/id"));
     }
@@ -305,8 +325,7 @@ abstract class StoreTest {
         Store embedded = Store.open(Address.ofFile(directory.resolve("other.db")))) {
       Cycle cycle = season(store, "juniper");
       Entry first = add(store, cycle, "p1", 2.1);
-      store.change(
-          ledger -> ledger.entries().replace(first, null, "x", Person.LOCAL, NOW, NOW));
+      store.change(ledger -> ledger.entries().replace(first, null, "x", Person.LOCAL, NOW, NOW));
       store.change(
           ledger -> {
             ledger

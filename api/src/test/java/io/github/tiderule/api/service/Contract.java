@@ -145,8 +145,7 @@ final class Contract {
 
   /** What the document has against a body an operation is sent. */
   static List<String> againstSent(Operation operation, String json) {
-    return against(
-        operation.node().at("/requestBody/content/application~1json/schema"), json);
+    return against(operation.node().at("/requestBody/content/application~1json/schema"), json);
   }
 
   /** What the document has against an answer. */

@@ -53,9 +53,7 @@ class ContractTest {
   @Test
   void everyRouteIsInTheDocumentAndTheOtherWayRound() {
     TreeSet<String> routed = new TreeSet<>();
-    Settings settings =
-        new Settings(
-            InetAddress.getLoopbackAddress(), 0, true, false, Desk.LIMITS);
+    Settings settings = new Settings(InetAddress.getLoopbackAddress(), 0, true, false, Desk.LIMITS);
     for (Route route : Service.routes(settings, new Metrics())) {
       routed.add(route.method() + " " + route.path());
     }
@@ -87,8 +85,7 @@ class ContractTest {
     }
   }
 
-  private void answersWell(
-      Contract.Operation operation, @Nullable String body) {
+  private void answersWell(Contract.Operation operation, @Nullable String body) {
     Asker owner = desk.asker("keeper " + worlds, Role.VET);
     World world = world(owner);
     Asker asker = owner;
@@ -172,16 +169,14 @@ class ContractTest {
               .ready(anna, operation)
               .with("Content-Type", "text/plain")
               .send(operation.method(), path, body);
-      case 422 ->
-          world.ready(anna, operation).send(operation.method(), path, "{\"nonsense\": 1}");
+      case 422 -> world.ready(anna, operation).send(operation.method(), path, "{\"nonsense\": 1}");
       case 428 -> anna.send(operation.method(), path, body);
       case 429 -> tooOften(path);
       default -> throw new AssertionError(operation + ": nobody knows how to get " + status);
     };
   }
 
-  private Asker.Got unknown(
-      Contract.Operation operation, World world, @Nullable String body) {
+  private Asker.Got unknown(Contract.Operation operation, World world, @Nullable String body) {
     String sent =
         operation.id().equals("signIn") ? "{\"name\": \"nobody\", \"password\": \"x\"}" : body;
     return desk.asker().send(operation.method(), world.path(operation), sent);
@@ -196,8 +191,7 @@ class ContractTest {
     }
   }
 
-  private Asker.Got notThere(
-      Contract.Operation operation, World world, @Nullable String body) {
+  private Asker.Got notThere(Contract.Operation operation, World world, @Nullable String body) {
     if (operation.id().equals("signOut")) {
       // a token has no session to end
       return anna().delete(world.path(operation));

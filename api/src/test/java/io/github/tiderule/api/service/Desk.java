@@ -77,19 +77,12 @@ final class Desk implements AutoCloseable {
       Function<CycleRecord, Advice> advise) {
     store = Store.open(address);
     directory = Objects.requireNonNull(Path.of(address.words()).getParent());
-    Settings settings =
-        new Settings(InetAddress.getLoopbackAddress(), 0, users, false, limits);
+    Settings settings = new Settings(InetAddress.getLoopbackAddress(), 0, users, false, limits);
     service =
         Service.start(
             settings,
             new Environment(
-                store,
-                advise,
-                TIDERULE.rules(),
-                clock,
-                PASSWORDS,
-                new Attempts(),
-                faults::add));
+                store, advise, TIDERULE.rules(), clock, PASSWORDS, new Attempts(), faults::add));
   }
 
   private static Address fresh() {
@@ -127,9 +120,7 @@ final class Desk implements AutoCloseable {
             ledger -> {
               People people = People.of(ledger);
               Person person =
-                  people
-                      .named(name)
-                      .orElseGet(() -> people.add(name, role, HASH, clock.instant()));
+                  people.named(name).orElseGet(() -> people.add(name, role, HASH, clock.instant()));
               return Tokens.of(ledger).issue(person, "test", clock.instant()).secret();
             });
     return new Asker(service.port(), Map.of("Authorization", "Bearer " + secret));

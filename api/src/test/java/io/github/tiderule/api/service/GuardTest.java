@@ -21,14 +21,12 @@ import org.junit.jupiter.api.Test;
 
 class GuardTest {
 
-
   /** The status of a request written by hand, since clients do not let one choose the host. */
   private static int status(int port, String... lines) throws IOException {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
       String request = String.join("\r\n", lines) + "\r\nConnection: close\r\n\r\n";
       socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
-      String answer =
-          new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       return Integer.parseInt(answer.split(" ", 3)[1]);
     }
   }
@@ -48,7 +46,8 @@ class GuardTest {
       String host = "Host: localhost:" + port;
       assertThat(status(port, ask, host, "Origin: http://localhost:" + port), is(200));
       for (String other :
-          List.of("http://evil.example", "null", "http://localhost:1", "https://localhost:" + port)) {
+          List.of(
+              "http://evil.example", "null", "http://localhost:1", "https://localhost:" + port)) {
         assertThat(other, status(port, ask, host, "Origin: " + other), is(403));
       }
       assertThat(status(port, ask, host, "Sec-Fetch-Site: same-origin"), is(200));
@@ -76,8 +75,7 @@ class GuardTest {
 
   private static Asker.Got signIn(Desk desk, String name, String password) {
     return desk.asker()
-        .post(
-            "/v1/session", "{\"name\": \"" + name + "\", \"password\": \"" + password + "\"}");
+        .post("/v1/session", "{\"name\": \"" + name + "\", \"password\": \"" + password + "\"}");
   }
 
   @Test
@@ -167,8 +165,7 @@ class GuardTest {
     try (Desk desk = Desk.withUsers()) {
       Asker anna = desk.asker("anna", Role.KEEPER);
       anna.get("/v1/females").mustBe(200);
-      Person person =
-          desk.store.read(ledger -> People.of(ledger).named("anna")).orElseThrow();
+      Person person = desk.store.read(ledger -> People.of(ledger).named("anna")).orElseThrow();
       desk.store.change(
           ledger -> {
             People.of(ledger).close(person, Desk.START);

@@ -72,11 +72,7 @@ class KilledTest {
     try {
       for (int i = 0; !over.get(); i++) {
         String id = name + "n" + i;
-        String key =
-            asker
-                .post("/v1/females", "{\"id\": \"" + id + "\"}")
-                .mustBe(201)
-                .text("/key");
+        String key = asker.post("/v1/females", "{\"id\": \"" + id + "\"}").mustBe(201).text("/key");
         acknowledged.add(id);
         asker
             .with("If-Match", "\"1\"")
@@ -95,7 +91,11 @@ class KilledTest {
       String sound =
           store.read(
               ledger ->
-                  ledger.handle().createQuery("PRAGMA integrity_check").mapTo(String.class).first());
+                  ledger
+                      .handle()
+                      .createQuery("PRAGMA integrity_check")
+                      .mapTo(String.class)
+                      .first());
       assertThat(sound, is("ok"));
       store
           .read(ledger -> ledger.females().all(new Page.Wanted("", 1_000_000)))

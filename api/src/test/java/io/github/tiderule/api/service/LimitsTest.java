@@ -4,6 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThan;
+import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.github.tiderule.api.Documents;
@@ -13,6 +14,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -90,7 +92,9 @@ class LimitsTest {
             cycle -> {
               throw new IllegalStateException("inside");
             })) {
-      assertThat(raw(desk, "POST /v1/advice HTTP/1.1", Documents.cycleWith("")), startsWith("HTTP/1.1 500"));
+      assertThat(
+          raw(desk, "POST /v1/advice HTTP/1.1", Documents.cycleWith("")),
+          startsWith("HTTP/1.1 500"));
       assertThat(desk.faults.toString(), containsString("inside"));
     }
   }
@@ -110,6 +114,19 @@ class LimitsTest {
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void whatIsNoRequestIsRefusedLikeAnyOther() {
+    try (Desk desk = Desk.open()) {
+      for (String line :
+          List.of("GET /v1/%zz HTTP/1.1", "GET /v1/females/..%2f..%2f HTTP/1.1", "nonsense")) {
+        String answer = raw(desk, line, "");
+        assertThat(line + answer, answer, containsString("application/problem+json"));
+        assertThat(answer, startsWith("HTTP/1.1 4"));
+        assertThat(answer, not(containsString("jetty")));
+      }
     }
   }
 

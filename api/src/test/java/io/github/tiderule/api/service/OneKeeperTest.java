@@ -58,9 +58,7 @@ class OneKeeperTest {
         }
         String unknown = operation.path().replaceAll("\\{[a-z]+}", "0123456789abcdefghjkmnpqrs");
         Asker.Got nothing =
-            other
-                .with("If-Match", "*")
-                .send(operation.method(), unknown, World.body(operation));
+            other.with("If-Match", "*").send(operation.method(), unknown, World.body(operation));
         assertThat("as if there were none", got.body(), is(nothing.body()));
       }
       for (String key : annas.keys()) {
@@ -80,7 +78,8 @@ class OneKeeperTest {
     Asker carla = desk.asker("carla", Role.KEEPER);
     World carlas = World.of(carla, "carla");
     String female = "/v1/females/" + carlas.part("female");
-    carla.with("If-Match", carla.get(female).header("ETag"))
+    carla
+        .with("If-Match", carla.get(female).header("ETag"))
         .put(female + "/sharing", "{\"clinic\": true}")
         .mustBe(200);
     Asker.Got bertha =

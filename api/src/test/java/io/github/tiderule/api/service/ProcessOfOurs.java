@@ -36,12 +36,9 @@ final class ProcessOfOurs implements AutoCloseable {
         List.of(Main.class.getName(), "serve", "--port", "0", "--data", data.toString()));
     File errors = data.resolveSibling(data.getFileName() + ".err").toFile();
     Process process =
-        new ProcessBuilder(command)
-            .redirectError(ProcessBuilder.Redirect.appendTo(errors))
-            .start();
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.appendTo(errors)).start();
     BufferedReader out =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     String line = out.readLine();
     Matcher matcher = PORT.matcher(String.valueOf(line));
     if (!matcher.find()) {

@@ -44,8 +44,7 @@ class RecordRoutesTest {
   @Test
   void statelessAdviceIsWhatTheLibrarySays() {
     String file = Documents.fullCycle();
-    String expected =
-        AdviceJson.text(Desk.TIDERULE.advise(Documents.read(file)), Layout.ONE_LINE);
+    String expected = AdviceJson.text(Desk.TIDERULE.advise(Documents.read(file)), Layout.ONE_LINE);
     assertThat(asker.post("/v1/advice", file).mustBe(200).body(), is(expected));
   }
 
@@ -100,8 +99,7 @@ class RecordRoutesTest {
     String cycle = cycle();
     asker.post(cycle + "/observations", P1.formatted("2.1")).mustBe(201);
     desk.clock.move(Duration.ofHours(1));
-    String correction =
-        "{\"reason\": \"misread\", \"observation\": " + P1.formatted("2.4") + "}";
+    String correction = "{\"reason\": \"misread\", \"observation\": " + P1.formatted("2.4") + "}";
     Asker.Got corrected =
         asker
             .with("If-Match", "\"1\"")
@@ -147,8 +145,7 @@ class RecordRoutesTest {
     assertThat(then.text("/observations/0/value"), is("2.1"));
     assertThat(asker.post("/v1/advice", then.body()).mustBe(200).body(), is(given.body()));
     assertThat(asker.get(path + "/reproduction").text("/identical"), is("true"));
-    assertThat(
-        asker.get(path + "/trace").json().path("trace"), is(given.json().path("trace")));
+    assertThat(asker.get(path + "/trace").json().path("trace"), is(given.json().path("trace")));
     Asker.Got now = asker.post(cycle + "/advice", "{}").mustBe(201);
     assertThat(now.body(), is(not(given.body())));
     JsonNode history = asker.get(cycle + "/advice").json().path("items");
@@ -236,8 +233,7 @@ class RecordRoutesTest {
   void idsOfEveryKindCanBeNamedInAPath() {
     String cycle = cycle();
     String odd = P1.formatted("2.1").replace("\"p1\"", "\"p 1/ä?\"");
-    String location =
-        asker.post(cycle + "/observations", odd).mustBe(201).header("Location");
+    String location = asker.post(cycle + "/observations", odd).mustBe(201).header("Location");
     assertThat(asker.get(location).mustBe(200).text("/id"), is("p 1/ä?"));
   }
 

@@ -27,14 +27,12 @@ final class World {
   /** Makes one of everything. */
   static World of(Asker owner, String name) {
     World world = new World(owner);
-    String female =
-        owner.post("/v1/females", FEMALE.formatted(name)).mustBe(201).text("/key");
-    String cycle =
-        owner.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
+    String female = owner.post("/v1/females", FEMALE.formatted(name)).mustBe(201).text("/key");
+    String cycle = owner.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
     owner.post("/v1/cycles/" + cycle + "/observations", OBSERVATION).mustBe(201);
-    String empty =
-        owner.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
-    String advice = owner.post("/v1/cycles/" + cycle + "/advice", "{}").mustBe(201).header("Location");
+    String empty = owner.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
+    String advice =
+        owner.post("/v1/cycles/" + cycle + "/advice", "{}").mustBe(201).header("Location");
     String token =
         owner.post("/v1/tokens", "{\"label\": \"one of " + name + "\"}").mustBe(201).text("/key");
     world.parts.put("female", female);
@@ -81,8 +79,7 @@ final class World {
     if (!operation.parameters().contains("ifMatch")) {
       return asker;
     }
-    String read =
-        path(operation).replaceFirst("/(sharing|corrections|retractions)$", "");
+    String read = path(operation).replaceFirst("/(sharing|corrections|retractions)$", "");
     return asker.with("If-Match", owner.get(read).mustBe(200).header("ETag"));
   }
 

@@ -87,6 +87,15 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .areAssignableTo(java.util.Random.class);
 
+  @ArchTest
+  static final ArchRule LIBRARY_LOGS_NOTHING =
+      noClasses()
+          .that()
+          .resideInAnyPackage(ENGINE, RULES)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.slf4j..", "java.util.logging..", "org.apache.logging..");
+
   private static final String RECORD = "io.github.tiderule.api.record..";
   private static final String ACCESS = "io.github.tiderule.api.access..";
   private static final String SERVICE = "io.github.tiderule.api.service..";
