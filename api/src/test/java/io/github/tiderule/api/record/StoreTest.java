@@ -184,8 +184,7 @@ abstract class StoreTest {
             threads.submit(
                 () -> {
                   try {
-                    store.change(
-                        ledger -> ledger.females().add(Person.LOCAL, "same", "{}", NOW));
+                    store.change(ledger -> ledger.females().add(Person.LOCAL, "same", "{}", NOW));
                     return true;
                   } catch (Conflict e) {
                     assertThat(e.kind(), is(Conflict.Kind.TAKEN));

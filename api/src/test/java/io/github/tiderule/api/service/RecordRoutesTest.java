@@ -21,11 +21,13 @@ class RecordRoutesTest {
 
   private static final String SEASON =
       """
-      {"zone": "Europe/Vienna", "firstBlood": {"on": "2027-01-03", "certainty": "seen"}}""";
+      {"zone": "Europe/Vienna", "firstBlood": {"on": "2027-01-03", "certainty": "seen"}}\
+      """;
   private static final String P1 =
       """
       {"id": "p1", "kind": "progesterone", "at": "2027-01-08T08:00:00+01:00", "value": %s,
-       "unit": "ng/mL", "method": "clia", "laboratory": "A"}""";
+       "unit": "ng/mL", "method": "clia", "laboratory": "A"}\
+      """;
 
   private final Desk desk = Desk.open();
   private final Asker asker = desk.asker();

@@ -11,11 +11,13 @@ final class World {
   private static final String FEMALE = "{\"name\": \"Secret of %s\"}";
   private static final String SEASON =
       """
-      {"zone": "Europe/Vienna", "firstBlood": {"on": "2027-01-03", "certainty": "seen"}}""";
+      {"zone": "Europe/Vienna", "firstBlood": {"on": "2027-01-03", "certainty": "seen"}}\
+      """;
   private static final String OBSERVATION =
       """
       {"id": "p1", "kind": "progesterone", "at": "2027-01-08T08:00:00+01:00", "value": 2.1,
-       "unit": "ng/mL", "method": "clia", "laboratory": "A"}""";
+       "unit": "ng/mL", "method": "clia", "laboratory": "A"}\
+      """;
 
   private final Asker owner;
   private final Map<String, String> parts = new LinkedHashMap<>();

@@ -49,7 +49,8 @@ class ReadmeTest {
     String shown = readme.substring(from, readme.indexOf("```", from));
     assertThat(shown.lines().count(), lessThanOrEqualTo(10L));
     Path source = directory.resolve("Shown.java");
-    Files.writeString(source, IMPORTS + "class Shown { static String headline() {\n" + shown + "}}");
+    Files.writeString(
+        source, IMPORTS + "class Shown { static String headline() {\n" + shown + "}}");
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     String path = System.getProperty("java.class.path");
     int status =
