@@ -4,6 +4,7 @@ import com.password4j.Argon2Function;
 import com.password4j.Password;
 import com.password4j.types.Argon2;
 import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Hashes passwords with Argon2id, 19 MiB and two passes, as the OWASP password storage guidance
@@ -26,12 +27,7 @@ public final class Passwords {
   private final Argon2Function function =
       Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID);
   private final Semaphore places = new Semaphore(2, true);
-  private final String nobodys;
-
-  /** Ready to hash. */
-  public Passwords() {
-    nobodys = hash("the password of nobody");
-  }
+  private volatile @Nullable String nobodys;
 
   /**
    * The hash of a password, with its salt and its costs.
@@ -67,6 +63,11 @@ public final class Passwords {
 
   /** Takes as long as a check, for a name nobody has. */
   public void checkNobodys(String password) {
-    check(password, nobodys);
+    String hash = nobodys;
+    if (hash == null) {
+      hash = hash("the password of nobody");
+      nobodys = hash;
+    }
+    check(password, hash);
   }
 }

@@ -67,7 +67,8 @@ final class ServeCommand {
                   stopped.countDown();
                 },
                 "tiderule-stop"));
-    new Output(streams.out()).print(words(settings, service.port(), address));
+    String rules = engine.get().rules().fingerprint();
+    new Output(streams.out()).print(words(settings, service.port(), address, rules));
     try {
       stopped.await();
     } catch (InterruptedException e) {
@@ -85,12 +86,12 @@ final class ServeCommand {
   }
 
   private Service started(Settings settings, Store store) {
-    Engine ready = engine.get();
+    // the engine is being made meanwhile, and is only needed for the first answer
     Environment environment =
         new Environment(
             store,
-            ready.advise(),
-            ready.rules(),
+            cycle -> engine.get().advise().apply(cycle),
+            () -> engine.get().rules(),
             Clock.systemUTC(),
             new Passwords(),
             new Attempts(),
@@ -123,7 +124,7 @@ final class ServeCommand {
     }
   }
 
-  private static String words(Settings settings, int port, Address address) {
+  private static String words(Settings settings, int port, Address address, String rules) {
     String host = settings.bind().getHostAddress();
     String name = host.contains(":") ? "[" + host + "]" : host;
     return "Tiderule answers on http://"
@@ -133,6 +134,8 @@ final class ServeCommand {
         + "; what it can be asked is at /v1/openapi.\nThe record is at "
         + address.words()
         + (settings.usersNeeded() ? "; people sign in." : ", for whoever uses this machine.")
-        + "\n";
+        + "\nIt speaks from the rules "
+        + rules
+        + ".\n";
   }
 }

@@ -43,7 +43,8 @@ final class BookRoutes {
         Document.text(
             Layout.ONE_LINE,
             json ->
-                json.text("status", "ok").text("rules", call.environment().rules().fingerprint())));
+                json.text("status", "ok")
+                    .text("rules", call.environment().rules().get().fingerprint())));
   }
 
   private Answer metrics(Call call) {
@@ -54,13 +55,13 @@ final class BookRoutes {
     String accept = call.header("Accept").orElse("");
     if (accept.contains("text/html")) {
       allowStyle(call);
-      return Answer.text(HTML, RulebookHtml.text(call.environment().rules()));
+      return Answer.text(HTML, RulebookHtml.text(call.environment().rules().get()));
     }
     if (accept.contains("text/markdown")) {
       return Answer.text(
-          "text/markdown; charset=utf-8", RulebookMarkdown.text(call.environment().rules()));
+          "text/markdown; charset=utf-8", RulebookMarkdown.text(call.environment().rules().get()));
     }
-    return Answer.json(RulebookJson.text(call.environment().rules()));
+    return Answer.json(RulebookJson.text(call.environment().rules().get()));
   }
 
   private static Answer contract(Call call) {

@@ -9,18 +9,19 @@ import io.github.tiderule.rules.RuleBase;
 import java.time.Clock;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * What the service works with.
  *
  * @param advise from a cycle to its advice; safe for use by many threads
- * @param rules the rules it speaks from
+ * @param rules the rules it speaks from, when they are asked for
  * @param faults told of every fault of ours, in one line
  */
 public record Environment(
     Store store,
     Function<CycleRecord, Advice> advise,
-    RuleBase rules,
+    Supplier<RuleBase> rules,
     Clock clock,
     Passwords passwords,
     Attempts attempts,

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The record in one file. */
@@ -32,6 +34,24 @@ class EmbeddedStoreTest extends StoreTest {
     assertThat(
         PosixFilePermissions.toString(Files.getPosixFilePermissions(file.resolveSibling("."))),
         is("rwx------"));
+  }
+
+  @Test
+  void theNewestMigrationIsTheOneThatIsLookedFor() throws Exception {
+    Path migrations =
+        Path.of(
+            Objects.requireNonNull(
+                    Store.class.getResource("/io/github/tiderule/api/record/migration"))
+                .toURI());
+    try (Stream<Path> files = Files.list(migrations)) {
+      int newest =
+          files
+              .map(file -> String.valueOf(file.getFileName()))
+              .mapToInt(name -> Integer.parseInt(name.replaceFirst("^V(\\d+)__.*$", "$1")))
+              .max()
+              .orElseThrow();
+      assertThat(Store.SCHEMA, is(Integer.toString(newest)));
+    }
   }
 
   private static String pragma(Store store, String name) {

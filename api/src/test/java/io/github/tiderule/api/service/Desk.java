@@ -82,7 +82,7 @@ final class Desk implements AutoCloseable {
         Service.start(
             settings,
             new Environment(
-                store, advise, TIDERULE.rules(), clock, PASSWORDS, new Attempts(), faults::add));
+                store, advise, TIDERULE::rules, clock, PASSWORDS, new Attempts(), faults::add));
   }
 
   private static Address fresh() {
