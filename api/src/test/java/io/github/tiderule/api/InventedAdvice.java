@@ -5,10 +5,12 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.ObservationNote;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
@@ -191,6 +193,19 @@ public final class InventedAdvice {
                     some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
                     some(this::text),
                     some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
-        some(() -> new NotFired(text(), text(), text())));
+        some(() -> new NotFired(text(), text(), text())),
+        some(() -> new Disagreement(text(), List.of(position(), position()), text(), text())),
+        some(
+            () ->
+                new ObservationNote(
+                    text(),
+                    oneOf(List.of("held", "discounted", "converted", "set-aside")),
+                    text(),
+                    text(),
+                    some(this::text))));
+  }
+
+  private Disagreement.Position position() {
+    return new Disagreement.Position(text(), text(), some(this::text));
   }
 }

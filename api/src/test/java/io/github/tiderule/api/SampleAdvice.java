@@ -5,10 +5,12 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.ObservationNote;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
@@ -119,7 +121,30 @@ public final class SampleAdvice {
                 List.of("p1", "l1"),
                 List.of("first rise before p1"),
                 List.of("kutzler-2003"))),
-        List.of(new NotFired("P4-030", "Proven rise", "a later value on the same method")));
+        List.of(new NotFired("P4-030", "Proven rise", "a later value on the same method")),
+        List.of(
+            new Disagreement(
+                "when thawed semen should meet the eggs",
+                List.of(
+                    new Disagreement.Position(
+                        "CAR-060", "Two and three days after ovulation", List.of("reynaud-2005")),
+                    new Disagreement.Position(
+                        "CAR-061", "About a day later", List.of("steckler-2013"))),
+                "Between the two",
+                "nobody has compared them")),
+        List.of(
+            new ObservationNote(
+                "p1",
+                "converted",
+                "p1 is reported as 2.1 nmol/L",
+                "RDG-058",
+                List.of("unit-definition")),
+            new ObservationNote(
+                "p1",
+                "discounted",
+                "p1 travelled warm and may read low",
+                "RDG-022",
+                List.of("common-practice"))));
   }
 
   private static List<BreedingDay> days() {
@@ -169,6 +194,8 @@ public final class SampleAdvice {
         null,
         null,
         null,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

@@ -12,6 +12,7 @@ import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Awaited;
 import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.CautionLevel;
 import io.github.tiderule.rules.conclusion.Level;
@@ -19,6 +20,7 @@ import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -74,6 +76,7 @@ final class Evaluation {
         run(
             Stage.CARE,
             findings.accepted(),
+            findings.levels(),
             findings.findings(),
             forecast,
             cycle.earlierCycles(),
@@ -121,7 +124,9 @@ final class Evaluation {
         dating == null ? List.of() : dating.influence(),
         testing == null ? List.of() : testing.changes(),
         trace.lines(),
-        notFired(findings));
+        notFired(reading, found, care),
+        silent ? List.of() : Disagreements.of(care),
+        ObservationNotes.of(reading, found));
   }
 
   /** Runs a stage over some facts, with what every stage sees. */
@@ -165,8 +170,10 @@ final class Evaluation {
         .toList();
   }
 
-  private List<NotFired> notFired(Findings findings) {
-    return findings.awaited().stream()
+  private List<NotFired> notFired(StageResult... results) {
+    return Arrays.stream(results)
+        .flatMap(result -> result.all(Awaited.class).stream())
+        .distinct()
         .map(
             awaited ->
                 new NotFired(

@@ -35,7 +35,7 @@ final class RuleTexts {
     List<String> resources = new ArrayList<>();
     for (String file : Table.text(ROOT + "index.txt").lines().toList()) {
       resources.add(ROOT + file);
-      String text = Table.text(ROOT + file);
+      String text = rules(file);
       Matcher rule = RULE.matcher(text);
       int from = -1;
       String name = "";
@@ -53,6 +53,11 @@ final class RuleTexts {
     resources.addAll(Parameters.resources());
     resources.add(Sources.RESOURCE);
     return new RuleTexts(bodies, hash(resources));
+  }
+
+  private static String rules(String file) {
+    String text = Table.text(ROOT + file);
+    return file.endsWith(DecisionTable.SUFFIX) ? DecisionTable.asRules(text) : text;
   }
 
   private static void put(SortedMap<String, String> bodies, String name, String body) {

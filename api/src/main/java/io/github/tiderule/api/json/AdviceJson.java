@@ -3,6 +3,7 @@ package io.github.tiderule.api.json;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Plan;
@@ -130,7 +131,30 @@ public final class AdviceJson {
             rule ->
                 json.text("rule", rule.rule())
                     .text("title", rule.title())
-                    .text("missing", rule.missing()));
+                    .text("missing", rule.missing()))
+        .objects("disagreements", advice.disagreements(), this::disagreement)
+        .objects(
+            "observationNotes",
+            advice.observationNotes(),
+            note ->
+                json.text("observation", note.observation())
+                    .text("use", note.use())
+                    .text("text", note.text())
+                    .text("rule", note.rule())
+                    .texts("sources", note.sources()));
+  }
+
+  private void disagreement(Disagreement disagreement) {
+    json.text("about", disagreement.about())
+        .objects(
+            "positions",
+            disagreement.positions(),
+            position ->
+                json.text("rule", position.rule())
+                    .text("text", position.text())
+                    .texts("sources", position.sources()))
+        .text("leansTo", disagreement.leansTo())
+        .text("why", disagreement.why());
   }
 
   private void quantiles(Quantiles quantiles) {

@@ -40,9 +40,11 @@ public final class AdviceReport {
     Certainties.write(page, cycle, advice);
     nextTest();
     questions();
+    Doubts.writeNotes(page, advice);
     whelping();
     changes();
     Certainties.writeWeights(page, cycle, advice.influence());
+    Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
     return page.toString();

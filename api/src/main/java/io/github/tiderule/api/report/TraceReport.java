@@ -51,6 +51,7 @@ public final class TraceReport {
     }
     firings();
     notFired();
+    Doubts.writeDisagreementsWithSources(page, advice);
     influences();
     timeline();
     cited();

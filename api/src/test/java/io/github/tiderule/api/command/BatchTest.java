@@ -72,6 +72,8 @@ class BatchTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         List.of());
   }
 

@@ -53,7 +53,9 @@ class AdviceJsonTest {
             "influence",
             "wouldChange",
             "trace",
-            "notFired"));
+            "notFired",
+            "disagreements",
+            "observationNotes"));
     assertThat(
         names(advice.get("ovulation")),
         contains(

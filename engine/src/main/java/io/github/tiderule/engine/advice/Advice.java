@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param plan absent where nothing can be said
  * @param nextTest absent where no test would help
  * @param influence one entry for each observation the timeline used, in time order
+ * @param disagreements what schools disagree about and matters here
+ * @param observationNotes observations that are held, discounted, converted or set aside, and why
  */
 public record Advice(
     Stamp stamp,
@@ -32,7 +34,9 @@ public record Advice(
     List<Influence> influence,
     List<Change> wouldChange,
     List<TraceLine> trace,
-    List<NotFired> notFired) {
+    List<NotFired> notFired,
+    List<Disagreement> disagreements,
+    List<ObservationNote> observationNotes) {
 
   public Advice {
     breedingDays = List.copyOf(breedingDays);
@@ -42,5 +46,7 @@ public record Advice(
     wouldChange = List.copyOf(wouldChange);
     trace = List.copyOf(trace);
     notFired = List.copyOf(notFired);
+    disagreements = List.copyOf(disagreements);
+    observationNotes = List.copyOf(observationNotes);
   }
 }

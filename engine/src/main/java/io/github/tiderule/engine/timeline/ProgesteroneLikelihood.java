@@ -50,6 +50,11 @@ final class ProgesteroneLikelihood {
     plateauStride = SPARSE;
   }
 
+  /** Whether a plateau may matter. */
+  boolean plateauMatters() {
+    return plateauStride == 1;
+  }
+
   /** An empty sum of the right size. */
   Mixture mixture() {
     return new Mixture(data.values(), data.count());

@@ -78,7 +78,9 @@ public final class Timeline {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, evidence);
     progesterone.thorough(false);
     Lattice lattice = narrow(evidence, progesterone);
-    CourseWeights weights = CourseWeights.on(lattice, progesterone);
+    // only a plateau has a beginning sharp enough to be seen between such steps
+    double smooth = progesterone.plateauMatters() ? step : 2 * step;
+    CourseWeights weights = CourseWeights.between(lattice, smooth, progesterone);
     double[] onset = model.onset.on(lattice, evidence);
     Mixture none = progesterone.mixture();
     progesterone.none(none);

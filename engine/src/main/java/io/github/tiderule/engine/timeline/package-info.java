@@ -123,13 +123,15 @@
  *
  * <p>λ lies on multiples of a step from the anchor, a quarter day, or an eighth where LH was
  * tested; sums over the lattice are trapezoid rules, which for smooth densities that vanish at
- * their ends converge faster than any power of the step. ρ, A, S and E are sums over 9 to 13
- * equally spaced points within ±2.8 to ±3.5 standard deviations; α, β and scales are integrated in
- * closed form by the Woodbury identity; one limit in closed form, several by quadrature along their
- * shared directions. A coarse pass finds where weight lies, with and without any one progesterone
- * result, to e^−12 of the largest; the fine pass covers that. Where a plateau has less than one per
- * cent there, a third of its points serves the fine pass. Leaving one progesterone result out
- * follows from the inverse covariance at no second pass.
+ * their ends converge faster than any power of the step. The log likelihood of progesterone is
+ * smooth in λ: it is computed every half day, every quarter where a plateau may matter, and joined
+ * by cubics. ρ, A, S and E are sums over 9 to 13 equally spaced points within ±2.8 to ±3.5 standard
+ * deviations; α, β and scales are integrated in closed form by the Woodbury identity; one limit in
+ * closed form, several by quadrature along their shared directions. A coarse pass finds where
+ * weight lies, with and without any one progesterone result, to e^−12 of the largest; the fine pass
+ * covers that. Where a plateau has less than one per cent there, a third of its points serves the
+ * fine pass. Leaving one progesterone result out follows from the inverse covariance at no second
+ * pass.
  */
 @NullMarked
 package io.github.tiderule.engine.timeline;
