@@ -35,7 +35,7 @@ public final class Program {
 
   /** Runs one command and gives its exit status. */
   public int run(String... arguments) {
-    CommandLine line = new CommandLine(Specs.top());
+    CommandLine line = new CommandLine(Specs.top(arguments));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setOut(new PrintWriter(new OutputStreamWriter(streams.out(), StandardCharsets.UTF_8)));
     line.setErr(new PrintWriter(new OutputStreamWriter(streams.err(), StandardCharsets.UTF_8)));
@@ -79,7 +79,7 @@ public final class Program {
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
       case Specs.RULEBOOK -> new RulebookCommand(streams, engine).run(format(parsed));
-      default -> throw new IllegalStateException("no such command: " + command);
+      default -> new RecordCommands(streams, engine).run(command, parsed);
     };
   }
 

@@ -23,7 +23,12 @@ final class Specs {
 
   private Specs() {}
 
-  static CommandSpec top() {
+  /**
+   * Everything there is.
+   *
+   * @param arguments where one of the commands on a file is asked for, no others are spelt out
+   */
+  static CommandSpec top(String... arguments) {
     CommandSpec top =
         command("tiderule", "On which day do we breed her? Observations in, a reasoned plan out.")
             .version("tiderule " + Version.text());
@@ -33,15 +38,19 @@ final class Specs {
             "Exit status: 0 done, 1 a fault of ours, 2 bad usage or a refused file,",
             "3 a batch in which some lines were refused.",
             "Not a substitute for a vet; check your own local rules.");
-    return top.addSubcommand(ADVISE, advise())
+    top.addSubcommand(ADVISE, advise())
         .addSubcommand(TRACE, trace())
         .addSubcommand(BATCH, batch())
         .addSubcommand(CHANGES, changes())
         .addSubcommand(STUD, stud())
         .addSubcommand(RULEBOOK, rulebook());
+    if (arguments.length == 0 || !top.subcommands().containsKey(arguments[0])) {
+      RecordSpecs.addTo(top);
+    }
+    return top;
   }
 
-  private static CommandSpec command(String name, String description) {
+  static CommandSpec command(String name, String description) {
     CommandSpec spec = CommandSpec.create().name(name).mixinStandardHelpOptions(true);
     spec.usageMessage().description(description);
     return spec;
