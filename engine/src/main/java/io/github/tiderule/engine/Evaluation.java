@@ -1,15 +1,14 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.timeline.Estimate;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
-import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Caution;
@@ -20,8 +19,10 @@ import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** One cycle on its way through the stages. */
@@ -33,6 +34,7 @@ final class Evaluation {
   private final Moment moment;
   private final Clock clock;
   private final TraceBook trace = new TraceBook();
+  private final Map<Stage, Account> accounts = new EnumMap<>(Stage.class);
 
   Evaluation(Tools tools, CycleRecord cycle) {
     this.tools = tools;
@@ -43,6 +45,10 @@ final class Evaluation {
   }
 
   Advice advice() {
+    return reasoning().advice();
+  }
+
+  Reasoning reasoning() {
     StageResult reading = run(Stage.READING, cycle.observations(), cycle.treatments());
     StageResult found =
         run(
@@ -104,8 +110,9 @@ final class Evaluation {
     trace.add(Stage.CARE, care);
     ActionChoice action =
         new ActionChoice(tools, cycle, clock, findings, reading, care, dating, breeding, testing);
-    return new Advice(
-        new Stamp(Tiderule.VERSION, rules.fingerprint()),
+    NearMisses near = NearMisses.of(rules, findings.awaited(), accounts.values());
+    Advice advice = new Advice(
+        Stamp.of(Tiderule.VERSION, rules),
         clock.offset(cycle.asOf()),
         clock.offset(action.validUntil()),
         cycle.female().id(),
@@ -121,7 +128,8 @@ final class Evaluation {
         dating == null ? List.of() : dating.influence(),
         testing == null ? List.of() : testing.changes(),
         trace.lines(),
-        notFired(findings));
+        near.told());
+    return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
   }
 
   /** Runs a stage over some facts, with what every stage sees. */
@@ -133,7 +141,9 @@ final class Evaluation {
     for (List<?> some : facts) {
       all.addAll(some);
     }
-    return rules.run(stage, all);
+    StageResult result = rules.run(stage, all);
+    accounts.put(stage, rules.account(stage, all, result));
+    return result;
   }
 
   private static List<Query> questions(StageResult reading) {
@@ -162,22 +172,6 @@ final class Evaluation {
                     ruled.rule().id(),
                     ruled.rule().sources()))
         .distinct()
-        .toList();
-  }
-
-  private List<NotFired> notFired(Findings findings) {
-    return findings.awaited().stream()
-        .map(
-            awaited ->
-                new NotFired(
-                    awaited.rule(),
-                    rules.cards().stream()
-                        .filter(card -> card.id().equals(awaited.rule()))
-                        .map(RuleCard::title)
-                        .findFirst()
-                        .orElse(""),
-                    awaited.missing()))
-        .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing))
         .toList();
   }
 }

@@ -1,8 +1,10 @@
 package io.github.tiderule.rules;
 
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.condition.Given;
 import io.github.tiderule.rules.fact.CandidateDay;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.source.Sources;
@@ -14,8 +16,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
@@ -32,6 +37,7 @@ public final class RuleBase {
   private final Sources sources;
   private final List<RuleCard> cards;
   private final String fingerprint;
+  private final @Nullable Overlay overlay;
 
   /** Words that tell facts apart; what has a name of its own goes by that, which is quicker. */
   private static String key(Object fact) {
@@ -50,11 +56,12 @@ public final class RuleBase {
   /** A fact with the words it is sorted by. */
   private record Keyed(String key, Object fact) {}
 
-  private record StageRules(
-      KieBase base, Map<String, RuleCard> cards, List<Parameter> parameters) {}
-
   private RuleBase(
-      Map<Stage, StageRules> stages, Parameters parameters, Sources sources, String fingerprint) {
+      Map<Stage, StageRules> stages,
+      Parameters parameters,
+      Sources sources,
+      String fingerprint,
+      @Nullable Overlay overlay) {
     this.stages = stages;
     this.parameters = parameters;
     this.sources = sources;
@@ -64,6 +71,19 @@ public final class RuleBase {
             .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
             .toList();
     this.fingerprint = fingerprint;
+    this.overlay = overlay;
+  }
+
+  /**
+   * The same rules with a clinic's own parameters.
+   *
+   * @throws IllegalArgumentException if these rules have an overlay already
+   */
+  public RuleBase with(Overlay local) {
+    if (overlay != null) {
+      throw new IllegalArgumentException("the rules have an overlay already: " + overlay.name());
+    }
+    return new RuleBase(stages, parameters.with(local), sources, fingerprint, local);
   }
 
   /**
@@ -100,14 +120,15 @@ public final class RuleBase {
               + compiled
               + " compiled");
     }
-    return new RuleBase(new EnumMap<>(stages), parameters, sources, texts.fingerprint());
+    return new RuleBase(new EnumMap<>(stages), parameters, sources, texts.fingerprint(), null);
   }
 
   private static StageRules stageRules(
       Stage stage, List<String> models, RuleTexts texts, Sources sources, Parameters parameters) {
-    KieBase base = KieBaseBuilder.createKieBaseFromModel(CompiledRules.models(models));
+    List<Model> loaded = CompiledRules.models(models);
+    KieBase base = KieBaseBuilder.createKieBaseFromModel(loaded);
     return new StageRules(
-        base, RuleCards.of(stage, base, texts, sources, parameters), parameters.of(stage.word()));
+        base, RuleCards.of(stage, base, texts, sources, parameters), loaded, texts);
   }
 
   /** All rules, by stage and id. */
@@ -123,6 +144,11 @@ public final class RuleBase {
     return sources;
   }
 
+  /** The clinic's own parameters, if there are any. */
+  public Optional<Overlay> overlay() {
+    return Optional.ofNullable(overlay);
+  }
+
   /** SHA-256 over rule texts, parameters and sources: {@code sha256:} and 64 hexadecimal digits. */
   public String fingerprint() {
     return fingerprint;
@@ -134,25 +160,43 @@ public final class RuleBase {
    * @param facts immutable records; the stage's parameters are added to them
    */
   public StageResult run(Stage stage, Collection<?> facts) {
-    List<Keyed> sorted = new ArrayList<>(facts.size());
-    for (Object fact : facts) {
-      sorted.add(new Keyed(key(fact), fact));
-    }
-    sorted.sort(Comparator.comparing(Keyed::key));
+    List<Object> sorted = sorted(facts);
     StageRules rules = Objects.requireNonNull(stages.get(stage));
     KieSession session = rules.base().newKieSession();
     try {
       Recorder recorder = Recorder.listeningTo(session, rules.cards());
-      for (Parameter parameter : rules.parameters()) {
+      for (Parameter parameter : parameters.of(stage.word())) {
         session.insert(parameter);
       }
-      for (Keyed keyed : sorted) {
-        session.insert(keyed.fact());
+      for (Object fact : sorted) {
+        session.insert(fact);
       }
       session.fireAllRules();
       return recorder.result(session);
     } finally {
       session.dispose();
     }
+  }
+
+  /**
+   * Why the rules of a stage spoke or kept silent.
+   *
+   * @param facts what the stage was run over
+   * @param result what it concluded
+   */
+  public Account account(Stage stage, Collection<?> facts, StageResult result) {
+    StageRules rules = Objects.requireNonNull(stages.get(stage));
+    List<Object> sorted = sorted(Account.facts(facts, result));
+    return new Account(
+        rules.cards(), rules.conditions(), new Given(parameters.of(stage.word()), sorted), result);
+  }
+
+  private static List<Object> sorted(Collection<?> facts) {
+    List<Keyed> keyed = new ArrayList<>(facts.size());
+    for (Object fact : facts) {
+      keyed.add(new Keyed(key(fact), fact));
+    }
+    keyed.sort(Comparator.comparing(Keyed::key));
+    return keyed.stream().map(Keyed::fact).toList();
   }
 }

@@ -55,6 +55,34 @@ public final class Parameters {
     return new Parameters(byId);
   }
 
+  /**
+   * These parameters with some values replaced.
+   *
+   * @throws IllegalArgumentException if the overlay changes a parameter that is not here
+   */
+  public Parameters with(Overlay overlay) {
+    SortedMap<String, Parameter> changed = new TreeMap<>(byId);
+    for (Overlay.Change change : overlay.changes()) {
+      Parameter usual = changed.get(change.id());
+      if (usual == null) {
+        throw new IllegalArgumentException("no parameter " + change.id());
+      }
+      changed.put(
+          change.id(),
+          new Parameter(
+              usual.id(),
+              change.value(),
+              usual.unit(),
+              usual.min(),
+              usual.max(),
+              usual.source(),
+              "local protocol: " + change.reason(),
+              change.since(),
+              usual.meaning()));
+    }
+    return new Parameters(changed);
+  }
+
   /** The resource that holds the parameters of a scope. */
   private static String resource(String scope) {
     return "/io/github/tiderule/parameters/" + scope + ".csv";
