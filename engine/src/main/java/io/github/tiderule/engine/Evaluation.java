@@ -111,24 +111,25 @@ final class Evaluation {
     ActionChoice action =
         new ActionChoice(tools, cycle, clock, findings, reading, care, dating, breeding, testing);
     NearMisses near = NearMisses.of(rules, findings.awaited(), accounts.values());
-    Advice advice = new Advice(
-        Stamp.of(Tiderule.VERSION, rules),
-        clock.offset(cycle.asOf()),
-        clock.offset(action.validUntil()),
-        cycle.female().id(),
-        action.action(),
-        dating == null ? null : dating.lhPeak(),
-        dating == null ? null : dating.ovulation(findings.proven()),
-        breeding == null ? List.of() : breeding.days(),
-        breeding == null ? null : breeding.plan(),
-        testing == null ? null : testing.nextTest(),
-        dating == null || silent ? null : dating.whelping(),
-        questions(reading),
-        warnings(care),
-        dating == null ? List.of() : dating.influence(),
-        testing == null ? List.of() : testing.changes(),
-        trace.lines(),
-        near.told());
+    Advice advice =
+        new Advice(
+            Stamp.of(Tiderule.VERSION, rules),
+            clock.offset(cycle.asOf()),
+            clock.offset(action.validUntil()),
+            cycle.female().id(),
+            action.action(),
+            dating == null ? null : dating.lhPeak(),
+            dating == null ? null : dating.ovulation(findings.proven()),
+            breeding == null ? List.of() : breeding.days(),
+            breeding == null ? null : breeding.plan(),
+            testing == null ? null : testing.nextTest(),
+            dating == null || silent ? null : dating.whelping(),
+            questions(reading),
+            warnings(care),
+            dating == null ? List.of() : dating.influence(),
+            testing == null ? List.of() : testing.changes(),
+            trace.lines(),
+            near.told());
     return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
   }
 

@@ -47,9 +47,7 @@ final class NearMisses {
                 .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing)),
             near.stream()
                 .limit(MOST)
-                .map(
-                    miss ->
-                        new NotFired(miss.rule().id(), miss.rule().title(), miss.missing())))
+                .map(miss -> new NotFired(miss.rule().id(), miss.rule().title(), miss.missing())))
         .toList();
   }
 

@@ -37,6 +37,11 @@ public final class Reasoning {
     this.nearMissesUntold = nearMissesUntold;
   }
 
+  /** An advice that came from elsewhere: of its conditions nothing is known. */
+  public static Reasoning of(Advice advice) {
+    return new Reasoning(advice, List.of(), Map.of(), Map.of(), 0);
+  }
+
   public Advice advice() {
     return advice;
   }

@@ -33,8 +33,8 @@ public final class Tiderule {
   /**
    * The same engine with a clinic's own parameters.
    *
-   * @throws IllegalArgumentException if this engine has an overlay already, or the overlay changes a
-   *     parameter that is not here
+   * @throws IllegalArgumentException if this engine has an overlay already, or the overlay changes
+   *     a parameter that is not here
    */
   public Tiderule with(Overlay overlay) {
     return new Tiderule(Tools.over(tools.rules().with(overlay)));

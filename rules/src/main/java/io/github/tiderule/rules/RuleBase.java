@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -36,6 +37,7 @@ public final class RuleBase {
   private final Parameters parameters;
   private final Sources sources;
   private final List<RuleCard> cards;
+  private final List<Topic> topics;
   private final String fingerprint;
   private final @Nullable Overlay overlay;
 
@@ -60,16 +62,15 @@ public final class RuleBase {
       Map<Stage, StageRules> stages,
       Parameters parameters,
       Sources sources,
+      List<RuleCard> cards,
+      List<Topic> topics,
       String fingerprint,
       @Nullable Overlay overlay) {
     this.stages = stages;
     this.parameters = parameters;
     this.sources = sources;
-    this.cards =
-        stages.values().stream()
-            .flatMap(rules -> rules.cards().values().stream())
-            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
-            .toList();
+    this.cards = cards;
+    this.topics = topics;
     this.fingerprint = fingerprint;
     this.overlay = overlay;
   }
@@ -83,7 +84,7 @@ public final class RuleBase {
     if (overlay != null) {
       throw new IllegalArgumentException("the rules have an overlay already: " + overlay.name());
     }
-    return new RuleBase(stages, parameters.with(local), sources, fingerprint, local);
+    return new RuleBase(stages, parameters.with(local), sources, cards, topics, fingerprint, local);
   }
 
   /**
@@ -120,7 +121,19 @@ public final class RuleBase {
               + compiled
               + " compiled");
     }
-    return new RuleBase(new EnumMap<>(stages), parameters, sources, texts.fingerprint(), null);
+    List<RuleCard> cards =
+        stages.values().stream()
+            .flatMap(rules -> rules.cards().values().stream())
+            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
+            .toList();
+    return new RuleBase(
+        new EnumMap<>(stages),
+        parameters,
+        sources,
+        cards,
+        topics(cards, texts),
+        texts.fingerprint(),
+        null);
   }
 
   private static StageRules stageRules(
@@ -134,6 +147,27 @@ public final class RuleBase {
   /** All rules, by stage and id. */
   public List<RuleCard> cards() {
     return cards;
+  }
+
+  /** The rules by concern: by stage, then in the order of their first ids. */
+  public List<Topic> topics() {
+    return topics;
+  }
+
+  private static List<Topic> topics(List<RuleCard> cards, RuleTexts texts) {
+    Map<String, List<RuleCard>> byFile = new LinkedHashMap<>();
+    for (RuleCard card : cards) {
+      byFile.computeIfAbsent(texts.file(card.id()), file -> new ArrayList<>()).add(card);
+    }
+    return byFile.entrySet().stream()
+        .map(
+            entry ->
+                new Topic(
+                    entry.getValue().get(0).stage(),
+                    entry.getKey(),
+                    texts.topic(entry.getKey()),
+                    entry.getValue()))
+        .toList();
   }
 
   public Parameters parameters() {

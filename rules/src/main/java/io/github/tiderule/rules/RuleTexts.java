@@ -23,16 +23,22 @@ final class RuleTexts {
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
   private static final Pattern PARAMETER = Pattern.compile("\\bParameter\\( id == \"([^\"]+)\"");
 
+  private static final Pattern TOPIC = Pattern.compile("(?m)^// (.+?)\\.?$");
   private static final Pattern IMPORT = Pattern.compile("(?m)^import ([\\w.]+)");
 
   private final SortedMap<String, String> bodies;
   private final Map<String, String> files;
+  private final Map<String, String> texts;
   private final String fingerprint;
 
   private RuleTexts(
-      SortedMap<String, String> bodies, Map<String, String> files, String fingerprint) {
+      SortedMap<String, String> bodies,
+      Map<String, String> files,
+      Map<String, String> texts,
+      String fingerprint) {
     this.bodies = bodies;
     this.files = files;
+    this.texts = texts;
     this.fingerprint = fingerprint;
   }
 
@@ -40,10 +46,12 @@ final class RuleTexts {
   static RuleTexts load() {
     SortedMap<String, String> bodies = new TreeMap<>();
     Map<String, String> files = new HashMap<>();
+    Map<String, String> texts = new HashMap<>();
     List<String> resources = new ArrayList<>();
     for (String file : Table.text(ROOT + "index.txt").lines().toList()) {
       resources.add(ROOT + file);
       String text = Table.text(ROOT + file);
+      texts.put(plain(file), text);
       Matcher rule = RULE.matcher(text);
       int from = -1;
       String name = "";
@@ -53,7 +61,7 @@ final class RuleTexts {
         }
         from = rule.start();
         name = rule.group(1);
-        files.put(name, text);
+        files.put(name, plain(file));
       }
       if (from >= 0) {
         put(bodies, name, text.substring(from));
@@ -61,7 +69,7 @@ final class RuleTexts {
     }
     resources.addAll(Parameters.resources());
     resources.add(Sources.RESOURCE);
-    return new RuleTexts(bodies, files, hash(resources));
+    return new RuleTexts(bodies, files, texts, hash(resources));
   }
 
   private static void put(SortedMap<String, String> bodies, String name, String body) {
@@ -102,12 +110,27 @@ final class RuleTexts {
     return List.copyOf(ids);
   }
 
+  private static String plain(String file) {
+    return file.replaceFirst("\\.[a-z]+$", "");
+  }
+
+  /** The file a rule stands in, without its ending. */
+  String file(String rule) {
+    return files.getOrDefault(rule, "");
+  }
+
+  /** What a file says it is about: its first note. */
+  String topic(String file) {
+    Matcher matcher = TOPIC.matcher(texts.getOrDefault(file, ""));
+    return matcher.find() ? matcher.group(1) : file;
+  }
+
   /** The classes that a rule's conditions may name, by simple name. */
   Map<String, Class<?>> imports(String rule) {
     Map<String, Class<?>> imports = new HashMap<>();
     imports.put("Math", Math.class);
     imports.put("Double", Double.class);
-    Matcher matcher = IMPORT.matcher(files.getOrDefault(rule, ""));
+    Matcher matcher = IMPORT.matcher(texts.getOrDefault(file(rule), ""));
     while (matcher.find()) {
       String name = matcher.group(1);
       try {

@@ -22,6 +22,7 @@ public record OverlayFault(int line, String column, Kind kind, String given, Str
     OUT_OF_RANGE,
     NOT_A_DATE,
     EMPTY_TEXT,
-    TOO_LONG
+    TOO_LONG,
+    ILLEGAL_CHARACTER
   }
 }

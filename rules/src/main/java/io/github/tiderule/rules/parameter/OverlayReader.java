@@ -195,8 +195,15 @@ public final class OverlayReader {
           Kind.TOO_LONG,
           "",
           column + " has " + text.length() + " characters, more than " + LONGEST_TEXT);
+    } else if (text.codePoints().anyMatch(OverlayReader::hidden)) {
+      add(line, column, Kind.ILLEGAL_CHARACTER, "", column + " holds a character one cannot see");
     }
     return text;
+  }
+
+  private static boolean hidden(int character) {
+    int type = Character.getType(character);
+    return type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE;
   }
 
   private @Nullable LocalDate date(String text, int line) {
