@@ -215,14 +215,16 @@ public final class RuleBase {
   /**
    * Why the rules of a stage spoke or kept silent.
    *
-   * @param facts what the stage was run over
+   * @param facts what the stage was run over; of equally near ones the last is told of
    * @param result what it concluded
    */
   public Account account(Stage stage, Collection<?> facts, StageResult result) {
     StageRules rules = Objects.requireNonNull(stages.get(stage));
-    List<Object> sorted = sorted(Account.facts(facts, result));
     return new Account(
-        rules.cards(), rules.conditions(), new Given(parameters.of(stage.word()), sorted), result);
+        rules.cards(),
+        rules.conditions(),
+        new Given(parameters, Account.facts(facts, result)),
+        result);
   }
 
   private static List<Object> sorted(Collection<?> facts) {

@@ -9,11 +9,25 @@ import java.util.stream.Collectors;
 /** Conditions of a rule and what they saw, as lines of a page. */
 final class ConditionLines {
 
+  private static final String PARAMETER = "the parameter ";
+
   private ConditionLines() {}
 
-  /** A line for each condition. */
+  /** A line for each condition, and one for all parameters. */
   static void brief(Page page, List<ConditionSeen> conditions) {
+    String parameters =
+        conditions.stream()
+            .map(ConditionSeen::subject)
+            .filter(subject -> subject.startsWith(PARAMETER))
+            .map(subject -> subject.substring(PARAMETER.length()))
+            .collect(Collectors.joining(", "));
+    if (!parameters.isEmpty()) {
+      page.hanging(6, "with:", parameters);
+    }
     for (ConditionSeen seen : conditions) {
+      if (seen.subject().startsWith(PARAMETER)) {
+        continue;
+      }
       String checks =
           seen.checks().stream().map(ConditionLines::words).collect(Collectors.joining("; "));
       page.hanging(6, "saw:", seen.subject() + (checks.isEmpty() ? "" : ": " + checks));

@@ -133,6 +133,9 @@ public final class Explanation {
    * condition short, or where what is short is known to be otherwise rather than near or unknown.
    */
   public Optional<Lack> lack() {
+    if (!rule.mayBeNear() || Relevance.hopeless(rule, given)) {
+      return Optional.empty();
+    }
     return Search.nearest(
             rule,
             given,

@@ -1,6 +1,7 @@
 package io.github.tiderule.rules.condition;
 
 import io.github.tiderule.rules.parameter.Parameter;
+import io.github.tiderule.rules.parameter.Parameters;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -13,15 +14,15 @@ public final class Given {
 
   private static final String ID_IS = "id == \"";
 
-  private final Map<String, Parameter> parameters = new HashMap<>();
+  private final Parameters parameters;
   private final List<Object> facts;
   private final Map<Class<?>, List<Object>> byType = new HashMap<>();
 
   /**
    * @param facts in an order of their own; equal ones count once
    */
-  public Given(Collection<Parameter> parameters, Collection<?> facts) {
-    parameters.forEach(parameter -> this.parameters.put(parameter.id(), parameter));
+  public Given(Parameters parameters, Collection<?> facts) {
+    this.parameters = parameters;
     Set<Object> distinct = new LinkedHashSet<>(facts);
     this.facts = List.copyOf(distinct);
   }
@@ -34,9 +35,8 @@ public final class Given {
     }
     String text = condition.checks().isEmpty() ? "" : condition.checks().get(0).text();
     if (text.startsWith(ID_IS) && text.endsWith("\"")) {
-      Parameter named = parameters.get(text.substring(ID_IS.length(), text.length() - 1));
-      return named == null ? List.of() : List.of(named);
+      return parameters.find(text.substring(ID_IS.length(), text.length() - 1)).stream().toList();
     }
-    return List.copyOf(parameters.values());
+    return List.copyOf(parameters.all());
   }
 }

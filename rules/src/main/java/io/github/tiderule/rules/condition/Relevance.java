@@ -4,7 +4,9 @@ import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.condition.Attempt.Miss;
+import io.github.tiderule.rules.condition.Condition.Need;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.parameter.Parameter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +30,44 @@ final class Relevance {
   private static final String GIVEN = " != null";
 
   private Relevance() {}
+
+  /** Whether conditions are such that missing one of them could be worth telling. */
+  static boolean possible(List<Condition> conditions) {
+    long observed =
+        conditions.stream()
+            .filter(condition -> condition.need() == Need.ONE && restsOn(condition.type()))
+            .count();
+    boolean learnable =
+        observed > 1
+            || conditions.stream()
+                .anyMatch(
+                    condition ->
+                        condition.need() == Need.NONE
+                            ? condition.type() == Question.class
+                            : !restsOn(condition.type()) && asksWhetherGiven(condition));
+    return observed > 0 && learnable;
+  }
+
+  private static boolean restsOn(Class<?> type) {
+    return Observation.class.isAssignableFrom(type) || Conclusion.class.isAssignableFrom(type);
+  }
+
+  private static boolean asksWhetherGiven(Condition condition) {
+    return condition.checks().stream().anyMatch(check -> check.text().endsWith(GIVEN));
+  }
+
+  /** Whether so many conditions have no fact of their kind that the rule cannot be near. */
+  static boolean hopeless(RuleConditions rule, Given given) {
+    int lacking = 0;
+    for (Condition condition : rule.conditions()) {
+      if (condition.need() == Need.ONE
+          && condition.type() != Parameter.class
+          && given.candidates(condition).isEmpty()) {
+        lacking++;
+      }
+    }
+    return lacking > 1;
+  }
 
   /** How far an attempt with one miss is from speaking, from 0; {@link #NOT_TOLD} where too far. */
   static double distance(RuleConditions rule, Given given, Attempt attempt) {

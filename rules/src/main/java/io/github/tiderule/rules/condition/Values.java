@@ -32,8 +32,8 @@ final class Values {
           "BreedingDone", "a breeding",
           "CandidateDay", "a day to breed on",
           "Forecast", "an estimate of ovulation",
-          "FirstBlood", "first blood",
-          "SemenPlan", "the semen");
+          "Held", "a hold",
+          "Question", "an open question");
 
   private static final Map<String, String> PROPERTIES =
       Map.of(

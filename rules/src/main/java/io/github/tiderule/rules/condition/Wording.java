@@ -42,6 +42,14 @@ final class Wording {
   private static final Pattern HOURS =
       Pattern.compile("Hours\\.between\\( (\\S+), (\\S+) \\)( / 24)?");
 
+  private static final Pattern RATIO = Pattern.compile("(\\w+) / (\\$\\w+)\\.\\1");
+
+  private static final Pattern PACE =
+      Pattern.compile(
+          "Math\\.pow\\( (\\w+) / (\\$\\w+)\\.\\1, 24 / Hours\\.between\\( \\2\\.at, at \\) \\)");
+
+  private static final Pattern ASKED = Pattern.compile("\\$\\w+\\.(\\w+)\\( (\\w+) \\)");
+
   private final RuleConditions rule;
   private final Map<String, @Nullable Object> names = new HashMap<>();
   private final Map<String, String> units = new HashMap<>();
@@ -150,11 +158,28 @@ final class Wording {
       return elapsed(hours, sign, right);
     }
     String unit = units.getOrDefault(bound, Values.unit(left));
-    return Values.property(left)
+    return measure(left)
         + " "
         + SIGN_WORDS.getOrDefault(sign, sign)
         + " "
         + (sign.equals("in") ? list(right) : value(right, unit));
+  }
+
+  /** What the left side of a comparison measures. */
+  private String measure(String left) {
+    Matcher ratio = RATIO.matcher(left);
+    if (ratio.matches()) {
+      return "ratio to " + value(new Tokens(ratio.group(2)), "");
+    }
+    Matcher pace = PACE.matcher(left);
+    if (pace.matches()) {
+      return "rise per day since " + value(new Tokens(pace.group(2)), "");
+    }
+    Matcher asked = ASKED.matcher(left);
+    if (asked.matches()) {
+      return Values.property(asked.group(1)) + " " + Values.property(asked.group(2));
+    }
+    return Values.property(left);
   }
 
   private String list(Tokens right) {

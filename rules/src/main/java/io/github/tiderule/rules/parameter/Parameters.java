@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -127,11 +128,12 @@ public final class Parameters {
    * @throws IllegalArgumentException if there is no such parameter
    */
   public double value(String id) {
-    Parameter parameter = byId.get(id);
-    if (parameter == null) {
-      throw new IllegalArgumentException("no parameter " + id);
-    }
-    return parameter.value();
+    return find(id).orElseThrow(() -> new IllegalArgumentException("no parameter " + id)).value();
+  }
+
+  /** The parameter of an id, if there is one. */
+  public Optional<Parameter> find(String id) {
+    return Optional.ofNullable(byId.get(id));
   }
 
   /** All parameters, by id. */
