@@ -16,6 +16,12 @@ public record Firing(
   /** The rule and what it concluded; the facts it matched would drown both. */
   @Override
   public String toString() {
-    return rule.id() + " on " + observations + ": " + concluded;
+    return "Firing[rule="
+        + rule
+        + ", observations="
+        + observations
+        + ", concluded="
+        + concluded
+        + "]";
   }
 }

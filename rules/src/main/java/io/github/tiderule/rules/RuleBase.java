@@ -37,7 +37,7 @@ public final class RuleBase {
   private final Parameters parameters;
   private final Sources sources;
   private final List<RuleCard> cards;
-  private final List<Topic> topics;
+  private final List<Concern> concerns;
   private final String fingerprint;
   private final @Nullable Overlay overlay;
 
@@ -63,14 +63,14 @@ public final class RuleBase {
       Parameters parameters,
       Sources sources,
       List<RuleCard> cards,
-      List<Topic> topics,
+      List<Concern> concerns,
       String fingerprint,
       @Nullable Overlay overlay) {
     this.stages = stages;
     this.parameters = parameters;
     this.sources = sources;
     this.cards = cards;
-    this.topics = topics;
+    this.concerns = concerns;
     this.fingerprint = fingerprint;
     this.overlay = overlay;
   }
@@ -84,7 +84,8 @@ public final class RuleBase {
     if (overlay != null) {
       throw new IllegalArgumentException("the rules have an overlay already: " + overlay.name());
     }
-    return new RuleBase(stages, parameters.with(local), sources, cards, topics, fingerprint, local);
+    return new RuleBase(
+        stages, parameters.with(local), sources, cards, concerns, fingerprint, local);
   }
 
   /**
@@ -131,7 +132,7 @@ public final class RuleBase {
         parameters,
         sources,
         cards,
-        topics(cards, texts),
+        concerns(cards, texts),
         texts.fingerprint(),
         null);
   }
@@ -150,11 +151,11 @@ public final class RuleBase {
   }
 
   /** The rules by concern: by stage, then in the order of their first ids. */
-  public List<Topic> topics() {
-    return topics;
+  public List<Concern> concerns() {
+    return concerns;
   }
 
-  private static List<Topic> topics(List<RuleCard> cards, RuleTexts texts) {
+  private static List<Concern> concerns(List<RuleCard> cards, RuleTexts texts) {
     Map<String, List<RuleCard>> byFile = new LinkedHashMap<>();
     for (RuleCard card : cards) {
       byFile.computeIfAbsent(texts.file(card.id()), file -> new ArrayList<>()).add(card);
@@ -162,10 +163,10 @@ public final class RuleBase {
     return byFile.entrySet().stream()
         .map(
             entry ->
-                new Topic(
+                new Concern(
                     entry.getValue().get(0).stage(),
                     entry.getKey(),
-                    texts.topic(entry.getKey()),
+                    texts.concern(entry.getKey()),
                     entry.getValue()))
         .toList();
   }

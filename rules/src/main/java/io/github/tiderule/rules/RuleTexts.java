@@ -23,7 +23,7 @@ final class RuleTexts {
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
   private static final Pattern PARAMETER = Pattern.compile("\\bParameter\\( id == \"([^\"]+)\"");
 
-  private static final Pattern TOPIC = Pattern.compile("(?m)^// (.+?)\\.?$");
+  private static final Pattern CONCERN = Pattern.compile("(?m)^// (.+?)\\.?$");
   private static final Pattern IMPORT = Pattern.compile("(?m)^import ([\\w.]+)");
 
   private final SortedMap<String, String> bodies;
@@ -111,7 +111,7 @@ final class RuleTexts {
   }
 
   private static String plain(String file) {
-    return file.replaceFirst("\\.[a-z]+$", "");
+    return file.replaceFirst("\\..*$", "");
   }
 
   /** The file a rule stands in, without its ending. */
@@ -120,8 +120,8 @@ final class RuleTexts {
   }
 
   /** What a file says it is about: its first note. */
-  String topic(String file) {
-    Matcher matcher = TOPIC.matcher(texts.getOrDefault(file, ""));
+  String concern(String file) {
+    Matcher matcher = CONCERN.matcher(texts.getOrDefault(file, ""));
     return matcher.find() ? matcher.group(1) : file;
   }
 

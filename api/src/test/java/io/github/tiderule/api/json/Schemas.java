@@ -21,6 +21,7 @@ public final class Schemas {
   private static final Schema CYCLE = load("cycle-1");
   private static final Schema ADVICE = load("advice-1");
   private static final Schema PROBLEMS = load("problems-1");
+  private static final Schema RULEBOOK = load("rulebook-1");
 
   private Schemas() {}
 
@@ -43,6 +44,11 @@ public final class Schemas {
   /** What a schema has against a refusal. */
   public static List<String> againstProblems(String json) {
     return against(PROBLEMS, json);
+  }
+
+  /** What a schema has against a rule book. */
+  public static List<String> againstRulebook(String json) {
+    return against(RULEBOOK, json);
   }
 
   private static List<String> against(Schema schema, String json) {

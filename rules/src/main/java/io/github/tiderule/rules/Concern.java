@@ -9,9 +9,9 @@ import java.util.List;
  * @param title what the file is about, in a sentence without its full stop
  * @param cards by id
  */
-public record Topic(Stage stage, String file, String title, List<RuleCard> cards) {
+public record Concern(Stage stage, String file, String title, List<RuleCard> cards) {
 
-  public Topic {
+  public Concern {
     cards = List.copyOf(cards);
   }
 }
