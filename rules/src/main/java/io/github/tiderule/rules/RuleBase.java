@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -143,6 +144,13 @@ public final class RuleBase {
     KieBase base = KieBaseBuilder.createKieBaseFromModel(loaded);
     return new StageRules(
         base, RuleCards.of(stage, base, texts, sources, parameters), loaded, texts);
+  }
+
+  /** The same rules compiled otherwise; for holding that this makes no difference. */
+  RuleBase compiledAs(Function<Stage, KieBase> compiler) {
+    Map<Stage, StageRules> others = new EnumMap<>(Stage.class);
+    stages.forEach((stage, rules) -> others.put(stage, rules.compiledAs(compiler.apply(stage))));
+    return new RuleBase(others, parameters, sources, cards, concerns, fingerprint, overlay);
   }
 
   /** All rules, by stage and id. */

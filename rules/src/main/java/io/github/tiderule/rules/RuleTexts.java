@@ -96,6 +96,11 @@ final class RuleTexts {
     return bodies.keySet();
   }
 
+  /** The rule files by name without ending. */
+  Map<String, String> files() {
+    return Map.copyOf(texts);
+  }
+
   int count() {
     return bodies.size();
   }

@@ -25,6 +25,11 @@ final class StageRules {
     this.texts = texts;
   }
 
+  /** The same rules compiled otherwise. */
+  StageRules compiledAs(KieBase other) {
+    return new StageRules(other, cards, models, texts);
+  }
+
   KieBase base() {
     return base;
   }

@@ -22,7 +22,7 @@ public final class RulebookHtml {
       h3 { margin-top: 2.5rem; }
       h4 { font-size: 1rem; margin-bottom: .3rem; }
       h4 code { font-weight: normal; margin-right: .6em; }
-      nav ul { columns: 2 18rem; padding-left: 1.2rem; font-size: .9rem; }
+      nav ul { columns: 2 18rem; column-gap: 2rem; padding-left: 1.2rem; font-size: .9rem; }
       article { margin: 1.5rem 0; break-inside: avoid; }
       article p { margin: .3rem 0; }
       dl { margin: .3rem 0; font-size: .9rem; }
