@@ -37,6 +37,12 @@ def table(name):
 P = {row["id"].removeprefix("timeline."): float(row["value"]) for row in table("timeline")}
 
 
+NEUTROPHILS = {
+    row["phase"]: {word: float(row[word]) for word in ("none", "few", "many")}
+    for row in table("neutrophils")
+}
+
+
 @dataclass(frozen=True)
 class Grid:
     """How finely the reference integrates."""
@@ -192,7 +198,7 @@ def read_case(cycle):
 def peak_prior(case, grid):
     """Times of the LH peak and their prior density."""
     if case.first_blood_noon is not None:
-        x = np.arange(-3.9, 45 + 1e-9, grid.step)
+        x = np.arange(P["onset.earliest"], P["onset.latest"] + 1e-9, grid.step)
         shift = P["onset.shift"]
         s = {
             "seen": P["onset.log-sd"],
@@ -285,7 +291,7 @@ def own_variance(result, row):
     if result.noisy:
         variance += P["noisy.log-sd"] ** 2
     if not result.is_number:
-        variance += P["swing.log-sd"] ** 2
+        variance += P["swing.log-sd"] ** 2 + P["drift.log-sd"] ** 2
     if result.kit:
         variance += P["kit.log-sd"] ** 2
     return variance
@@ -344,6 +350,7 @@ class Progesterone:
         t = self.times[: len(self.numbers)]
         gaps = np.abs(t[:, None] - t[None, :])
         self.swing = P["swing.log-sd"] ** 2 * np.exp(-gaps / P["swing.days"])
+        self.swing += P["drift.log-sd"] ** 2 * np.exp(-0.5 * (gaps / P["drift.days"]) ** 2)
 
     def log_likelihood(self, level, shared_loads, shared_sd, log_weight):
         """level (Q, n) log course at each result; shared_loads (Q, n, d) of log-level latents.
@@ -445,7 +452,8 @@ class Progesterone:
     def ovulating(self, peak, rate, course, log_weight):
         """Log likelihood at LH peaks (L,) with log rates (L,), under a log course of tau."""
         tau = self.times[None, :] - peak[:, None]
-        scaled_tau = np.exp(rate)[:, None] * tau
+        pivot = P["rate.pivot"]
+        scaled_tau = pivot + np.exp(rate)[:, None] * (tau - pivot)
         level = course(scaled_tau)
         base = np.minimum(1, P["level.basal"] * np.exp(-level))
         growth = 1 + P["level.luteal-growth"] * np.clip((scaled_tau - 4) / 4, 0, 1)
@@ -488,23 +496,27 @@ class Progesterone:
 
 
 def lh_positive(d):
-    burst = ndtr((d + 9.5) / 0.5) - ndtr((d + 3) / 0.5)
-    surge = ndtr((d + P["lh.surge-before"]) / 0.15) - ndtr((d - P["lh.surge-after"]) / 0.25)
+    edge = P["lh.burst-edge"]
+    burst = ndtr((d + P["lh.burst-first"]) / edge) - ndtr((d + P["lh.burst-last"]) / edge)
+    begun = ndtr((d + P["lh.surge-before"]) / P["lh.rise-edge"])
+    surge = begun - ndtr((d - P["lh.surge-after"]) / P["lh.fall-edge"])
     return np.minimum(
         0.99, P["lh.false-positive"] + P["lh.burst"] * burst + P["lh.sensitivity"] * surge
     )
 
 
 def fold_chances(d):
+    misread = P["folds.misread"]
     bounds = [P["folds." + name] for name in ("shrinking", "angular", "rounding", "flat")]
     begun = [np.ones_like(d)] + [ndtr((d - b) / P["folds.sd"]) for b in bounds]
     begun.append(np.zeros_like(d))
     states = ("swollen", "shrinking", "angular", "rounding", "flat")
-    return {s: 0.9 * (begun[i] - begun[i + 1]) + 0.1 / 5 for i, s in enumerate(states)}
+    return {s: (1 - misread) * (begun[i] - begun[i + 1]) + misread / 5 for i, s in enumerate(states)}
 
 
 def accepting_chance(sign, g):
-    return {"stands": 0.05 + 0.87 * g, "refuses": 0.95 - 0.87 * g, "flags": 0.15 + 0.65 * g}[sign]
+    before, during = P[f"signs.{sign}-before"], P[f"signs.{sign}-during"]
+    return before * (1 - g) + during * g
 
 
 def peak_evidence(case, peak, grid):
@@ -516,7 +528,8 @@ def peak_evidence(case, peak, grid):
         out += np.log(fold_chances(at - peak)[state])
     for at, sign, present in case.signs:
         if sign == "vulva-softens":
-            p = 0.1 + 0.8 * ndtr((at - peak - P["signs.vulva-mean"]) / P["signs.vulva-sd"])
+            soft = ndtr((at - peak - P["signs.vulva-mean"]) / P["signs.vulva-sd"])
+            p = P["signs.vulva-before"] * (1 - soft) + P["signs.vulva-after"] * soft
             out += np.log(p if present else 1 - p)
     accepting = [s for s in case.signs if s[1] in ("stands", "refuses", "flags")]
     if accepting:
@@ -525,7 +538,8 @@ def peak_evidence(case, peak, grid):
         logs = np.zeros((len(peak), len(z)))
         for at, sign, present in accepting:
             d = (at - peak)[:, None]
-            g = ndtr((d - first) / 0.5) * (1 - ndtr((d - 9) / 2))
+            over = ndtr((d - P["signs.stand-end"]) / P["signs.stand-end-sd"])
+            g = ndtr((d - first) / P["signs.stand-edge"]) * (1 - over)
             p = accepting_chance(sign, g)
             logs += np.log(p if present else 1 - p)
         out += np.log(np.exp(logs) @ w)
@@ -538,19 +552,22 @@ def peak_evidence(case, peak, grid):
 def smear_chance(cornified, neutrophils, g):
     p = np.ones_like(g)
     if cornified is not None:
-        p = p * (0.97 * normal(cornified, 15 + 80 * g, P["smear.reading-sd"]) + 0.03 / 100)
+        low, full, stray = P["smear.early-cornified"], P["smear.full-cornified"], P["smear.stray"]
+        seen = normal(cornified, low + (full - low) * g, P["smear.reading-sd"])
+        p = p * ((1 - stray) * seen + stray / 100)
     if neutrophils is not None:
-        i = ("none", "few", "many").index(neutrophils)
-        p = p * ((1 - g) * (0.3, 0.4, 0.3)[i] + g * (0.85, 0.12, 0.03)[i])
+        early, oestrus = NEUTROPHILS["early"], NEUTROPHILS["oestrus"]
+        p = p * ((1 - g) * early[neutrophils] + g * oestrus[neutrophils])
     return p
 
 
 def dioestrous_smear_chance(cornified, neutrophils):
     p = 1.0
     if cornified is not None:
-        p *= 0.97 * normal(cornified, 30, 20) + 0.03 / 100
+        mean, sd = P["smear.dioestrus-cornified"], P["smear.dioestrus-cornified-sd"]
+        p *= (1 - P["smear.stray"]) * normal(cornified, mean, sd) + P["smear.stray"] / 100
     if neutrophils is not None:
-        p *= (0.08, 0.27, 0.65)[("none", "few", "many").index(neutrophils)]
+        p *= NEUTROPHILS["dioestrus"][neutrophils]
     return p
 
 
@@ -571,7 +588,7 @@ def ovulation_evidence(case, ovulation, grid):
                 u = (at - ovulation[part])[:, None]
                 g = 1 / (1 + np.exp(-(u - shift - P["smear.rise-centre"]) / P["smear.rise-scale"]))
                 before = smear_chance(cornified, neutrophils, g)[:, :, None]
-                past = ndtr((u - lag) / 0.25)[:, None, :]
+                past = ndtr((u - lag) / P["smear.dioestrus-edge"])[:, None, :]
                 product *= (1 - past) * before + past * dioestrous_smear_chance(
                     cornified, neutrophils
                 )
@@ -593,7 +610,7 @@ def evidence_without_ovulation(case):
         if cornified is not None:
             out += math.log(1 / 100)
         if neutrophils is not None:
-            out += math.log((0.5, 0.27, 0.23)[("none", "few", "many").index(neutrophils)])
+            out += math.log(NEUTROPHILS["no-ovulation"][neutrophils])
     for _, finding in case.scans:
         out += math.log(P["scan.error"] if finding == "ovulated" else 1 - P["scan.error"])
     return out

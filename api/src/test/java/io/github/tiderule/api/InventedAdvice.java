@@ -2,13 +2,18 @@ package io.github.tiderule.api;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
@@ -151,7 +156,20 @@ public final class InventedAdvice {
         eggs(),
         perhaps(this::at),
         some(this::text),
-        some(() -> new Plan.Alternative(times(), eggs(), text())));
+        some(() -> new Plan.Alternative(times(), eggs(), text())),
+        some(() -> new Commitment(oneOf(List.of("order", "book", "leave")), at(), at(), text())),
+        perhaps(
+            () ->
+                new OnForecast(
+                    at(),
+                    at(),
+                    share(),
+                    share(),
+                    share(),
+                    share(),
+                    oneOf(List.of("act", "wait")),
+                    text())),
+        some(this::text));
   }
 
   private Advice advice() {
@@ -171,8 +189,11 @@ public final class InventedAdvice {
                 new NextTest(
                     oneOf(List.of("progesterone", "lh", "cytology")),
                     at(),
+                    at(),
                     number() / 100,
                     some(this::text))),
+        perhaps(this::text),
+        perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), text())),
         perhaps(() -> new Whelping(at(), at(), at(), some(this::dayProbability))),
         some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
         some(
@@ -191,6 +212,19 @@ public final class InventedAdvice {
                     some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
                     some(this::text),
                     some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
-        some(() -> new NotFired(text(), text(), text())));
+        some(() -> new NotFired(text(), text(), text())),
+        some(() -> new Disagreement(text(), List.of(position(), position()), text(), text())),
+        some(
+            () ->
+                new ObservationNote(
+                    text(),
+                    oneOf(List.of("held", "discounted", "converted", "set-aside")),
+                    text(),
+                    text(),
+                    some(this::text))));
+  }
+
+  private Disagreement.Position position() {
+    return new Disagreement.Position(text(), text(), some(this::text));
   }
 }

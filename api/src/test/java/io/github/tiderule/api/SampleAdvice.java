@@ -2,13 +2,18 @@ package io.github.tiderule.api;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
@@ -77,8 +82,27 @@ public final class SampleAdvice {
                 new Plan.Alternative(
                     List.of(at("01-15", "10:00")),
                     new EggShare(0.8649999, 0.75),
-                    "One journey less."))),
-        new NextTest("progesterone", at("01-13", "08:00"), 0.041, List.of("NXT-003")),
+                    "One journey less.")),
+            List.of(
+                new Commitment(
+                    "order",
+                    at("01-13", "14:00"),
+                    at("01-14", "10:00"),
+                    "Order the semen for Thu 14 Jan")),
+            new OnForecast(
+                at("01-13", "14:00"),
+                at("01-13", "16:00"),
+                0.9,
+                0.85,
+                0.02,
+                0.07,
+                "act",
+                "The result would come after this is due."),
+            List.of("Egg shares count timing alone.")),
+        new NextTest(
+            "progesterone", at("01-13", "08:00"), at("01-13", "16:00"), 0.041, List.of("NXT-003")),
+        null,
+        new Bred(1, new EggShare(0.3, 0.1), 0.6, "The plan adds 60 in 100 to that."),
         new Whelping(
             at("03-16", "14:00"),
             at("03-12", "14:00"),
@@ -119,7 +143,30 @@ public final class SampleAdvice {
                 List.of("p1", "l1"),
                 List.of("first rise before p1"),
                 List.of("kutzler-2003"))),
-        List.of(new NotFired("P4-030", "Proven rise", "a later value on the same method")));
+        List.of(new NotFired("P4-030", "Proven rise", "a later value on the same method")),
+        List.of(
+            new Disagreement(
+                "when thawed semen should meet the eggs",
+                List.of(
+                    new Disagreement.Position(
+                        "CAR-060", "Two and three days after ovulation", List.of("reynaud-2005")),
+                    new Disagreement.Position(
+                        "CAR-061", "About a day later", List.of("steckler-2013"))),
+                "Between the two",
+                "nobody has compared them")),
+        List.of(
+            new ObservationNote(
+                "p1",
+                "converted",
+                "p1 is reported as 2.1 nmol/L",
+                "RDG-058",
+                List.of("unit-definition")),
+            new ObservationNote(
+                "p1",
+                "discounted",
+                "p1 travelled warm and may read low",
+                "RDG-022",
+                List.of("common-practice"))));
   }
 
   private static List<BreedingDay> days() {
@@ -169,6 +216,10 @@ public final class SampleAdvice {
         null,
         null,
         null,
+        null,
+        null,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

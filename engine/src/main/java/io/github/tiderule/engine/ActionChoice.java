@@ -2,7 +2,9 @@ package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Caution;
@@ -31,6 +33,8 @@ final class ActionChoice {
   private final @Nullable Dating dating;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
+  private final @Nullable OnForecast forecast;
+  private final @Nullable Bred bred;
 
   ActionChoice(
       Tools tools,
@@ -41,7 +45,8 @@ final class ActionChoice {
       StageResult care,
       @Nullable Dating dating,
       @Nullable Breeding breeding,
-      @Nullable Testing testing) {
+      @Nullable Testing testing,
+      @Nullable Bred bred) {
     this.tools = tools;
     this.cycle = cycle;
     this.clock = clock;
@@ -51,14 +56,18 @@ final class ActionChoice {
     this.dating = dating;
     this.breeding = breeding;
     this.test = testing == null ? null : testing.nextTest();
+    this.forecast = testing == null ? null : testing.forecast();
+    this.bred = bred;
   }
 
   /** What to do now. */
   Action action() {
     return vet()
         .or(this::answer)
+        .or(this::onForecast)
         .or(this::breedOrBook)
         .or(this::passed)
+        .or(this::noTimeLeft)
         .or(this::testing)
         .orElseGet(this::nothing);
   }
@@ -120,6 +129,21 @@ final class ActionChoice {
         .orElse(Instant.MIN);
   }
 
+  /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
+  private Optional<Action> onForecast() {
+    if (forecast == null || !forecast.cheaperMistake().equals("act")) {
+      return Optional.empty();
+    }
+    Instant by = forecast.decideBy().toInstant();
+    return Optional.of(
+        new Action(
+            Now.BOOK,
+            "Decide on the forecast "
+                + (by.isAfter(cycle.asOf()) ? "by " + clock.dayAndTime(by) : "now")
+                + ": no progesterone result can be there before.",
+            List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
+  }
+
   private Optional<Action> breedOrBook() {
     if (breeding == null || !(breeding.close() || findings.lateWithFullSmear())) {
       return Optional.empty();
@@ -128,8 +152,7 @@ final class ActionChoice {
   }
 
   private Optional<Action> breedOrBook(Slot first) {
-    List<String> because =
-        breeding == null || breeding.plan() == null ? List.of() : breeding.plan().becauseOf();
+    List<String> because = breeding == null ? List.of() : breeding.becauseOf();
     double hours = Hours.between(cycle.asOf(), first.from());
     if (hours <= tools.value("planning.breed-within")) {
       return Optional.of(
@@ -138,22 +161,13 @@ final class ActionChoice {
               word() + " her on " + clock.day(first.middle()) + ", " + clock.span(first) + ".",
               because));
     }
-    Instant orderBy = first.orderBy();
-    if (orderBy != null) {
-      boolean testFirst = test != null && test.at().toInstant().isBefore(orderBy);
-      return testFirst && Hours.between(cycle.asOf(), orderBy) > 24
+    if (!first.deadlines().isEmpty()) {
+      boolean testFirst = test != null && !test.resultAt().toInstant().isAfter(first.decideBy());
+      return testFirst || forecast != null
           ? Optional.empty()
           : Optional.of(
               new Action(
-                  Now.BOOK,
-                  "Order semen by "
-                      + clock.dayAndTime(orderBy)
-                      + " to use it on "
-                      + clock.day(first.middle())
-                      + ", "
-                      + clock.span(first)
-                      + ".",
-                  because));
+                  Now.BOOK, new Commitments(cycle.semenPlan(), clock).headline(first), because));
     }
     boolean firm = dating != null && dating.width() <= tools.value("planning.firm-width");
     if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
@@ -182,16 +196,49 @@ final class ActionChoice {
   }
 
   private Optional<Action> passed() {
-    if (dating == null || (breeding != null && breeding.best().isPresent())) {
+    if (dating == null || timesAreMissing() || (breeding != null && breeding.best().isPresent())) {
       return Optional.empty();
     }
-    boolean behind = dating.quantile(0.95).isBefore(cycle.asOf());
-    return behind
+    List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
+    if (bred != null && (behind() || (breeding != null && !breeding.dosesLeft()))) {
+      return Optional.of(
+          new Action(
+              Now.PASSED,
+              "She is bred and nothing is left to time; whelping about "
+                  + clock.day(dating.whelping().median().toInstant())
+                  + ".",
+              List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
+    }
+    return behind()
         ? Optional.of(
             new Action(
                 Now.PASSED,
                 "This season's time for breeding is over; no day ahead would meet her eggs.",
-                List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id())))
+                because))
+        : Optional.empty();
+  }
+
+  /** Whether a breeding would still do, yet none of the times given for it is left. */
+  private boolean timesAreMissing() {
+    return dating != null
+        && bred == null
+        && breeding == null
+        && Breeding.shareNow(tools, cycle, dating) > tools.value("planning.passed-share");
+  }
+
+  /** Whether ovulation has passed, nine times in ten and more. */
+  private boolean behind() {
+    return dating != null && dating.quantile(0.95).isBefore(cycle.asOf());
+  }
+
+  /** Where every time that stud and clinic gave is gone or out of reach, others are asked for. */
+  private Optional<Action> noTimeLeft() {
+    return timesAreMissing()
+        ? Optional.of(
+            new Action(
+                Now.ANSWER,
+                "None of the times given can be used any more: ask stud or clinic for others.",
+                List.of(EngineStep.PLAN.id())))
         : Optional.empty();
   }
 
@@ -238,8 +285,10 @@ final class ActionChoice {
       until = earlier(until, test.at().toInstant());
     }
     if (breeding != null && breeding.first().isPresent()) {
-      Instant end = breeding.first().get().to();
-      until = end.isAfter(cycle.asOf()) ? earlier(until, end) : until;
+      Slot first = breeding.first().get();
+      for (Instant end : List.of(first.decideBy(), first.to())) {
+        until = end.isAfter(cycle.asOf()) ? earlier(until, end) : until;
+      }
     }
     return until;
   }

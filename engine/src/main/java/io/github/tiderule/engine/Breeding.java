@@ -1,11 +1,14 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Reason;
-import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.days.DayTable;
+import io.github.tiderule.engine.days.Deadline;
+import io.github.tiderule.engine.days.Meeting;
+import io.github.tiderule.engine.days.PlanSearch;
 import io.github.tiderule.engine.days.Planner;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.days.Slot;
@@ -16,17 +19,13 @@ import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
-import io.github.tiderule.rules.fact.CandidateDay;
 import io.github.tiderule.rules.fact.SemenPlan;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -40,16 +39,22 @@ final class Breeding {
   private final DayTable table;
   private final StageResult reasons;
   private final Set<LocalDate> forbidden;
+  private final SemenPlan semenPlan;
+  private final PlanSearch search;
+  private final int doses;
   private final Planner.@Nullable Choice choice;
 
   private Breeding(
       Tools tools,
       CycleRecord cycle,
+      Findings findings,
       Clock clock,
       Dating dating,
       DayTable table,
       StageResult reasons) {
     this.tools = tools;
+    semenPlan = cycle.semenPlan();
+    doses = tools.planner().dosesLeft(semenPlan, findings.breedings());
     this.clock = clock;
     this.dating = dating;
     this.table = table;
@@ -60,10 +65,11 @@ final class Breeding {
         forbidden.add(reason.day());
       }
     }
+    search = tools.planner().search(table, semenPlan, forbidden);
     choice =
         tools
             .planner()
-            .choose(table, cycle.semenPlan(), forbidden)
+            .choose(table, search, semenPlan, doses)
             .filter(found -> found.best().mean() - table.alreadyMet() > leastShare())
             .orElse(null);
   }
@@ -84,7 +90,7 @@ final class Breeding {
       TraceBook trace) {
     SemenPlan semenPlan = cycle.semenPlan();
     double usualAge = tools.value("planning.chilled-age-hours");
-    List<Slot> slots = slots(tools, cycle, clock, dating, usualAge);
+    List<Slot> slots = slots(tools, cycle, clock, dating);
     if (slots.isEmpty()) {
       return null;
     }
@@ -99,7 +105,7 @@ final class Breeding {
             findings.findings(),
             findings.levels(),
             List.of(semenPlan, dating.forecast()));
-    Breeding breeding = new Breeding(tools, cycle, clock, dating, table, reasons);
+    Breeding breeding = new Breeding(tools, cycle, findings, clock, dating, table, reasons);
     trace.add(
         "days",
         EngineStep.EGG_SHARE,
@@ -110,22 +116,36 @@ final class Breeding {
     trace.add(Stage.DAYS, reasons);
     if (breeding.choice != null) {
       trace.add("days", EngineStep.PLAN, List.of(), List.of(breeding.sentence()));
+      List<String> deadlines =
+          breeding.commitments().stream()
+              .map(one -> one.text() + " by " + clock.dayAndTime(one.by().toInstant()))
+              .toList();
+      if (!deadlines.isEmpty()) {
+        trace.add("days", EngineStep.DEADLINE, List.of(), deadlines);
+      }
     }
     return breeding;
   }
 
-  private static List<Slot> slots(
-      Tools tools, CycleRecord cycle, Clock clock, Dating dating, double usualAge) {
+  /** Expected egg share of a dose given at the moment of the advice, if it could be. */
+  static double shareNow(Tools tools, CycleRecord cycle, Dating dating) {
+    SemenPlan plan = cycle.semenPlan();
+    Meeting meeting =
+        tools.eggs().meeting(plan.semen(), plan.route(), tools.value("planning.chilled-age-hours"));
+    return dating.mean(meeting::share);
+  }
+
+  private static List<Slot> slots(Tools tools, CycleRecord cycle, Clock clock, Dating dating) {
     long before = Math.round(tools.value("planning.days-before"));
     long after = Math.round(tools.value("planning.days-after"));
     LocalDate first = dating.quantile(0.05).atZone(clock.zone()).toLocalDate().minusDays(before);
     LocalDate last = dating.quantile(0.95).atZone(clock.zone()).toLocalDate().plusDays(after);
-    return new Slots(cycle.semenPlan(), cycle.asOf(), cycle.zone(), usualAge)
+    return new Slots(tools.rules().parameters(), cycle.semenPlan(), cycle.asOf(), cycle.zone())
         .until(last).stream().filter(slot -> !slot.day().isBefore(first)).toList();
   }
 
   private String sentence() {
-    Planner.Choice found = java.util.Objects.requireNonNull(choice);
+    Planner.Choice found = Objects.requireNonNull(choice);
     List<String> times =
         found.best().slots().stream()
             .map(slot -> clock.dayAndTime(table.slots().get(slot).middle()))
@@ -145,6 +165,21 @@ final class Breeding {
     return Set.copyOf(forbidden);
   }
 
+  PlanSearch search() {
+    return search;
+  }
+
+  /** Whether any dose is left to give. */
+  boolean dosesLeft() {
+    return doses > 0;
+  }
+
+  /** Whether more matings could follow than are planned. */
+  boolean dosesToSpare() {
+    return semenPlan.doses() == null
+        && best().map(plan -> plan.slots().size() < doses).orElse(false);
+  }
+
   Optional<ScoredPlan> best() {
     return Optional.ofNullable(choice).map(Planner.Choice::best);
   }
@@ -159,97 +194,58 @@ final class Breeding {
     return best().map(plan -> table.slots().get(plan.slots().get(0)));
   }
 
+  private List<Slot> slots(List<Integer> places) {
+    return places.stream().map(table.slots()::get).toList();
+  }
+
+  private List<Commitment> commitments() {
+    return best()
+        .map(plan -> new Commitments(semenPlan, clock).of(slots(plan.slots())))
+        .orElse(List.of());
+  }
+
   /** The days, best first. */
   List<BreedingDay> days() {
-    Set<LocalDate> planned =
-        new HashSet<>(best().map(plan -> Planner.days(table, plan)).orElse(List.of()));
-    List<Judged> judged = new ArrayList<>();
-    for (CandidateDay day : table.days()) {
-      List<Reason> why = reasonsFor(day.day());
-      judged.add(new Judged(day, verdict(day, why, planned.contains(day.day())), why));
-    }
-    judged.sort(
-        Comparator.comparing(Judged::verdict)
-            .thenComparingDouble(one -> -one.day().share())
-            .thenComparing(one -> one.day().day()));
-    List<BreedingDay> days = new ArrayList<>();
-    for (Judged one : judged) {
-      CandidateDay day = one.day();
-      Slot slot = plannedSlot(day.day()).orElse(table.slotOf(day.day()));
-      days.add(
-          new BreedingDay(
-              days.size() + 1,
-              day.day(),
-              clock.offset(slot.from()),
-              clock.offset(slot.to()),
-              one.verdict(),
-              new EggShare(day.share(), day.shareP10()),
-              one.reasons()));
-    }
-    return days;
+    return new RankedDays(tools, clock, table, reasons, forbidden, close())
+        .of(best().map(plan -> slots(plan.slots())).orElse(List.of()));
   }
 
-  private record Judged(CandidateDay day, Verdict verdict, List<Reason> reasons) {}
-
-  private Optional<Slot> plannedSlot(LocalDate day) {
-    return best()
-        .flatMap(
-            plan ->
-                plan.slots().stream()
-                    .map(slot -> table.slots().get(slot))
-                    .filter(slot -> slot.day().equals(day))
-                    .findFirst());
-  }
-
-  private Verdict verdict(CandidateDay day, List<Reason> why, boolean planned) {
-    if (forbidden.contains(day.day()) || day.share() < tools.value("planning.possible-share")) {
-      return Verdict.AVOID;
-    }
-    boolean opposed = why.stream().anyMatch(reason -> reason.effect().equals("opposes"));
-    return planned && !opposed && close() ? Verdict.RECOMMENDED : Verdict.POSSIBLE;
-  }
-
-  private List<Reason> reasonsFor(LocalDate day) {
-    return reasons
-        .ruled(DayReason.class)
-        .filter(ruled -> ruled.conclusion().day().equals(day))
-        .sorted(
-            Comparator.comparing(
-                    (StageResult.Ruled<DayReason> ruled) -> ruled.conclusion().effect())
-                .reversed()
-                .thenComparing(ruled -> ruled.rule().id()))
-        .map(
-            ruled ->
-                new Reason(
-                    ruled.rule().id(),
-                    ruled.conclusion().effect().name().toLowerCase(Locale.ROOT),
-                    ruled.conclusion().sentence(),
-                    ruled.rule().sources(),
-                    ruled.conclusion().observations()))
-        .distinct()
-        .toList();
-  }
-
-  /** The plan; null where no set of doses is worth giving. */
-  @Nullable Plan plan() {
+  /**
+   * The plan; null where no set of doses is worth giving.
+   *
+   * @param forecast a decision due before the next result, if there is one
+   */
+  @Nullable Plan plan(@Nullable OnForecast forecast) {
     if (choice == null) {
       return null;
     }
     ScoredPlan best = choice.best();
-    @Nullable Instant orderBy = table.slots().get(best.slots().get(0)).orderBy();
     return new Plan(
-        times(best),
+        times(best.slots()),
         new EggShare(best.mean(), best.p10()),
-        orderBy == null ? null : clock.offset(orderBy),
+        table
+            .slots()
+            .get(best.slots().get(0))
+            .by(Deadline.Kind.ORDER)
+            .map(clock::offset)
+            .orElse(null),
         becauseOf(best),
         choice.others().stream()
             .map(
                 other ->
                     new Plan.Alternative(
-                        times(other.plan()),
+                        times(other.plan().slots()),
                         new EggShare(other.plan().mean(), other.plan().p10()),
                         other.note()))
-            .toList());
+            .toList(),
+        commitments(),
+        forecast,
+        new PlanNotes(semenPlan, clock, reasons).of(slots(best.slots()), doses));
+  }
+
+  /** Ids of the rules behind the plan; none where there is no plan. */
+  List<String> becauseOf() {
+    return best().map(this::becauseOf).orElse(List.of());
   }
 
   private List<String> becauseOf(ScoredPlan plan) {
@@ -265,10 +261,13 @@ final class Breeding {
     return List.copyOf(rules);
   }
 
-  /** The times of a plan, on the quarter hour nearest the middle of each window. */
-  List<OffsetDateTime> times(ScoredPlan plan) {
-    return plan.slots().stream()
-        .map(slot -> clock.offset(clock.quarter(table.slots().get(slot))))
-        .toList();
+  /** The times of a set of slots, on the quarter hour nearest the middle of each window. */
+  List<OffsetDateTime> times(List<Integer> places) {
+    return slots(places).stream().map(slot -> clock.offset(clock.quarter(slot))).toList();
+  }
+
+  /** The days of a set of slots, in words. */
+  String days(List<Integer> places) {
+    return clock.days(slots(places));
   }
 }

@@ -22,6 +22,11 @@ record Clock(ZoneId zone) {
   private static final DateTimeFormatter HOUR =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
+  /** A clock hour given as a number, {@code 8.5} for half past eight; 24 is the last minute. */
+  static LocalTime hour(double hour) {
+    return LocalTime.ofSecondOfDay(Math.min(Math.round(hour * 3600), 86_340));
+  }
+
   OffsetDateTime offset(Instant at) {
     return at.atZone(zone).toOffsetDateTime();
   }
@@ -34,6 +39,15 @@ record Clock(ZoneId zone) {
   /** {@code Thu 14 Jan 08:00}. */
   String dayAndTime(Instant at) {
     return DAY_AND_TIME.format(at.atZone(zone));
+  }
+
+  /** {@code Thu 14 Jan, Sat 16 Jan and Mon 18 Jan}. */
+  String days(List<Slot> slots) {
+    List<String> days = slots.stream().map(slot -> day(slot.middle())).distinct().toList();
+    int last = days.size() - 1;
+    return last < 1
+        ? String.join("", days)
+        : String.join(", ", days.subList(0, last)) + " and " + days.get(last);
   }
 
   /** {@code 08:00–12:00}. */

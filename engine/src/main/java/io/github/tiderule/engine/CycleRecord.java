@@ -5,6 +5,7 @@ import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Treatment;
 import java.time.Instant;
@@ -50,6 +51,12 @@ public record CycleRecord(
     }
   }
 
+  /** The same season with other semen, or other limits on its use. */
+  public CycleRecord with(SemenPlan other) {
+    return new CycleRecord(
+        asOf, zone, female, earlierCycles, treatments, firstBlood, observations, other, laboratory);
+  }
+
   /** The same season seen at another moment. */
   public CycleRecord asOf(Instant moment) {
     return new CycleRecord(
@@ -62,5 +69,28 @@ public record CycleRecord(
         observations,
         semenPlan,
         laboratory);
+  }
+
+  /**
+   * The same season as it was known at an earlier moment: without what was seen, drawn or reported
+   * after it. A result that does not say when it was reported counts as known when it was drawn.
+   */
+  public CycleRecord knownAt(Instant moment) {
+    return new CycleRecord(
+        moment,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations.stream().filter(one -> !known(one).isAfter(moment)).toList(),
+        semenPlan,
+        laboratory);
+  }
+
+  private static Instant known(Observation observation) {
+    return observation instanceof Progesterone value && value.reportedAt() != null
+        ? value.reportedAt()
+        : observation.at();
   }
 }

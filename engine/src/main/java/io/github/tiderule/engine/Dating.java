@@ -17,6 +17,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /** An estimate on the calendar. */
 final class Dating {
@@ -48,6 +49,17 @@ final class Dating {
   /** A quantile of ovulation as an instant. */
   Instant quantile(double share) {
     return axis.instant(estimate.ovulation().quantile(share));
+  }
+
+  /** Mean, over where ovulation may lie, of something that depends on the days since then. */
+  double mean(DoubleUnaryOperator bySinceOvulation) {
+    Density ovulation = estimate.ovulation();
+    double sum = 0;
+    for (int i = 0; i < ovulation.size(); i++) {
+      double since = axis.day(now) - ovulation.at(i);
+      sum += ovulation.value(i) * ovulation.step() * bySinceOvulation.applyAsDouble(since);
+    }
+    return sum;
   }
 
   Forecast forecast() {

@@ -21,8 +21,12 @@ public enum EngineStep {
       List.of("working-value")),
   TEST_VALUE(
       "EST-004",
-      "What the next result could change is computed from where ovulation may lie",
+      "What the next result could change is weighed over all it may be",
       List.of("working-value")),
+  DEADLINE(
+      "EST-006",
+      "The last safe time to order, book or leave is counted back from the plan",
+      List.of("common-practice", "working-value")),
   WHELPING(
       "EST-005", "Whelping is counted from ovulation, never from a mating", List.of("mir-2011"));
 

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.Warning;
@@ -11,6 +12,7 @@ import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Awaited;
 import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.CautionLevel;
 import io.github.tiderule.rules.conclusion.Level;
@@ -18,6 +20,7 @@ import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,6 +38,7 @@ final class Evaluation {
   private final Clock clock;
   private final TraceBook trace = new TraceBook();
   private final Map<Stage, Account> accounts = new EnumMap<>(Stage.class);
+  private @Nullable Breeding breeding;
 
   Evaluation(Tools tools, CycleRecord cycle) {
     this.tools = tools;
@@ -80,6 +84,7 @@ final class Evaluation {
         run(
             Stage.CARE,
             findings.accepted(),
+            findings.levels(),
             findings.findings(),
             forecast,
             cycle.earlierCycles(),
@@ -98,7 +103,7 @@ final class Evaluation {
           List.of(dating.sentence()));
     }
     boolean silent = stopped || findings.vetOnly();
-    @Nullable Breeding breeding =
+    breeding =
         dating == null || silent
             ? null
             : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
@@ -108,9 +113,14 @@ final class Evaluation {
             : Testing.of(
                 tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);
     trace.add(Stage.CARE, care);
+    @Nullable Bred bred =
+        dating == null || silent
+            ? null
+            : SoFar.of(tools, cycle, findings.breedings(), clock, axis, dating, breeding);
     ActionChoice action =
-        new ActionChoice(tools, cycle, clock, findings, reading, care, dating, breeding, testing);
-    NearMisses near = NearMisses.of(rules, findings.awaited(), accounts.values());
+        new ActionChoice(
+            tools, cycle, clock, findings, reading, care, dating, breeding, testing, bred);
+    NearMisses near = NearMisses.of(rules, awaited(reading, found, care), accounts.values());
     Advice advice =
         new Advice(
             Stamp.of(Tiderule.VERSION, rules),
@@ -121,16 +131,25 @@ final class Evaluation {
             dating == null ? null : dating.lhPeak(),
             dating == null ? null : dating.ovulation(findings.proven()),
             breeding == null ? List.of() : breeding.days(),
-            breeding == null ? null : breeding.plan(),
+            breeding == null ? null : breeding.plan(testing == null ? null : testing.forecast()),
             testing == null ? null : testing.nextTest(),
+            testing == null ? null : testing.noTestBecause(),
+            bred,
             dating == null || silent ? null : dating.whelping(),
             questions(reading),
             warnings(care),
             dating == null ? List.of() : dating.influence(),
             testing == null ? List.of() : testing.changes(),
             trace.lines(),
-            near.told());
+            near.told(),
+            silent ? List.of() : Disagreements.of(care),
+            ObservationNotes.of(reading, found));
     return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
+  }
+
+  /** The days of the cycle, once its advice is made; null where none is left to breed on. */
+  @Nullable Breeding breeding() {
+    return breeding;
   }
 
   /** Runs a stage over some facts, with what every stage sees. */
@@ -172,6 +191,13 @@ final class Evaluation {
                     ruled.conclusion().sentence(),
                     ruled.rule().id(),
                     ruled.rule().sources()))
+        .distinct()
+        .toList();
+  }
+
+  private static List<Awaited> awaited(StageResult... results) {
+    return Arrays.stream(results)
+        .flatMap(result -> result.all(Awaited.class).stream())
         .distinct()
         .toList();
   }

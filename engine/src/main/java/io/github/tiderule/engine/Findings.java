@@ -2,7 +2,6 @@ package io.github.tiderule.engine;
 
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Accepted;
-import io.github.tiderule.rules.conclusion.Awaited;
 import io.github.tiderule.rules.conclusion.Discounted;
 import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.FindingKind;
@@ -28,8 +27,7 @@ record Findings(
     List<Question> questions,
     List<Discounted> discounted,
     List<Finding> findings,
-    Set<String> setAside,
-    List<Awaited> awaited) {
+    Set<String> setAside) {
 
   /** Findings that leave timing to a vet. */
   private static final Set<FindingKind> VET_ONLY =
@@ -74,8 +72,7 @@ record Findings(
         findings.all(Finding.class),
         findings.all(SetAside.class).stream()
             .map(SetAside::observation)
-            .collect(Collectors.toUnmodifiableSet()),
-        findings.all(Awaited.class));
+            .collect(Collectors.toUnmodifiableSet()));
   }
 
   boolean has(FindingKind... kinds) {

@@ -1,52 +1,65 @@
 package io.github.tiderule.engine;
 
+import io.github.tiderule.engine.DrawTimes.Draw;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
-import io.github.tiderule.engine.days.DayTable;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.days.ScoredPlan;
+import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.days.TestValue;
-import io.github.tiderule.engine.timeline.CurveReading;
 import io.github.tiderule.engine.timeline.Evidence;
+import io.github.tiderule.engine.timeline.Foresight;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.TestDue;
 import io.github.tiderule.rules.conclusion.TestKind;
-import io.github.tiderule.rules.fact.Digits;
+import io.github.tiderule.rules.conclusion.TestingDone;
+import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Series;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** When to test next, what that is worth, and what its result would change. */
 final class Testing {
 
-  private static final LocalTime USUAL_HOUR = LocalTime.of(8, 30);
-  private static final LocalTime LAST_HOUR = LocalTime.of(17, 0);
-  private static final LocalTime FIRST_HOUR = LocalTime.of(7, 0);
-
-  /** Hours from draw to result when nobody says. */
-  private static final double USUAL_TURNAROUND = 8;
-
   private final @Nullable NextTest nextTest;
+  private final @Nullable String noTestBecause;
+  private final @Nullable OnForecast forecast;
   private final List<Change> changes;
 
-  private Testing(@Nullable NextTest nextTest, List<Change> changes) {
+  private Testing(
+      @Nullable NextTest nextTest,
+      @Nullable String noTestBecause,
+      @Nullable OnForecast forecast,
+      List<Change> changes) {
     this.nextTest = nextTest;
+    this.noTestBecause = noTestBecause;
+    this.forecast = forecast;
     this.changes = changes;
   }
 
   @Nullable NextTest nextTest() {
     return nextTest;
+  }
+
+  /** Why no test is advised; null where one is. */
+  @Nullable String noTestBecause() {
+    return noTestBecause;
+  }
+
+  /** A decision due before the next result; null where there is none. */
+  @Nullable OnForecast forecast() {
+    return forecast;
   }
 
   List<Change> changes() {
@@ -75,60 +88,88 @@ final class Testing {
             dating == null ? List.of() : List.of(dating.forecast()),
             List.of(cycle.semenPlan(), cycle.laboratory()));
     trace.add(Stage.NEXT, due);
+    DrawTimes times = new DrawTimes(tools, cycle, findings, clock);
     Optional<StageResult.Ruled<TestDue>> first =
         due.ruled(TestDue.class)
             .min(
                 Comparator.comparing(
                         (StageResult.Ruled<TestDue> ruled) -> ruled.conclusion().kind())
-                    .thenComparing(ruled -> dueAt(ruled.conclusion(), cycle, findings))
+                    .thenComparing(ruled -> times.due(ruled.conclusion()))
                     .thenComparing(ruled -> ruled.rule().id()));
-    if (first.isEmpty()) {
-      return new Testing(null, List.of());
-    }
-    TestDue test = first.get().conclusion();
-    Instant at = drawAt(test, cycle, findings, clock);
-    List<String> because =
-        due.ruled(TestDue.class)
-            .filter(ruled -> ruled.conclusion().kind() == test.kind())
-            .filter(ruled -> ruled.conclusion().hoursAfter() == test.hoursAfter())
-            .map(ruled -> ruled.rule().id())
-            .distinct()
-            .toList();
-    double gain = 0;
-    List<Change> changes = List.of();
+    @Nullable Draw floor = first.map(ruled -> times.of(ruled.conclusion())).orElse(null);
+    List<String> because = first.map(ruled -> because(due, ruled.conclusion())).orElse(List.of());
     Optional<ScoredPlan> plan = breeding == null ? Optional.empty() : breeding.best();
-    if (test.kind() == TestKind.PROGESTERONE
-        && dating != null
-        && breeding != null
-        && plan.isPresent()) {
-      Series series = series(findings);
-      CurveReading reading = tools.timeline().reading(evidence, series, dating.density());
-      DayTable table = breeding.table();
-      TestValue value =
-          TestValue.of(
-              table,
-              cycle.semenPlan(),
-              tools.planner().spacing(cycle.semenPlan()),
-              breeding.forbidden(),
-              plan.get());
-      TestValue.Outcome outcome =
-          value.outcome(axis.day(at), usable(table, resultAt(at, cycle)), reading);
-      gain = outcome.gain();
-      changes = changes(outcome, plan.get(), breeding, clock, at);
-      trace.add(
-          "next",
-          EngineStep.TEST_VALUE,
-          List.of(),
-          List.of(
-              "a progesterone test on "
-                  + clock.dayAndTime(at)
-                  + " is worth "
-                  + Math.round(1000 * gain) / 10.0
-                  + " in 100 eggs"));
+    if (dating == null || breeding == null || plan.isEmpty()) {
+      return floor == null
+          ? new Testing(null, ended(due), null, List.of())
+          : new Testing(next(clock, floor, 0, because), null, null, List.of());
     }
-    return new Testing(
-        new NextTest(test.kind().name().toLowerCase(Locale.ROOT), clock.offset(at), gain, because),
-        changes);
+    Foresight foresight = tools.timeline().foresight(evidence, dating.estimate());
+    Series series = series(findings);
+    TestChoice choice = new TestChoice(tools, clock, axis, foresight, series, breeding, plan.get());
+    Set<TestKind> done =
+        due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
+    TestChoice.Chosen chosen = choice.choose(times, floor, done, breeding.dosesToSpare());
+    // where rules have ended progesterone testing there is no result to wait for
+    @Nullable OnForecast forecast =
+        done.contains(TestKind.PROGESTERONE)
+            ? null
+            : choice
+                .soonest(times, floor)
+                .map(soonest -> forecast(tools, cycle, clock, breeding, soonest))
+                .orElse(null);
+    trace.add("next", EngineStep.TEST_VALUE, List.of(), choice.sentences());
+    Thresholds thresholds =
+        new Thresholds(tools, cycle, clock, axis, foresight, breeding, plan.get());
+    TestChoice.@Nullable Valued test = chosen.test();
+    List<Change> changes = new ArrayList<>();
+    if (test != null && test.draw().kind() == TestKind.PROGESTERONE) {
+      changes.addAll(thresholds.ofNext(test, choice.coming(test.draw())));
+    }
+    changes.addAll(thresholds.ofLatest(evidence));
+    if (test == null) {
+      return new Testing(null, stopped(tools, due, forecast), forecast, changes);
+    }
+    List<String> why = chosen.asTheTradeHasIt() ? because : List.of(EngineStep.TEST_VALUE.id());
+    return new Testing(next(clock, test.draw(), test.gain(), why), null, forecast, changes);
+  }
+
+  private static NextTest next(Clock clock, Draw draw, double gain, List<String> because) {
+    return new NextTest(
+        draw.kind().name().toLowerCase(Locale.ROOT),
+        clock.offset(draw.at()),
+        clock.offset(draw.result()),
+        gain,
+        because);
+  }
+
+  private static List<String> because(StageResult due, TestDue test) {
+    return due.ruled(TestDue.class)
+        .filter(ruled -> ruled.conclusion().kind() == test.kind())
+        .filter(ruled -> ruled.conclusion().hoursAfter() == test.hoursAfter())
+        .map(ruled -> ruled.rule().id())
+        .distinct()
+        .toList();
+  }
+
+  /** What rules say of the end of testing. */
+  private static @Nullable String ended(StageResult due) {
+    return due.all(TestingDone.class).stream()
+        .min(Comparator.comparing(TestingDone::kind))
+        .map(TestingDone::sentence)
+        .orElse(null);
+  }
+
+  private static String stopped(Tools tools, StageResult due, @Nullable OnForecast forecast) {
+    if (forecast != null) {
+      return "No progesterone result can be there before the decision is due; none could change it";
+    }
+    @Nullable String ended = ended(due);
+    return ended != null
+        ? ended
+        : "No test of the next "
+            + Math.round(tools.value("planning.ahead-days"))
+            + " days can still change the plan";
   }
 
   /** The series of the latest number, which the next value should belong to. */
@@ -139,128 +180,46 @@ final class Testing {
         .orElse(Series.of(null, Method.UNKNOWN));
   }
 
-  private static Optional<Instant> lastDraw(Findings findings) {
-    return findings.levels().stream().map(Level::at).max(Comparator.naturalOrder());
-  }
-
-  private static Instant dueAt(TestDue test, CycleRecord cycle, Findings findings) {
-    Instant from =
-        test.observations().isEmpty() ? cycle.asOf() : lastDraw(findings).orElse(cycle.asOf());
-    return from.plusSeconds(Math.round(test.hoursAfter() * 3600));
-  }
-
-  /**
-   * The draw: at the clock hour of the last one, on a day the laboratory works, not in the past.
-   */
-  private static Instant drawAt(TestDue test, CycleRecord cycle, Findings findings, Clock clock) {
-    Instant due = dueAt(test, cycle, findings);
-    LocalTime hour =
-        lastDraw(findings)
-            .map(at -> at.atZone(clock.zone()).toLocalTime().truncatedTo(ChronoUnit.MINUTES))
-            .orElse(USUAL_HOUR);
-    Instant now = cycle.asOf();
-    LocalTime nowHour = now.atZone(clock.zone()).toLocalTime();
-    boolean canDrawNow =
-        !nowHour.isBefore(FIRST_HOUR)
-            && nowHour.isBefore(LAST_HOUR)
-            && (cycle.laboratory().opensOn().isEmpty()
-                || cycle.laboratory().opensOn().contains(now.atZone(clock.zone()).getDayOfWeek()));
-    if (!due.isAfter(now) && canDrawNow) {
-      return nextHalfHour(now);
+  /** What to say where the plan's first deadline passes before any result; null where none does. */
+  private static @Nullable OnForecast forecast(
+      Tools tools, CycleRecord cycle, Clock clock, Breeding breeding, TestChoice.Valued soonest) {
+    Slot first = breeding.first().orElseThrow();
+    boolean now = Hours.between(cycle.asOf(), first.from()) <= tools.value("planning.breed-within");
+    if (now || first.deadlines().isEmpty() || !first.decideBy().isBefore(soonest.draw().result())) {
+      return null;
     }
-    Instant earliest = due.isAfter(now) ? due.minus(Duration.ofHours(2)) : now;
-    return clock.next(earliest.isBefore(now) ? now : earliest, hour, cycle.laboratory().opensOn());
+    Instant by = first.decideBy();
+    TestValue.Outcome outcome = soonest.outcome();
+    boolean act = outcome.actRather();
+    String text =
+        "The result of a test on "
+            + clock.dayAndTime(soonest.draw().at())
+            + " would be there on "
+            + clock.dayAndTime(soonest.draw().result())
+            + ", after this is due. Acting on the forecast meets "
+            + eggs(outcome.acting())
+            + " in 100 of her eggs, waiting for the result "
+            + eggs(outcome.waiting())
+            + ". If acting proves too early it loses "
+            + eggs(outcome.actingLoses())
+            + " on average, if waiting proves too late it loses "
+            + eggs(outcome.waitingLoses())
+            + ": "
+            + (act ? "acting" : "waiting")
+            + " is the cheaper mistake.";
+    return new OnForecast(
+        clock.offset(by),
+        clock.offset(soonest.draw().result()),
+        outcome.acting(),
+        outcome.waiting(),
+        outcome.actingLoses(),
+        outcome.waitingLoses(),
+        act ? "act" : "wait",
+        text);
   }
 
-  private static Instant nextHalfHour(Instant at) {
-    long halfHour = 1800;
-    return Instant.ofEpochSecond((at.getEpochSecond() + halfHour - 1) / halfHour * halfHour);
-  }
-
-  private static Instant resultAt(Instant draw, CycleRecord cycle) {
-    Double said = cycle.laboratory().turnaroundHours();
-    double hours = said == null ? USUAL_TURNAROUND : said;
-    return draw.plusSeconds(Math.round(hours * 3600));
-  }
-
-  /** The first slot that can still be used once the result is there. */
-  private static int usable(DayTable table, Instant result) {
-    int slot = 0;
-    while (slot < table.slots().size()) {
-      Instant orderBy = table.slots().get(slot).orderBy();
-      Instant commit = orderBy == null ? table.slots().get(slot).middle() : orderBy;
-      if (!commit.isBefore(result)) {
-        break;
-      }
-      slot++;
-    }
-    return slot;
-  }
-
-  /** Where, by rising value, the first day of the plan moves to an earlier or a later day. */
-  private static List<Change> changes(
-      TestValue.Outcome outcome, ScoredPlan plan, Breeding breeding, Clock clock, Instant at) {
-    List<TestValue.Step> steps = outcome.steps();
-    int likeliest = 0;
-    for (int i = 1; i < steps.size(); i++) {
-      if (steps.get(i).probability() > steps.get(likeliest).probability()) {
-        likeliest = i;
-      }
-    }
-    int start = nearestSame(steps, plan, breeding, likeliest);
-    List<Change> changes = new ArrayList<>();
-    for (int i = start + 1; i < steps.size(); i++) {
-      if (differs(breeding, steps.get(i).plan(), plan)) {
-        double edge = Math.sqrt(steps.get(i - 1).ngPerMl() * steps.get(i).ngPerMl());
-        changes.add(change(edge, true, steps.get(i).plan(), breeding, clock, at));
-        break;
-      }
-    }
-    for (int i = start - 1; i >= 0; i--) {
-      if (differs(breeding, steps.get(i).plan(), plan)) {
-        double edge = Math.sqrt(steps.get(i + 1).ngPerMl() * steps.get(i).ngPerMl());
-        changes.add(change(edge, false, steps.get(i).plan(), breeding, clock, at));
-        break;
-      }
-    }
-    return changes;
-  }
-
-  /** The step nearest to the likeliest one after which the plan stays as it is. */
-  private static int nearestSame(
-      List<TestValue.Step> steps, ScoredPlan plan, Breeding breeding, int likeliest) {
-    for (int away = 0; away < steps.size(); away++) {
-      for (int i : new int[] {likeliest - away, likeliest + away}) {
-        if (i >= 0 && i < steps.size() && !differs(breeding, steps.get(i).plan(), plan)) {
-          return i;
-        }
-      }
-    }
-    return likeliest;
-  }
-
-  private static boolean differs(Breeding breeding, ScoredPlan a, ScoredPlan b) {
-    DayTable table = breeding.table();
-    return !table
-        .slots()
-        .get(a.slots().get(0))
-        .day()
-        .equals(table.slots().get(b.slots().get(0)).day());
-  }
-
-  private static Change change(
-      double edge, boolean above, ScoredPlan plan, Breeding breeding, Clock clock, Instant at) {
-    double rounded = Digits.significant(edge, 2);
-    Instant first = breeding.table().slots().get(plan.slots().get(0)).middle();
-    String words =
-        "If progesterone on "
-            + clock.day(at)
-            + " is "
-            + (above ? "above " : "below ")
-            + Digits.bothUnits(rounded)
-            + ", the first day becomes "
-            + clock.day(first);
-    return new Change(
-        words, "next", above ? null : rounded, above ? rounded : null, breeding.times(plan));
+  private static String eggs(double share) {
+    double inHundred = 100 * share;
+    return inHundred < 1 ? "less than 1" : Long.toString(Math.round(inHundred));
   }
 }

@@ -1,8 +1,12 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.days.StudPlan;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.parameter.Overlay;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The engine: a cycle record in, advice out.
@@ -53,5 +57,17 @@ public final class Tiderule {
   /** The plan as {@link #advise} gives it, with the means to ask why each rule spoke or did not. */
   public Reasoning reason(CycleRecord cycle) {
     return new Evaluation(tools, cycle).reasoning();
+  }
+
+  /**
+   * Shares the services of one stud among several females.
+   *
+   * @param cycles by the name each female is to have in the answer; natural mating or fresh semen
+   * @param services in time order, none before the moment of a cycle
+   * @throws IllegalArgumentException if services are out of order, too many or past, or a cycle is
+   *     of other semen
+   */
+  public StudPlan shareStud(Map<String, CycleRecord> cycles, List<Instant> services) {
+    return new StudDivision(tools).divide(cycles, services);
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * The rules of one concern: one rule file.
  *
- * @param file the file's name without its ending, such as {@code findings/base}
+ * @param file the file's name without {@code .drl}, such as {@code findings/base}
  * @param title what the file is about, in a sentence without its full stop
  * @param cards by id
  */

@@ -50,7 +50,7 @@ final class RuleTexts {
     List<String> resources = new ArrayList<>();
     for (String file : Table.text(ROOT + "index.txt").lines().toList()) {
       resources.add(ROOT + file);
-      String text = Table.text(ROOT + file);
+      String text = rules(file);
       texts.put(plain(file), text);
       Matcher rule = RULE.matcher(text);
       int from = -1;
@@ -70,6 +70,11 @@ final class RuleTexts {
     resources.addAll(Parameters.resources());
     resources.add(Sources.RESOURCE);
     return new RuleTexts(bodies, files, texts, hash(resources));
+  }
+
+  private static String rules(String file) {
+    String text = Table.text(ROOT + file);
+    return file.endsWith(DecisionTable.SUFFIX) ? DecisionTable.asRules(text) : text;
   }
 
   private static void put(SortedMap<String, String> bodies, String name, String body) {
@@ -116,7 +121,7 @@ final class RuleTexts {
   }
 
   private static String plain(String file) {
-    return file.replaceFirst("\\..*$", "");
+    return file.replace(".drl", "");
   }
 
   /** The file a rule stands in, without its ending. */

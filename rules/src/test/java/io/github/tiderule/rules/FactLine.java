@@ -26,6 +26,8 @@ import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.SemenColour;
+import io.github.tiderule.rules.fact.SemenLook;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Series;
 import io.github.tiderule.rules.fact.Sign;
@@ -140,6 +142,7 @@ final class FactLine {
       case "question" -> new Question(w.get(1), "a question for a test", List.of());
       case "forecast" -> forecast(w.number(1), w.number(2), w.number(3));
       case "day" -> day(w);
+      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)));
       default -> throw new IllegalArgumentException("no such fact: " + w);
     };
   }
@@ -232,7 +235,8 @@ final class FactLine {
         w.keyOr("share", 0.5) / 2,
         w.keyOr("ov", 2),
         w.keyOr("pov", 0.95),
-        w.keyOr("closed", 0.0));
+        w.keyOr("closed", 0.0),
+        w.keyOr("age", 0.0));
   }
 
   private static @Nullable Unit unit(String text) {

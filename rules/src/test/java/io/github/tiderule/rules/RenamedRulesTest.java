@@ -58,7 +58,8 @@ class RenamedRulesTest {
     List<String> rules =
         new ArrayList<>(List.of(Pattern.compile("(?m)^(?=rule \")").split(text.substring(first))));
     Collections.reverse(rules);
-    return text.substring(0, first).replaceFirst("package \\S+", "package zz.renamed")
+    return "package zz.renamed\n\n"
+        + text.substring(0, first).replaceFirst("package \\S+", "")
         + String.join("\n", rules);
   }
 

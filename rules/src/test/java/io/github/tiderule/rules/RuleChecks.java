@@ -5,6 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +26,7 @@ final class RuleChecks {
       Pattern.compile("(?<![\\w.$])([a-z]\\w*) (?:!= (?!null\\b)|not (?:matches|contains|in)\\b)");
   private static final Pattern CONCLUSION =
       Pattern.compile("new ([A-Z]\\w+)\\(|\\b([A-Z]\\w+)\\.(?:of|value|below|above|band)\\(");
+  private static final Set<String> KINDS_SAY_ALL = Set.of("Finding", "DayReason", "TestDue");
   private static final Pattern KIND = Pattern.compile("\\b(\\w+Kind|Effect|CautionLevel)\\.(\\w+)");
 
   /** A rule as written. */
@@ -43,11 +45,14 @@ final class RuleChecks {
       return name.appendTail(text).toString();
     }
 
-    /** What it concludes: the kinds of records, what is chosen in them, and a caution's words. */
+    /**
+     * What it concludes: the kinds of records, what is chosen in them, and the words where these
+     * are what is concluded.
+     */
     Set<String> conclusions() {
       Set<String> made = produced();
       Matcher words = Pattern.compile("\"[^\"]*\"").matcher(then);
-      while (made.contains("Caution") && words.find()) {
+      while (Collections.disjoint(made, KINDS_SAY_ALL) && words.find()) {
         made.add(words.group());
       }
       Matcher kind = KIND.matcher(then);

@@ -1,19 +1,15 @@
 package io.github.tiderule.api.command;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
-import io.github.tiderule.api.json.ProblemsJson;
 import io.github.tiderule.api.report.AdviceReport;
-import io.github.tiderule.api.report.RefusalReport;
 import io.github.tiderule.api.report.RuleReport;
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
-import java.io.InputStream;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -55,33 +51,12 @@ final class CycleCommand {
   }
 
   private int run(Given file, Form form, @Nullable Instant asOf, String rule) throws IOException {
-    Reading reading;
-    try (InputStream in = file.open(streams)) {
-      reading = read(file, in, asOf);
-    } catch (Given.Unreadable e) {
-      new Output(streams.err()).print(e.getMessage() + "\n");
+    Optional<CycleRecord> cycle = new CycleFiles(streams, form == Form.JSON).read(file, asOf);
+    if (cycle.isEmpty()) {
       return ExitStatus.REFUSED;
     }
-    if (reading instanceof Reading.Refused refused) {
-      if (form == Form.JSON) {
-        new Output(streams.out()).print(ProblemsJson.text(refused.problems(), Layout.INDENTED));
-      } else {
-        new Output(streams.err()).print(RefusalReport.text(file.words(), refused.problems()));
-      }
-      return ExitStatus.REFUSED;
-    }
-    CycleRecord cycle = ((Reading.Read) reading).cycle();
-    new Output(streams.out()).print(answer(cycle, form, rule));
+    new Output(streams.out()).print(answer(cycle.get(), form, rule));
     return ExitStatus.DONE;
-  }
-
-  private static Reading read(Given file, InputStream in, @Nullable Instant asOf)
-      throws Given.Unreadable {
-    try {
-      return CycleFile.read(in, asOf);
-    } catch (IOException e) {
-      throw new Given.Unreadable(file.words() + " cannot be read to its end.");
-    }
   }
 
   private String answer(CycleRecord cycle, Form form, String rule) {

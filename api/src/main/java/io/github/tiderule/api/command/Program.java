@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +40,7 @@ public final class Program {
 
   /** Runs one command and gives its exit status. */
   public int run(String... arguments) {
-    CommandLine line = new CommandLine(Specs.top());
+    CommandLine line = new CommandLine(Specs.top(arguments));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setOut(new PrintWriter(new OutputStreamWriter(streams.out(), StandardCharsets.UTF_8)));
     line.setErr(new PrintWriter(new OutputStreamWriter(streams.err(), StandardCharsets.UTF_8)));
@@ -101,15 +102,18 @@ public final class Program {
     return switch (command) {
       case Specs.ADVISE -> {
         boolean json = parsed.hasMatchedOption(Specs.JSON);
-        yield new CycleCommand(streams, chosen).run(file(parsed), form(json), asOf(parsed));
+        yield new CycleCommand(streams, chosen)
+            .run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
       }
       case Specs.TRACE ->
           parsed.hasMatchedOption(Specs.RULE)
               ? new CycleCommand(streams, chosen).why(file(parsed), rule(parsed, chosen.get()))
               : new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
+      case Specs.CHANGES -> changes(parsed);
+      case Specs.STUD -> stud(parsed);
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
-      default -> throw new IllegalStateException("no such command: " + command);
+      default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
   }
 
@@ -137,11 +141,47 @@ public final class Program {
     return new Given(parsed.matchedPositionalValue(0, Given.STANDARD_INPUT));
   }
 
-  private static @Nullable Instant asOf(ParseResult parsed) {
-    if (!parsed.hasMatchedOption(Specs.AS_OF)) {
+  private int changes(ParseResult parsed) throws IOException {
+    ChangesCommand command =
+        new ChangesCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON));
+    Instant since = moment(parsed, Specs.SINCE);
+    boolean two = parsed.hasMatchedPositional(1);
+    if (two == (since != null)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(),
+          "Give two files, BEFORE and AFTER, or one file and --since INSTANT.");
+    }
+    return since == null
+        ? command.between(file(parsed), new Given(parsed.matchedPositionalValue(1, "")))
+        : command.since(file(parsed), since);
+  }
+
+  private int stud(ParseResult parsed) throws IOException {
+    List<Instant> services = new ArrayList<>();
+    for (String text : parsed.matchedOptionValue(Specs.SERVICES, "").split(",", -1)) {
+      services.add(moment(parsed, Specs.SERVICES, text.strip()));
+    }
+    List<String> names = parsed.matchedPositionalValue(0, List.of());
+    if (names.isEmpty()) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(), "Which females? Name a FILE for each.");
+    }
+    return new StudCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON))
+        .run(
+            names.stream().map(Given::new).toList(),
+            parsed.hasMatchedOption(Specs.LINES),
+            services);
+  }
+
+  /** The moment an option names; absent when it is not given. */
+  private static @Nullable Instant moment(ParseResult parsed, String option) {
+    if (!parsed.hasMatchedOption(option)) {
       return null;
     }
-    String text = parsed.matchedOptionValue(Specs.AS_OF, "");
+    return moment(parsed, option, parsed.matchedOptionValue(option, ""));
+  }
+
+  private static Instant moment(ParseResult parsed, String option, String text) {
     try {
       OffsetDateTime moment = OffsetDateTime.parse(text);
       if (moment.getYear() >= FIRST_YEAR && moment.getYear() <= LAST_YEAR) {
@@ -152,7 +192,7 @@ public final class Program {
     }
     throw new ParameterException(
         parsed.commandSpec().commandLine(),
-        "--as-of is \"" + text + "\"; write it like 2027-01-12T18:30:00+01:00.");
+        option + " is \"" + text + "\"; write it like 2027-01-12T18:30:00+01:00.");
   }
 
   private static String format(ParseResult parsed) {

@@ -11,16 +11,26 @@ final class Specs {
   static final String ADVISE = "advise";
   static final String TRACE = "trace";
   static final String BATCH = "batch";
+  static final String CHANGES = "changes";
+  static final String STUD = "stud";
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
   static final String AS_OF = "--as-of";
+  static final String SINCE = "--since";
+  static final String SERVICES = "--services";
+  static final String LINES = "--lines";
   static final String FORMAT = "--format";
   static final String PROTOCOL = "--protocol";
   static final String RULE = "--rule";
 
   private Specs() {}
 
-  static CommandSpec top() {
+  /**
+   * Everything there is.
+   *
+   * @param arguments where one of the commands on a file is asked for, no others are spelt out
+   */
+  static CommandSpec top(String... arguments) {
     CommandSpec top =
         command("tiderule", "On which day do we breed her? Observations in, a reasoned plan out.")
             .version("tiderule " + Version.text());
@@ -30,13 +40,19 @@ final class Specs {
             "Exit status: 0 done, 1 a fault of ours, 2 bad usage or a refused file,",
             "3 a batch in which some lines were refused.",
             "Not a substitute for a vet; check your own local rules.");
-    return top.addSubcommand(ADVISE, advise())
+    top.addSubcommand(ADVISE, advise())
         .addSubcommand(TRACE, trace())
         .addSubcommand(BATCH, batch())
+        .addSubcommand(CHANGES, changes())
+        .addSubcommand(STUD, stud())
         .addSubcommand(RULEBOOK, rulebook());
+    if (arguments.length == 0 || !top.subcommands().containsKey(arguments[0])) {
+      RecordSpecs.addTo(top);
+    }
+    return top;
   }
 
-  private static CommandSpec command(String name, String description) {
+  static CommandSpec command(String name, String description) {
     CommandSpec spec = CommandSpec.create().name(name).mixinStandardHelpOptions(true);
     spec.usageMessage().description(description);
     return spec;
@@ -81,6 +97,72 @@ final class Specs {
             "Reads cycle files one a line, and prints an answer or a refusal for each, in order.")
         .addOption(protocol())
         .addPositional(file("0..1"));
+  }
+
+  private static CommandSpec changes() {
+    return command(
+            CHANGES, "Prints what changed between two cycle files of one season, or in one file.")
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print it as JSON, schema tiderule/changes/1.")
+                .build())
+        .addOption(
+            OptionSpec.builder(SINCE)
+                .type(String.class)
+                .paramLabel("INSTANT")
+                .description(
+                    "Compare one file with what was known at this moment,",
+                    "as in 2027-01-12T18:30:00+01:00.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(String.class)
+                .index("0")
+                .arity("1")
+                .paramLabel("BEFORE")
+                .description("The earlier cycle file, or the only one with --since.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(String.class)
+                .index("1")
+                .arity("0..1")
+                .paramLabel("AFTER")
+                .description("The later cycle file; - reads the standard input.")
+                .build());
+  }
+
+  private static CommandSpec stud() {
+    return command(STUD, "Shares the services of one stud among several females.")
+        .addOption(
+            OptionSpec.builder(SERVICES)
+                .type(String.class)
+                .required(true)
+                .paramLabel("INSTANTS")
+                .description(
+                    "When the stud can serve, with commas between,",
+                    "as in 2027-03-11T10:00+01:00,2027-03-12T10:00+01:00.")
+                .build())
+        .addOption(
+            OptionSpec.builder(LINES)
+                .type(boolean.class)
+                .description("Each FILE holds cycle files one a line.")
+                .build())
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print it as JSON, schema tiderule/stud/1.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .index("0..*")
+                .arity("0..*")
+                .paramLabel("FILE")
+                .description("A cycle file of each female; - reads the standard input.")
+                .build());
   }
 
   private static CommandSpec rulebook() {

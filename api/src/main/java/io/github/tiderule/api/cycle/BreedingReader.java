@@ -50,11 +50,12 @@ final class BreedingReader {
     Dose dose = dose(fields.optional("dose").members());
     List<Availability> available = available(fields.optional("available"));
     OrderTerms order = order(fields.optional("order").members());
+    Double travelHours = fields.optional("travelHours").number(HOURS);
     fields.refuseOthers();
     Semen semen = saidSemen == null ? Semen.usualFor(saidRoute) : saidSemen;
     Route route = saidRoute == null ? Route.usualFor(semen) : saidRoute;
     return new SemenPlan(
-        semen, route, doses, hoursBetween, chilledAgeHours, dose, available, order);
+        semen, route, doses, hoursBetween, chilledAgeHours, dose, available, order, travelHours);
   }
 
   private static @Nullable Dose dose(@Nullable Fields fields) {
@@ -109,7 +110,8 @@ final class BreedingReader {
         holidays.add(day);
       }
     }
+    List<DayOfWeek> collectionOn = LaboratoryReader.weekdays(fields.optional("collectionOn"));
     fields.refuseOthers();
-    return new OrderTerms(cutOff, transitHours, noDeliveryOn, holidays);
+    return new OrderTerms(cutOff, transitHours, noDeliveryOn, holidays, collectionOn);
   }
 }

@@ -1,10 +1,13 @@
 package io.github.tiderule.api.json;
 
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.DayProbability;
+import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.LocalProtocol;
+import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Quantiles;
@@ -65,8 +68,11 @@ public final class AdviceJson {
             test ->
                 json.text("kind", test.kind())
                     .instant("at", test.at())
+                    .instant("resultAt", test.resultAt())
                     .figure("gain", test.gain(), SHARE_DECIMALS)
                     .texts("because", test.because()))
+        .text("noTestBecause", advice.noTestBecause())
+        .object("bred", advice.bred(), this::bred)
         .object("whelping", advice.whelping(), this::whelping);
     talk(advice);
     reasoning(advice);
@@ -153,7 +159,30 @@ public final class AdviceJson {
             rule ->
                 json.text("rule", rule.rule())
                     .text("title", rule.title())
-                    .text("missing", rule.missing()));
+                    .text("missing", rule.missing()))
+        .objects("disagreements", advice.disagreements(), this::disagreement)
+        .objects(
+            "observationNotes",
+            advice.observationNotes(),
+            note ->
+                json.text("observation", note.observation())
+                    .text("use", note.use())
+                    .text("text", note.text())
+                    .text("rule", note.rule())
+                    .texts("sources", note.sources()));
+  }
+
+  private void disagreement(Disagreement disagreement) {
+    json.text("about", disagreement.about())
+        .objects(
+            "positions",
+            disagreement.positions(),
+            position ->
+                json.text("rule", position.rule())
+                    .text("text", position.text())
+                    .texts("sources", position.sources()))
+        .text("leansTo", disagreement.leansTo())
+        .text("why", disagreement.why());
   }
 
   private void quantiles(Quantiles quantiles) {
@@ -228,7 +257,34 @@ public final class AdviceJson {
               json.instants("at", alternative.at());
               eggShare(alternative.eggShare());
               json.text("note", alternative.note());
-            });
+            })
+        .objects(
+            "commitments",
+            plan.commitments(),
+            commitment ->
+                json.text("kind", commitment.kind())
+                    .instant("by", commitment.by())
+                    .instant("for", commitment.forTime())
+                    .text("text", commitment.text()))
+        .object("forecast", plan.forecast(), this::forecast)
+        .texts("notes", plan.notes());
+  }
+
+  private void forecast(OnForecast forecast) {
+    json.instant("decideBy", forecast.decideBy())
+        .instant("resultAt", forecast.resultAt())
+        .figure("acting", forecast.acting(), SHARE_DECIMALS)
+        .figure("waiting", forecast.waiting(), SHARE_DECIMALS)
+        .figure("actingLoses", forecast.actingLoses(), SHARE_DECIMALS)
+        .figure("waitingLoses", forecast.waitingLoses(), SHARE_DECIMALS)
+        .text("cheaperMistake", forecast.cheaperMistake())
+        .text("text", forecast.text());
+  }
+
+  private void bred(Bred bred) {
+    json.whole("count", bred.count());
+    eggShare(bred.eggShare());
+    json.figure("another", bred.another(), SHARE_DECIMALS).text("text", bred.text());
   }
 
   private void whelping(Whelping whelping) {

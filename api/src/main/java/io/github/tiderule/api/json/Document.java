@@ -18,7 +18,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** One JSON document being written. Fields stand in the order they are written in. */
-final class Document {
+public final class Document {
 
   private static final JsonFactory JSON =
       JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
@@ -32,7 +32,7 @@ final class Document {
   }
 
   /** The text of a document, with a line feed at its end. */
-  static String text(Layout layout, Consumer<Document> body) {
+  public static String text(Layout layout, Consumer<Document> body) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = JSON.createGenerator(text)) {
       if (layout == Layout.INDENTED) {
@@ -73,24 +73,28 @@ final class Document {
     return this;
   }
 
-  Document text(String name, @Nullable String value) {
+  /** A text; null where there is none. */
+  public Document text(String name, @Nullable String value) {
     return write(() -> json.writeStringField(name, value));
   }
 
-  Document word(String name, Worded value) {
+  /** A word of an enumeration. */
+  public Document word(String name, Worded value) {
     return text(name, value.word());
   }
 
-  Document flag(String name, boolean value) {
+  /** {@code true} or {@code false}. */
+  public Document flag(String name, boolean value) {
     return write(() -> json.writeBooleanField(name, value));
   }
 
-  Document whole(String name, long value) {
+  /** A whole number. */
+  public Document whole(String name, long value) {
     return write(() -> json.writeNumberField(name, value));
   }
 
   /** A number rounded to some decimals; null where there is none. */
-  Document figure(String name, @Nullable Double value, int decimals) {
+  public Document figure(String name, @Nullable Double value, int decimals) {
     return value == null
         ? text(name, null)
         : write(() -> json.writeNumberField(name, Figures.rounded(value, decimals)));
@@ -101,15 +105,18 @@ final class Document {
     return figure(name, value, 9);
   }
 
-  Document instant(String name, @Nullable OffsetDateTime value) {
+  /** An instant with its offset; null where there is none. */
+  public Document instant(String name, @Nullable OffsetDateTime value) {
     return text(name, value == null ? null : INSTANT.format(value));
   }
 
-  Document day(String name, LocalDate value) {
+  /** A local day. */
+  public Document day(String name, LocalDate value) {
     return text(name, value.toString());
   }
 
-  Document texts(String name, List<String> values) {
+  /** A list of texts. */
+  public Document texts(String name, List<String> values) {
     return write(
         () -> {
           json.writeArrayFieldStart(name);
@@ -120,12 +127,25 @@ final class Document {
         });
   }
 
-  Document instants(String name, List<OffsetDateTime> values) {
+  /** A list of instants. */
+  public Document instants(String name, List<OffsetDateTime> values) {
     return texts(name, values.stream().map(INSTANT::format).toList());
   }
 
+  /** Numbers rounded to some decimals. */
+  Document figures(String name, List<Double> values, int decimals) {
+    return write(
+        () -> {
+          json.writeArrayFieldStart(name);
+          for (double value : values) {
+            json.writeNumber(Figures.rounded(value, decimals));
+          }
+          json.writeEndArray();
+        });
+  }
+
   /** An object within this one; null where there is none. */
-  <T> Document object(String name, @Nullable T value, Consumer<T> body) {
+  public <T> Document object(String name, @Nullable T value, Consumer<T> body) {
     if (value == null) {
       return text(name, null);
     }
@@ -135,7 +155,7 @@ final class Document {
   }
 
   /** A list of objects. */
-  <T> Document objects(String name, List<T> values, Consumer<T> body) {
+  public <T> Document objects(String name, List<T> values, Consumer<T> body) {
     write(() -> json.writeArrayFieldStart(name));
     for (T value : values) {
       write(json::writeStartObject);
@@ -143,5 +163,18 @@ final class Document {
       write(json::writeEndObject);
     }
     return write(json::writeEndArray);
+  }
+
+  /**
+   * A value that is JSON already.
+   *
+   * @param value JSON on one line; null where there is none
+   */
+  public Document raw(String name, @Nullable String value) {
+    return write(
+        () -> {
+          json.writeFieldName(name);
+          json.writeRawValue(value == null ? "null" : value);
+        });
   }
 }

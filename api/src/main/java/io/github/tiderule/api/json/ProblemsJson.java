@@ -32,14 +32,19 @@ public final class ProblemsJson {
         json -> {
           json.text("schema", SCHEMA);
           line.ifPresent(number -> json.whole("line", number));
-          json.objects(
-              "problems",
-              problems,
-              problem ->
-                  json.text("path", problem.path())
-                      .word("code", problem.code())
-                      .text("message", problem.message())
-                      .text("hint", problem.hint()));
+          list(json, problems);
         });
+  }
+
+  /** Writes the problems into a document, as its field {@code problems}. */
+  public static void list(Document json, List<Problem> problems) {
+    json.objects(
+        "problems",
+        problems,
+        problem ->
+            json.text("path", problem.path())
+                .word("code", problem.code())
+                .text("message", problem.message())
+                .text("hint", problem.hint()));
   }
 }

@@ -2,6 +2,8 @@ package io.github.tiderule.api.report;
 
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
@@ -9,6 +11,7 @@ import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.Whelping;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The plan for a breeder: what to do now, which days and why, how sure, what next, and what would
@@ -41,9 +44,11 @@ public final class AdviceReport {
     Certainties.write(page, cycle, advice);
     nextTest();
     questions();
+    Doubts.writeNotes(page, advice);
     whelping();
     changes();
     Certainties.writeWeights(page, cycle, advice.influence());
+    Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
     return page.toString();
@@ -69,16 +74,22 @@ public final class AdviceReport {
 
   private void plan() {
     page.heading("The plan");
+    bred(advice.bred());
     Plan plan = advice.plan();
     if (plan == null) {
-      page.indented(2, "No day can be named yet; what to do now, and the questions, say why.");
+      if (advice.bred() == null) {
+        page.indented(2, "No day can be named yet; what to do now, and the questions, say why.");
+      }
       return;
     }
     for (int i = 0; i < plan.at().size(); i++) {
       page.hanging(
           2, (i + 1) + ".", DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays()));
     }
-    String together = plan.at().size() == 1 ? "It should meet " : "Together they meet ";
+    String together =
+        advice.bred() != null
+            ? "With what is done, she meets "
+            : plan.at().size() == 1 ? "It should meet " : "Together they meet ";
     page.indented(
         2,
         together
@@ -86,9 +97,17 @@ public final class AdviceReport {
             + " of her eggs"
             + Shares.unlucky(plan.eggShare().p10())
             + ".");
-    if (plan.orderBy() != null) {
-      page.indented(2, "Order by " + LocalWords.moment(plan.orderBy()) + ", at the latest.");
+    for (Commitment commitment : plan.commitments()) {
+      boolean now = !commitment.by().isAfter(advice.asOf());
+      page.indented(
+          2,
+          commitment.text()
+              + (now ? " now." : " by " + LocalWords.moment(commitment.by()) + ", at the latest."));
     }
+    if (plan.forecast() != null) {
+      page.hanging(2, "Decide on the forecast:", plan.forecast().text());
+    }
+    plan.notes().forEach(note -> page.indented(2, note));
     if (!plan.alternatives().isEmpty()) {
       page.indented(2, "Other ways:");
       for (Plan.Alternative other : plan.alternatives()) {
@@ -104,11 +123,31 @@ public final class AdviceReport {
     }
   }
 
+  private void bred(@Nullable Bred bred) {
+    if (bred != null) {
+      page.indented(
+          2,
+          (bred.count() == 1
+                  ? "The breeding already done meets "
+                  : "The breedings already done meet ")
+              + Shares.inHundred(bred.eggShare().mean())
+              + " of her eggs"
+              + Shares.unlucky(bred.eggShare().p10())
+              + ". "
+              + bred.text());
+    }
+  }
+
   private void nextTest() {
     page.heading("Next test");
     NextTest test = advice.nextTest();
     if (test == null) {
-      page.indented(2, advice.plan() == null ? "None for now." : "None is needed for this plan.");
+      String because = advice.noTestBecause();
+      page.indented(
+          2,
+          because != null
+              ? "None. " + because + "."
+              : advice.plan() == null ? "None for now." : "None is needed for this plan.");
     } else {
       String kind =
           switch (test.kind()) {
@@ -117,7 +156,24 @@ public final class AdviceReport {
             case "cytology" -> "A vaginal smear";
             default -> test.kind();
           };
-      page.indented(2, kind + ", on " + LocalWords.moment(test.at()) + ".");
+      page.indented(
+          2,
+          kind
+              + ", on "
+              + LocalWords.moment(test.at())
+              + "; its result should be there by "
+              + LocalWords.day(test.resultAt().toLocalDate())
+              + ", "
+              + LocalWords.clock(test.resultAt())
+              + ".");
+      if (test.gain() < 0.005 && !test.kind().equals("lh")) {
+        page.indented(
+            2,
+            (test.kind().equals("cytology")
+                    ? "It is to date her, and the whelping with it"
+                    : "It is to prove ovulation, and to date the whelping")
+                + (advice.plan() == null ? "." : "; it will hardly change the plan."));
+      }
       if (test.gain() >= 0.005) {
         page.indented(
             2,

@@ -88,7 +88,8 @@ final class Certainties {
     }
   }
 
-  private static String shift(double hours) {
+  /** What an observation did to the middle of ovulation, as a clause. */
+  static String shift(double hours) {
     if (Math.abs(hours) < 0.5) {
       return "it left the middle of ovulation where it was";
     }
@@ -97,7 +98,8 @@ final class Certainties {
         + (hours < 0 ? " earlier" : " later");
   }
 
-  private static String width(double hours) {
+  /** By how much a span changed. */
+  static String width(double hours) {
     if (Math.abs(hours) < 0.5) {
       return "neither narrower nor wider";
     }

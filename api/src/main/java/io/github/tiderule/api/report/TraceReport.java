@@ -57,6 +57,7 @@ public final class TraceReport {
     localProtocol();
     firings();
     notFired();
+    Doubts.writeDisagreementsWithSources(page, advice);
     influences();
     timeline();
     cited();

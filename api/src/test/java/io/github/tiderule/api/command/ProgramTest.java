@@ -127,7 +127,14 @@ class ProgramTest {
   void badUsageSaysWhatIsKnown() {
     for (String[] arguments :
         new String[][] {
-          {}, {"serve"}, {"advise"}, {"advise", "a", "b"}, {"advise", "--fast", "a"}
+          {},
+          {"tell"},
+          {"serve", "--port", "x"},
+          {"backup"},
+          {"users"},
+          {"advise"},
+          {"advise", "a", "b"},
+          {"advise", "--fast", "a"}
         }) {
       Ran ran = Ran.with("", arguments);
       assertThat(String.join(" ", arguments), ran.status(), is(ExitStatus.REFUSED));
@@ -142,7 +149,11 @@ class ProgramTest {
     Ran help = Ran.with("", "--help");
     assertThat(help.status(), is(ExitStatus.DONE));
     assertThat(help.out(), containsString("rulebook"));
-    assertThat(help.out(), not(containsString("serve")));
+    for (String command :
+        List.of("advise", "serve", "backup", "restore", "export", "import", "users")) {
+      assertThat(help.out(), containsString(command));
+    }
+    assertThat(Ran.with("", "serve", "--help").out(), containsString("--behind-tls"));
     assertThat(Ran.with("", "batch", "--help").out(), containsString("one a line"));
     Ran version = Ran.with("", "--version");
     assertThat(version.out().strip().matches("tiderule \\d+\\.\\d+\\.\\d+"), is(true));

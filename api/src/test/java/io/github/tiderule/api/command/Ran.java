@@ -3,6 +3,7 @@ package io.github.tiderule.api.command;
 import io.github.tiderule.api.SampleAdvice;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.days.StudPlan;
 import io.github.tiderule.rules.RuleBase;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -10,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -24,6 +26,20 @@ import java.util.function.Function;
 record Ran(int status, String out, String err, int engines, List<CycleRecord> asked) {
 
   private static final RuleBase RULES = RuleBase.load();
+
+  /** What the engine says of one stud, whoever asks. */
+  private static final StudPlan SHARED =
+      new StudPlan(
+          List.of(new StudPlan.Service(Instant.parse("2027-01-14T09:00:00Z"), "juniper", 0.9)),
+          List.of(
+              new StudPlan.Part(
+                  "juniper",
+                  List.of(Instant.parse("2027-01-14T09:00:00Z")),
+                  0.9,
+                  List.of(0.9),
+                  0.25)),
+          List.of(new StudPlan.LeftOut("hazel", "See a vet first.")),
+          0.9);
 
   static Ran with(String input, String... arguments) {
     return withEngine(cycle -> SampleAdvice.full(), input, arguments);
@@ -60,6 +76,10 @@ record Ran(int status, String out, String err, int engines, List<CycleRecord> as
                   cycle -> {
                     asked.add(cycle);
                     return advise.apply(cycle);
+                  },
+                  (cycles, services) -> {
+                    asked.addAll(cycles.values());
+                    return SHARED;
                   },
                   RULES);
             });

@@ -98,7 +98,9 @@ class CycleFileTest {
                     LocalTime.parse("14:00"),
                     22.0,
                     List.of(DayOfWeek.SUNDAY),
-                    List.of(LocalDate.parse("2027-01-06")))),
+                    List.of(LocalDate.parse("2027-01-06")),
+                    List.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)),
+                1.5),
             new LaboratoryHours(
                 8.0, List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)));
     assertThat(Documents.read(Documents.fullCycle()), is(expected));

@@ -47,13 +47,17 @@ class AdviceJsonTest {
             "breedingDays",
             "plan",
             "nextTest",
+            "noTestBecause",
+            "bred",
             "whelping",
             "questions",
             "cautions",
             "influence",
             "wouldChange",
             "trace",
-            "notFired"));
+            "notFired",
+            "disagreements",
+            "observationNotes"));
     assertThat(
         names(advice.get("ovulation")),
         contains(
@@ -89,7 +93,16 @@ class AdviceJsonTest {
   @Test
   void writesNullWhereNothingCanBeSaid() throws IOException {
     JsonNode advice = tree(AdviceJson.text(SampleAdvice.empty(), Layout.INDENTED));
-    for (String name : List.of("femaleId", "lhPeak", "ovulation", "plan", "nextTest", "whelping")) {
+    for (String name :
+        List.of(
+            "femaleId",
+            "lhPeak",
+            "ovulation",
+            "plan",
+            "nextTest",
+            "noTestBecause",
+            "bred",
+            "whelping")) {
       assertThat(name, advice.has(name) && advice.get(name).isNull(), is(true));
     }
   }

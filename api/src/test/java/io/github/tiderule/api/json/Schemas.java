@@ -22,6 +22,8 @@ public final class Schemas {
   private static final Schema ADVICE = load("advice-1");
   private static final Schema PROBLEMS = load("problems-1");
   private static final Schema RULEBOOK = load("rulebook-1");
+  private static final Schema CHANGES = load("changes-1");
+  private static final Schema STUD = load("stud-1");
 
   private Schemas() {}
 
@@ -49,6 +51,16 @@ public final class Schemas {
   /** What a schema has against a rule book. */
   public static List<String> againstRulebook(String json) {
     return against(RULEBOOK, json);
+  }
+
+  /** What a schema has against what changed. */
+  public static List<String> againstChanges(String json) {
+    return against(CHANGES, json);
+  }
+
+  /** What a schema has against the services of a stud. */
+  public static List<String> againstStud(String json) {
+    return against(STUD, json);
   }
 
   private static List<String> against(Schema schema, String json) {

@@ -18,7 +18,7 @@ package io.github.tiderule.cases.cohort;
  * @param cornifiedMiddle day on which half of the cells are cornified
  * @param cornifiedRate speed of that passage, per day
  */
-record Bitch(
+public record Bitch(
     int number,
     int noticedAfter,
     boolean ovulates,
@@ -34,12 +34,12 @@ record Bitch(
     ProgesteroneCourse progesterone) {
 
   /** Progesterone in her blood, ng/mL on the radioimmunoassay scale, without pulses in a day. */
-  double p4At(double day) {
+  public double p4At(double day) {
     return progesterone.at(day);
   }
 
   /** Whether LH is high enough for a test to show it. */
-  boolean lhHighAt(double day) {
+  public boolean lhHighAt(double day) {
     return (day >= surgeFrom && day <= surgeUntil) || (day >= burstFrom && day <= burstUntil);
   }
 

@@ -11,7 +11,7 @@ package io.github.tiderule.cases.cohort;
  * in 52 %, 3 to 9.5 days before (wildt-1978); smear turning 6 days after ovulation (holst-1974,
  * from memory); plateaus in 7 % and no ovulation in 1 % (intechopen; common practice).
  */
-final class Bitches {
+public final class Bitches {
 
   /** Progesterone at ovulation, ng/mL, and its spread between females. */
   static final double LEVEL = 5.5;
@@ -34,7 +34,7 @@ final class Bitches {
   private Bitches() {}
 
   /** The female of that number of a cohort; the same for the same seed, whoever else is drawn. */
-  static Bitch draw(long seed, int number) {
+  public static Bitch draw(long seed, int number) {
     Draws draws = Draws.of(seed, number);
     double bled = draws.uniform(0, 1);
     int noticedAfter = draws.pick(0.6, 0.25, 0.15);

@@ -94,7 +94,7 @@ public final class CohortReport {
     csv.add(
         String.format(
             Locale.ROOT,
-            "\"bound: whole curve known\",%d,%.4f,%.4f,%.4f,,,,,,,,",
+            "\"bound: whole curve known\",%d,%.4f,%.4f,%.4f,,,,,,,,,,",
             best.count(),
             best.median(),
             best.p90(),
@@ -126,21 +126,22 @@ public final class CohortReport {
     markdown.add(
         "Day 12: noon of day 12 after the noted first blood. Past 5: when a value first passes"
             + " 5 ng/mL; the share in brackets is how often that has happened when the engine is"
-            + " asked.");
+            + " asked. The last two columns are the engine's errors in those same seasons.");
     markdown.add("");
     markdown.add("Make it again: see cases/report/README.md.");
     markdown.add("");
     tableHead();
     csv.add(
         "habit,seasons,medianError,p90Error,bias,held50,held90,width90,"
-            + "dayTwelveMedian,dayTwelveP90,pastFiveShare,pastFiveMedian,pastFiveP90");
+            + "dayTwelveMedian,dayTwelveP90,pastFiveShare,pastFiveMedian,pastFiveP90,"
+            + "engineWherePastFiveMedian,engineWherePastFiveP90");
   }
 
   private void tableHead() {
     markdown.add(
         "| habit | N | median error | 90th pct | bias | 50 % held | 90 % held | 90 % width |"
-            + " day 12: median | 90th | past 5: median | 90th |");
-    markdown.add("|---|---|---|---|---|---|---|---|---|---|---|---|");
+            + " day 12: median | 90th | past 5: median | 90th | engine there: median | 90th |");
+    markdown.add("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
   }
 
   private void row(String words, List<Answer> answers) {
@@ -148,10 +149,13 @@ public final class CohortReport {
     Score twelve = Score.ofRule(answers, Season::dayTwelve);
     Score five = Score.ofRule(answers, Season::firstPastFive);
     double share = five.count() / (double) answers.size();
+    Score there =
+        Score.ofEngine(
+            answers.stream().filter(a -> a.season().firstPastFive().isPresent()).toList());
     markdown.add(
         String.format(
             Locale.ROOT,
-            "| %s | %d | %.2f | %.2f | %+.2f | %.1f %% | %.1f %% | %.2f | %s | %s | %s | %s |",
+            "| %s | %d | %.2f | %.2f | %+.2f | %.1f %% | %.1f %% | %.2f | %s | %s | %s | %s | %s | %s |",
             words,
             engine.count(),
             engine.median(),
@@ -164,11 +168,13 @@ public final class CohortReport {
             days(twelve.p90()),
             days(five.median())
                 + (share < 1 ? String.format(Locale.ROOT, " (%.0f %%)", 100 * share) : ""),
-            days(five.p90())));
+            days(five.p90()),
+            days(there.median()),
+            days(there.p90())));
     csv.add(
         String.format(
             Locale.ROOT,
-            "\"%s\",%d,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f",
+            "\"%s\",%d,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f,%.4f",
             words,
             engine.count(),
             engine.median(),
@@ -181,7 +187,9 @@ public final class CohortReport {
             twelve.p90(),
             share,
             five.median(),
-            five.p90()));
+            five.p90(),
+            there.median(),
+            there.p90()));
   }
 
   private static String days(double days) {

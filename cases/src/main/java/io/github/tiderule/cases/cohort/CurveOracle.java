@@ -10,7 +10,7 @@ package io.github.tiderule.cases.cohort;
  * curve's speed and place, and the law of the day itself. What error is left, no reading of
  * progesterone can take away.
  */
-final class CurveOracle {
+public final class CurveOracle {
 
   private static final double STEP = 1 / 48.0;
 
@@ -36,7 +36,8 @@ final class CurveOracle {
     throw new IllegalStateException("no median for bitch " + bitch.number());
   }
 
-  private static double weight(Bitch bitch, double day) {
+  /** Density of ovulation given all that, up to a factor, at a day on the season's calendar. */
+  public static double weight(Bitch bitch, double day) {
     ProgesteroneCourse course = bitch.progesterone();
     double slope = course.growthAt(day);
     double growth = Math.exp(slope);

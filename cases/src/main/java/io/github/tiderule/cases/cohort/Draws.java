@@ -3,7 +3,7 @@ package io.github.tiderule.cases.cohort;
 import java.util.SplittableRandom;
 
 /** Random draws that are the same for the same seed on every machine. */
-final class Draws {
+public final class Draws {
 
   private final SplittableRandom random;
 
@@ -12,20 +12,20 @@ final class Draws {
   }
 
   /** Draws of their own for one of many things made from one seed. */
-  static Draws of(long seed, long number) {
+  public static Draws of(long seed, long number) {
     return new Draws(new SplittableRandom(seed * 0x9E3779B97F4A7C15L + number));
   }
 
-  double uniform(double low, double high) {
+  public double uniform(double low, double high) {
     return low + (high - low) * random.nextDouble();
   }
 
-  boolean chance(double probability) {
+  public boolean chance(double probability) {
     return random.nextDouble() < probability;
   }
 
   /** An index, by weights that sum to 1. */
-  int pick(double... weights) {
+  public int pick(double... weights) {
     double left = random.nextDouble();
     for (int i = 0; i < weights.length - 1; i++) {
       left -= weights[i];
@@ -36,12 +36,12 @@ final class Draws {
     return weights.length - 1;
   }
 
-  double normal(double mean, double sd) {
+  public double normal(double mean, double sd) {
     double radius = StrictMath.sqrt(-2 * StrictMath.log(1 - random.nextDouble()));
     return mean + sd * radius * StrictMath.cos(2 * StrictMath.PI * random.nextDouble());
   }
 
-  double logNormal(double median, double logSd) {
+  public double logNormal(double median, double logSd) {
     return median * StrictMath.exp(normal(0, logSd));
   }
 
@@ -66,12 +66,12 @@ final class Draws {
     }
   }
 
-  double gammaWith(double mean, double sd) {
+  public double gammaWith(double mean, double sd) {
     return gamma(mean * mean / (sd * sd), sd * sd / mean);
   }
 
   /** Beta with both parameters at least 1. */
-  double beta(double a, double b) {
+  public double beta(double a, double b) {
     double x = gamma(a, 1);
     return x / (x + gamma(b, 1));
   }

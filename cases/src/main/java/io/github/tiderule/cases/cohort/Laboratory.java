@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Lines from assay-2020 and nothling-2019, coefficients of variation from pocassay-2021; scales
  * and reportable ranges are this generator's own.
  */
-record Laboratory(
+public record Laboratory(
     String name,
     Method method,
     double intercept,
@@ -34,7 +34,7 @@ record Laboratory(
   private static final double PULSE = 0.07;
 
   /** A big laboratory or a clinic's own reader, as they come. */
-  static Laboratory any(String name, Draws draws) {
+  public static Laboratory any(String name, Draws draws) {
     return switch (draws.pick(0.35, 0.30, 0.25, 0.10)) {
       case 0 -> eclia(name, draws);
       case 1 -> clia(name, draws);
@@ -77,7 +77,7 @@ record Laboratory(
   }
 
   /** The laboratory's report on blood drawn on a day. */
-  Progesterone measure(String id, double day, Bitch bitch, Draws draws) {
+  public Progesterone measure(String id, double day, Bitch bitch, Draws draws) {
     double blood = bitch.p4At(day) * Math.exp(PULSE * draws.t5());
     if (draws.chance(GROSS)) {
       blood *= Math.exp(draws.uniform(-1.4, 1.4));

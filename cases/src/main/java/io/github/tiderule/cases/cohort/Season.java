@@ -18,12 +18,12 @@ import java.util.OptionalDouble;
  * @param onsetKnown whether the day of first blood was noted
  * @param observations in time order
  */
-record Season(Bitch bitch, boolean onsetKnown, List<Observation> observations) {
+public record Season(Bitch bitch, boolean onsetKnown, List<Observation> observations) {
 
   /** Hours from the last drawing to the question. */
   private static final double LATER = 8 / 24.0;
 
-  Season {
+  public Season {
     observations = List.copyOf(observations);
   }
 
@@ -58,7 +58,7 @@ record Season(Bitch bitch, boolean onsetKnown, List<Observation> observations) {
   }
 
   /** Whether a printed value lies above a level; one below the range never does. */
-  static boolean past(Progesterone p, double level) {
+  public static boolean past(Progesterone p, double level) {
     return p.comparator() != Comparator.BELOW && p.value() > level;
   }
 
@@ -66,7 +66,7 @@ record Season(Bitch bitch, boolean onsetKnown, List<Observation> observations) {
    * Whether a rise is proven: a value above 8 ng/mL and at least 1.5 times an earlier one of the
    * same series that was already above 2.
    */
-  static boolean proven(List<Observation> observations) {
+  public static boolean proven(List<Observation> observations) {
     for (int i = 0; i < observations.size(); i++) {
       for (int j = i + 1; j < observations.size(); j++) {
         if (observations.get(i) instanceof Progesterone a

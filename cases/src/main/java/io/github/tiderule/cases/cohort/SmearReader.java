@@ -4,14 +4,14 @@ import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.Smear;
 
 /** Somebody who reads smears: counts to the nearest five, with an error, and sometimes blunders. */
-final class SmearReader {
+public final class SmearReader {
 
   private static final double READING_SD = 10;
   private static final double BLUNDER = 0.03;
 
   private SmearReader() {}
 
-  static Smear read(String id, double day, Bitch bitch, Draws draws) {
+  public static Smear read(String id, double day, Bitch bitch, Draws draws) {
     double seen = bitch.cornifiedAt(day) + draws.normal(0, READING_SD);
     if (draws.chance(BLUNDER)) {
       seen = draws.uniform(0, 100);

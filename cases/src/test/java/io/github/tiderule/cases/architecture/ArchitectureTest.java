@@ -88,6 +88,72 @@ class ArchitectureTest {
           .areAssignableTo(java.util.Random.class);
 
   @ArchTest
+  static final ArchRule LIBRARY_LOGS_NOTHING =
+      noClasses()
+          .that()
+          .resideInAnyPackage(ENGINE, RULES)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.slf4j..", "java.util.logging..", "org.apache.logging..");
+
+  private static final String RECORD = "io.github.tiderule.api.record..";
+  private static final String ACCESS = "io.github.tiderule.api.access..";
+  private static final String SERVICE = "io.github.tiderule.api.service..";
+  private static final String COMMAND = "io.github.tiderule.api.command..";
+  private static final String[] HTTP = {"io.javalin..", "org.eclipse.jetty..", "jakarta.servlet.."};
+
+  @ArchTest
+  static final ArchRule ONLY_THE_SERVICE_KNOWS_HTTP =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(SERVICE)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(HTTP);
+
+  @ArchTest
+  static final ArchRule ONLY_RECORD_AND_ACCESS_KNOW_THE_DATABASE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(RECORD, ACCESS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.jdbi..", "org.flywaydb..", "com.zaxxer..", "java.sql..");
+
+  @ArchTest
+  static final ArchRule RECORD_KNOWS_NEITHER_PEOPLE_NOR_DOORS =
+      noClasses()
+          .that()
+          .resideInAPackage(RECORD)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(ACCESS, SERVICE, COMMAND);
+
+  @ArchTest
+  static final ArchRule ACCESS_KNOWS_NO_DOORS =
+      noClasses()
+          .that()
+          .resideInAPackage(ACCESS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(SERVICE, COMMAND);
+
+  @ArchTest
+  static final ArchRule DOORS_MAKE_NO_CIRCLE =
+      slices().matching("io.github.tiderule.api.(*)..").should().beFreeOfCycles();
+
+  /** The service and the record are told the time, so that tests can tell it. */
+  @ArchTest
+  static final ArchRule RECORD_AND_SERVICE_READ_NO_CLOCK =
+      noClasses()
+          .that()
+          .resideInAnyPackage(RECORD, ACCESS, SERVICE)
+          .should()
+          .callMethod(java.time.Instant.class, "now")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis");
+
+  @ArchTest
   static final ArchRule ENGINE_PARTS_MAKE_NO_CIRCLE =
       slices().matching("io.github.tiderule.engine.(*)..").should().beFreeOfCycles();
 }

@@ -45,7 +45,7 @@ class DemonstrationTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Set<String> ENGINE_STEPS =
-      Set.of("EST-001", "EST-002", "EST-003", "EST-004", "EST-005");
+      Set.of("EST-001", "EST-002", "EST-003", "EST-004", "EST-005", "EST-006");
 
   private static Path folder() {
     return Path.of("demo");
@@ -137,7 +137,29 @@ class DemonstrationTest {
         ((ObjectNode) observation).put("unit", mass ? "nmol/L" : "ng/mL");
       }
     }
-    assertThat(adviseJson(other.toString()), equalTo(adviseJson(read(file))));
+    assertThat(
+        withoutConversions(adviseJson(other.toString())),
+        equalTo(withoutConversions(adviseJson(read(file)))));
+  }
+
+  /** The advice less the lines that only say that a unit was converted. */
+  private static JsonNode withoutConversions(String advice) throws IOException {
+    ObjectNode kept = (ObjectNode) JSON.readTree(advice);
+    ArrayNode trace = JSON.createArrayNode();
+    for (JsonNode line : kept.get("trace")) {
+      if (!line.get("rule").asText().equals("RDG-058")) {
+        trace.add(((ObjectNode) line).without("seq"));
+      }
+    }
+    kept.set("trace", trace);
+    ArrayNode notes = JSON.createArrayNode();
+    for (JsonNode note : kept.get("observationNotes")) {
+      if (!note.get("use").asText().equals("converted")) {
+        notes.add(note);
+      }
+    }
+    kept.set("observationNotes", notes);
+    return kept;
   }
 
   @ParameterizedTest

@@ -185,6 +185,7 @@ final class DrawnSeason {
               at(first + i + 0.5),
               random.nextInt(21) * 0.05,
               0.1,
+              0.5,
               sinceOvulation,
               random.nextInt(21) * 0.05,
               random.nextInt(21) * 0.05));

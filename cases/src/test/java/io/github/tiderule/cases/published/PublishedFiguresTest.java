@@ -14,6 +14,7 @@ import static org.hamcrest.Matchers.notNullValue;
 import io.github.tiderule.cases.InventedSeason;
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.ObservationNote;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Quantiles;
 import io.github.tiderule.engine.advice.Whelping;
@@ -21,7 +22,11 @@ import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.Unit;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -165,7 +170,28 @@ class PublishedFiguresTest {
       mass.progesterone(day[i], ngPerMl[i]);
       molar.progesterone(day[i], ngPerMl[i] * 3.18, Unit.NMOL_PER_L);
     }
-    assertThat(advise(molar, 11.4), equalTo(advise(mass, 11.4)));
+    assertThat(answer(advise(molar, 11.4)), equalTo(answer(advise(mass, 11.4))));
+    assertThat(
+        advise(molar, 11.4).observationNotes().stream().map(ObservationNote::use).toList(),
+        equalTo(Collections.nCopies(day.length, "converted")));
+  }
+
+  /** What an advice answers, without the words on how each value was taken. */
+  private static List<@Nullable Object> answer(Advice advice) {
+    return Arrays.asList(
+        advice.action(),
+        advice.lhPeak(),
+        advice.ovulation(),
+        advice.breedingDays(),
+        advice.plan(),
+        advice.nextTest(),
+        advice.whelping(),
+        advice.questions(),
+        advice.cautions(),
+        advice.influence(),
+        advice.wouldChange(),
+        advice.notFired(),
+        advice.disagreements());
   }
 
   /**

@@ -170,10 +170,11 @@ class OneValueQuadratureTest {
 
     private double ordinary(double peak) {
       double sd = parameter("rate.log-sd");
+      double pivot = parameter("rate.pivot");
       double sum = 0;
       double step = 0.1;
       for (double z = -5; z <= 5 + step / 2; z += step) {
-        double scaled = Math.exp(sd * z) * (at - peak);
+        double scaled = pivot + Math.exp(sd * z) * (at - peak - pivot);
         sum += normal(z, 0, 1) * step * chance(CURVE.at(scaled), scaled);
       }
       return sum;
@@ -204,6 +205,7 @@ class OneValueQuadratureTest {
               + sq(rise * parameter("level.rise-log-sd"))
               + sq(scale)
               + sq(parameter("swing.log-sd"))
+              + sq(parameter("drift.log-sd"))
               + sq(parameter("pulse.log-sd"))
               + sq(cv)
               + sq(floor);

@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param breedingDays by rank, best first
  * @param plan absent where nothing can be said
  * @param nextTest absent where no test would help
+ * @param noTestBecause why no test is advised, in words; absent where one is
+ * @param bred absent where no breeding is done yet
  * @param influence one entry for each observation the timeline used, in time order
+ * @param disagreements what schools disagree about and matters here
+ * @param observationNotes observations that are held, discounted, converted or set aside, and why
  */
 public record Advice(
     Stamp stamp,
@@ -26,13 +30,17 @@ public record Advice(
     List<BreedingDay> breedingDays,
     @Nullable Plan plan,
     @Nullable NextTest nextTest,
+    @Nullable String noTestBecause,
+    @Nullable Bred bred,
     @Nullable Whelping whelping,
     List<Query> questions,
     List<Warning> cautions,
     List<Influence> influence,
     List<Change> wouldChange,
     List<TraceLine> trace,
-    List<NotFired> notFired) {
+    List<NotFired> notFired,
+    List<Disagreement> disagreements,
+    List<ObservationNote> observationNotes) {
 
   public Advice {
     breedingDays = List.copyOf(breedingDays);
@@ -42,5 +50,7 @@ public record Advice(
     wouldChange = List.copyOf(wouldChange);
     trace = List.copyOf(trace);
     notFired = List.copyOf(notFired);
+    disagreements = List.copyOf(disagreements);
+    observationNotes = List.copyOf(observationNotes);
   }
 }

@@ -12,18 +12,26 @@ import org.jspecify.annotations.Nullable;
  * @param orderBy last safe time to order, where something is ordered
  * @param becauseOf ids of the rules behind it
  * @param alternatives other plans worth knowing, at most three
+ * @param commitments what must be done for it and by when, in time order
+ * @param forecast present where a decision falls due before the next result
+ * @param notes what else there is to know of it, in words
  */
 public record Plan(
     List<OffsetDateTime> at,
     EggShare eggShare,
     @Nullable OffsetDateTime orderBy,
     List<String> becauseOf,
-    List<Alternative> alternatives) {
+    List<Alternative> alternatives,
+    List<Commitment> commitments,
+    @Nullable OnForecast forecast,
+    List<String> notes) {
 
   public Plan {
     at = List.copyOf(at);
     becauseOf = List.copyOf(becauseOf);
     alternatives = List.copyOf(alternatives);
+    commitments = List.copyOf(commitments);
+    notes = List.copyOf(notes);
   }
 
   /** Another plan, and what it costs or saves. */

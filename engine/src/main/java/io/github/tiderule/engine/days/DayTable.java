@@ -4,12 +4,16 @@ import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.CandidateDay;
+import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.parameter.Parameters;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /** The slots ahead with the egg share of a single dose in each, and the days they make up. */
 public final class DayTable {
@@ -19,24 +23,30 @@ public final class DayTable {
   private final EggShares shares;
   private final List<CandidateDay> days;
   private final Map<LocalDate, Integer> bestSlot;
+  private final List<EggShares.TimedDose> doses;
+  private final List<EggShares.TimedDose> earlier;
 
   private DayTable(
       TimeAxis axis,
       List<Slot> slots,
       EggShares shares,
       List<CandidateDay> days,
-      Map<LocalDate, Integer> bestSlot) {
+      Map<LocalDate, Integer> bestSlot,
+      List<EggShares.TimedDose> doses,
+      List<EggShares.TimedDose> earlier) {
     this.axis = axis;
     this.slots = slots;
     this.shares = shares;
     this.days = days;
     this.bestSlot = bestSlot;
+    this.doses = doses;
+    this.earlier = earlier;
   }
 
   /**
    * The table of a season.
    *
-   * @param slots at least one
+   * @param slots at least one, unless a breeding is done already
    * @param given breedings already done
    */
   public static DayTable of(
@@ -61,7 +71,8 @@ public final class DayTable {
               eggs.meeting(breeding.semen(), breeding.route(), usualAgeHours)));
     }
     EggShares shares = EggShares.of(ovulation, doses, earlier);
-    EggShares alone = earlier.isEmpty() ? shares : EggShares.of(ovulation, doses, List.of());
+    EggShares alone =
+        earlier.isEmpty() || slots.isEmpty() ? shares : EggShares.of(ovulation, doses, List.of());
     double[] mean = new double[slots.size()];
     Map<LocalDate, Integer> bestSlot = new LinkedHashMap<>();
     for (int s = 0; s < mean.length; s++) {
@@ -87,9 +98,10 @@ public final class DayTable {
               alone.p10(misses),
               middle - median,
               ovulation.cdf(middle),
-              closed(eggs, ovulation, middle)));
+              closed(eggs, ovulation, middle),
+              plan.semen() == Semen.CHILLED ? slot.ageHours() : 0));
     }
-    return new DayTable(axis, slots, shares, days, bestSlot);
+    return new DayTable(axis, slots, shares, days, bestSlot, doses, earlier);
   }
 
   private static double closed(EggModel eggs, Density ovulation, double middle) {
@@ -115,28 +127,61 @@ public final class DayTable {
     return slots;
   }
 
+  /** The shares of all slots, beside the breedings already done. */
+  EggShares shares() {
+    return shares;
+  }
+
   /** Expected egg share of the breedings already done, 0 when there are none. */
   public double alreadyMet() {
     return shares.mean(shares.start());
   }
 
-  EggShares shares() {
-    return shares;
+  /** Tenth percentile of that over where ovulation may lie. */
+  public double alreadyMetP10() {
+    return shares.p10(shares.start());
   }
 
-  /** A search over slots of days that are not forbidden. */
-  PlanSearch search(java.util.Set<LocalDate> forbidden, double spacingHours, double nearTie) {
+  /**
+   * A search over slots of days that are not forbidden and not too soon after a breeding already
+   * done.
+   */
+  PlanSearch search(Parameters parameters, Set<LocalDate> forbidden, double spacingHours) {
+    return search(shares, parameters, forbidden, spacingHours);
+  }
+
+  /** The same over other ovulations than the estimate's. */
+  PlanSearch search(
+      double[] ovulations,
+      double[] chance,
+      Parameters parameters,
+      Set<LocalDate> forbidden,
+      double spacingHours) {
+    return search(
+        EggShares.over(ovulations, chance, doses, earlier), parameters, forbidden, spacingHours);
+  }
+
+  private PlanSearch search(
+      EggShares over, Parameters parameters, Set<LocalDate> forbidden, double spacingHours) {
+    double last =
+        earlier.stream().mapToDouble(dose -> 24 * dose.day()).max().orElse(-Double.MAX_VALUE);
     double[] hours = new double[slots.size()];
     boolean[] allowed = new boolean[slots.size()];
     for (int s = 0; s < hours.length; s++) {
       hours[s] = axis.day(slots.get(s).middle()) * 24;
-      allowed[s] = !forbidden.contains(slots.get(s).day());
+      allowed[s] = !forbidden.contains(slots.get(s).day()) && hours[s] - last >= spacingHours;
     }
-    return new PlanSearch(shares, hours, allowed, spacingHours, nearTie);
+    return new PlanSearch(
+        over,
+        hours,
+        allowed,
+        spacingHours,
+        parameters.value("planning.near-tie"),
+        parameters.value("planning.combine-share"));
   }
 
   /** The slot that stands for a day. */
   public Slot slotOf(LocalDate day) {
-    return slots.get(java.util.Objects.requireNonNull(bestSlot.get(day)));
+    return slots.get(Objects.requireNonNull(bestSlot.get(day)));
   }
 }

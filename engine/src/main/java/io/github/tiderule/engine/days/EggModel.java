@@ -3,32 +3,28 @@ package io.github.tiderule.engine.days;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * Which share of her eggs one dose meets, by how long after ovulation it is given.
- *
- * <p>An egg is shed, ripens, and can then be fertilised for some days; a dose becomes able to
- * fertilise after some hours and lives for a time that is log-normal. They meet when some of the
- * one time falls into the other. Eggs of one season differ in when they are shed and ripen and in
- * how long they live: they are stood for by weighted kinds. For frozen semen two schools place the
- * ripe egg about a day apart; both are kept, half and half.
- *
- * <p>Semen left in the vagina no longer arrives once the cervix has closed. Figures: scope {@code
- * eggs} of the parameters. Safe for use by many threads.
+ * Which share of her eggs one dose meets, by how long after ovulation it is given. The model is
+ * written down on the package page. Safe for use by many threads.
  */
 public final class EggModel {
 
   private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
-  /** Standard-normal points that stand for a spread, with their weights. */
-  private static final double[] POINTS = {-1.8, -0.9, 0, 0.9, 1.8};
+  /** Nodes and weights of a five-point Gauss–Hermite rule for a standard normal variable. */
+  private static final double[] NODES = {
+    -2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806
+  };
 
-  /** Softens the edges between the few points, days. */
-  private static final double SOFT = 0.15;
+  private static final double[] NODE_WEIGHTS = {
+    0.011257411327721, 0.222075922005613, 0.533333333333333, 0.222075922005613, 0.011257411327721
+  };
 
   private final Parameters parameters;
   private final Map<Kind, Meeting> meetings = new ConcurrentHashMap<>();
@@ -55,37 +51,35 @@ public final class EggModel {
   }
 
   private Meeting tabulate(Kind kind) {
-    LogNormalDistribution life = life(kind);
-    double[] weights = pointWeights();
-    double apart = kind.semen() == Semen.FROZEN ? value("frozen-schools-apart") / 2 : 0;
-    double[] schools = apart > 0 ? new double[] {-apart, apart} : new double[] {0};
-    double ripeSd = Math.hypot(value("spread-sd"), value("ripening-sd"));
-    int eggs = schools.length * POINTS.length * POINTS.length;
-    double[] eggWeight = new double[eggs];
-    double[][] met = new double[eggs][Meeting.SIZE];
-    int egg = 0;
-    for (double school : schools) {
-      for (int r = 0; r < POINTS.length; r++) {
-        double ripe = value("ripening-mean") + school + ripeSd * POINTS[r];
-        for (int f = 0; f < POINTS.length; f++) {
-          double span = value("life-median") * Math.exp(value("life-log-sd") * POINTS[f]);
-          eggWeight[egg] = weights[r] * weights[f] / schools.length;
-          for (int i = 0; i < Meeting.SIZE; i++) {
-            double given = Meeting.dayAt(i);
-            double inTime = cdf((ripe + span - value("sperm-ready") - given) / SOFT);
-            double waits = ripe - given;
-            double alive = waits > 0 ? life.survivalProbability(waits) : 1;
-            met[egg][i] = inTime * alive * open(kind, given);
-          }
-          egg++;
-        }
+    LogNormalDistribution sperm = spermLife(kind);
+    double spent = spent(kind);
+    double ready = value("sperm-ready");
+    List<EggKind> eggs = EggKind.all(parameters, kind.semen() == Semen.FROZEN);
+    double[][] met = new double[eggs.size()][Meeting.SIZE];
+    for (int i = 0; i < Meeting.SIZE; i++) {
+      double given = Meeting.dayAt(i);
+      double arrives = kind.intoUterus() ? 1 : 1 - probabilityClosed(given);
+      for (int e = 0; e < met.length; e++) {
+        met[e][i] = arrives * meets(eggs.get(e), given, spent, ready, sperm);
       }
     }
-    return new Meeting(eggWeight, met);
+    return new Meeting(eggs, met);
   }
 
-  private double open(Kind kind, double given) {
-    return kind.intoUterus() ? 1 : 1 - probabilityClosed(given);
+  /** Mean over when the egg is ripe: sperm and egg both alive when the later of them is ready. */
+  private static double meets(
+      EggKind egg, double given, double spent, double ready, LogNormalDistribution sperm) {
+    double sum = 0;
+    for (int j = 0; j < NODES.length; j++) {
+      double ripe = egg.ripe() + egg.ripeSd() * NODES[j];
+      double age = spent + Math.max(0, ripe + egg.opens() - given);
+      double eggWaits = Math.max(given + ready - ripe, egg.opens());
+      double spermAlive = age > 0 ? sperm.survivalProbability(age) : 1;
+      double eggAlive =
+          eggWaits > 0 ? 1 - cdf(Math.log(eggWaits / egg.life()) / egg.lifeLogSd()) : 1;
+      sum += NODE_WEIGHTS[j] * spermAlive * eggAlive;
+    }
+    return sum;
   }
 
   /** Probability that the cervix has closed to vaginal semen some days after ovulation. */
@@ -93,37 +87,24 @@ public final class EggModel {
     return cdf((daysAfterOvulation - value("closed-after")) / value("closed-sd"));
   }
 
-  private LogNormalDistribution life(Kind kind) {
+  private LogNormalDistribution spermLife(Kind kind) {
     return switch (kind.semen()) {
       case NATURAL -> life(value("life.natural"), value("life.natural-log-sd"));
       case FRESH -> life(value("life.fresh"), value("life.natural-log-sd"));
       case FROZEN -> life(value("life.frozen"), value("life.frozen-log-sd"));
-      case CHILLED -> {
-        double furtherDays = Math.max(0, kind.ageHours() / 24.0 - 1);
-        double median =
-            Math.max(
-                value("life.chilled") - value("life.chilled-loss") * furtherDays,
-                value("life.chilled-least"));
-        yield life(median, value("life.chilled-log-sd"));
-      }
+      case CHILLED -> life(value("life.chilled"), value("life.chilled-log-sd"));
     };
+  }
+
+  /** Days of its life that chilled semen has spent in the box beyond the first one. */
+  private double spent(Kind kind) {
+    return kind.semen() == Semen.CHILLED
+        ? value("life.chilled-loss") * Math.max(0, kind.ageHours() / 24.0 - 1)
+        : 0;
   }
 
   private static LogNormalDistribution life(double median, double logSd) {
     return LogNormalDistribution.of(Math.log(median), logSd);
-  }
-
-  private static double[] pointWeights() {
-    double[] weights = new double[POINTS.length];
-    double sum = 0;
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] = STANDARD.density(POINTS[i]);
-      sum += weights[i];
-    }
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] /= sum;
-    }
-    return weights;
   }
 
   private static double cdf(double z) {

@@ -2,7 +2,6 @@ package io.github.tiderule.engine.days;
 
 import io.github.tiderule.engine.timeline.Density;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -16,6 +15,8 @@ final class EggShares {
 
   /** Ovulations of less weight than this are left out. */
   private static final double LEAST = 1e-5;
+
+  private static final double TENTH = 0.1;
 
   /** One dose with the time it is given at, in days on the axis of the ovulations. */
   record TimedDose(double day, Meeting meeting) {}
@@ -57,6 +58,18 @@ final class EggShares {
     for (int i = 0; i < n; i++) {
       chance[i] /= sum;
     }
+    return over(days, chance, slots, given);
+  }
+
+  /**
+   * The same over named ovulations.
+   *
+   * @param days when ovulation may lie
+   * @param chance probability of each, summing to 1
+   */
+  static EggShares over(
+      double[] days, double[] chance, List<TimedDose> slots, List<TimedDose> given) {
+    int n = days.length;
     Meeting first = (slots.isEmpty() ? given : slots).get(0).meeting();
     int eggs = first.eggs();
     double[] weight = new double[eggs];
@@ -84,9 +97,7 @@ final class EggShares {
     for (int i = 0; i < days.length; i++) {
       double after = dose.day() - days[i];
       for (int e = 0; e < eggs; e++) {
-        // doses of another kind may see more kinds of egg than these; then its share serves for all
-        double met = meeting.eggs() == eggs ? meeting.met(e, after) : meeting.share(after);
-        miss[i * eggs + e] = 1 - met;
+        miss[i * eggs + e] = 1 - meeting.met(e, eggs, after);
       }
     }
     return miss;
@@ -158,20 +169,38 @@ final class EggShares {
     return share;
   }
 
-  /** Tenth percentile of the egg share over ovulations. */
+  /**
+   * Tenth percentile of the egg share over ovulations: shares in rising order, each at the middle
+   * of its own probability, joined by straight lines, so that it does not hang on where the lattice
+   * of ovulations lies.
+   */
   double p10(double[] misses) {
     double[] share = byOvulation(misses);
-    Integer[] order = new Integer[share.length];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingDouble(i -> share[i]));
-    double sum = 0;
-    for (Integer i : order) {
-      sum += chance[i];
-      if (sum >= 0.1) {
-        return share[i];
+    double[] sorted = share.clone();
+    Arrays.sort(sorted);
+    double before = 0;
+    double beforeShare = sorted[0];
+    double below = 0;
+    int i = 0;
+    while (i < sorted.length) {
+      double here = 0;
+      for (int k = 0; k < share.length; k++) {
+        here += share[k] == sorted[i] ? chance[k] : 0;
+      }
+      double middle = below + here / 2;
+      if (middle >= TENTH) {
+        double part = i == 0 ? 1 : (TENTH - before) / (middle - before);
+        return beforeShare + part * (sorted[i] - beforeShare);
+      }
+      below += here;
+      before = middle;
+      beforeShare = sorted[i];
+      double same = sorted[i];
+      while (i < sorted.length && sorted[i] == same) {
+        i++;
       }
     }
-    return share[order[order.length - 1]];
+    return sorted[sorted.length - 1];
   }
 
   /** Time of each ovulation kept, in days on the axis. */

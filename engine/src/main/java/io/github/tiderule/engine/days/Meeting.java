@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.days;
 
+import java.util.List;
+
 /**
  * For each kind of egg, the probability that a dose meets it, by days from ovulation to the dose.
  *
@@ -12,11 +14,11 @@ public final class Meeting {
   private static final double PER_DAY = 8;
   static final int SIZE = 26 * 8 + 1;
 
-  private final double[] weight;
+  private final List<EggKind> kinds;
   private final double[][] met;
 
-  Meeting(double[] weight, double[][] met) {
-    this.weight = weight;
+  Meeting(List<EggKind> kinds, double[][] met) {
+    this.kinds = kinds;
     this.met = met;
   }
 
@@ -26,12 +28,17 @@ public final class Meeting {
 
   /** How many kinds of egg there are. */
   public int eggs() {
-    return weight.length;
+    return kinds.size();
   }
 
   /** Share of her eggs that are of a kind; the shares sum to 1. */
   public double weight(int egg) {
-    return weight[egg];
+    return kinds.get(egg).weight();
+  }
+
+  /** The kinds of egg, in the order they are counted in. */
+  public List<EggKind> kinds() {
+    return kinds;
   }
 
   /** Probability that a dose so many days after ovulation meets an egg of a kind, 0–1. */
@@ -48,9 +55,29 @@ public final class Meeting {
   /** Share of her eggs that one dose meets, 0–1. */
   public double share(double daysAfterOvulation) {
     double sum = 0;
-    for (int egg = 0; egg < weight.length; egg++) {
-      sum += weight[egg] * met(egg, daysAfterOvulation);
+    for (int egg = 0; egg < met.length; egg++) {
+      sum += kinds.get(egg).weight() * met(egg, daysAfterOvulation);
     }
     return sum;
+  }
+
+  /**
+   * Probability that a dose meets an egg of a kind of another list, which has the schools of this
+   * list or fewer or more.
+   *
+   * @param egg place in that list
+   * @param eggs length of that list
+   */
+  double met(int egg, int eggs, double daysAfterOvulation) {
+    if (eggs >= met.length) {
+      return met(egg % met.length, daysAfterOvulation);
+    }
+    double sum = 0;
+    double of = 0;
+    for (int same = egg; same < met.length; same += eggs) {
+      sum += kinds.get(same).weight() * met(same, daysAfterOvulation);
+      of += kinds.get(same).weight();
+    }
+    return sum / of;
   }
 }

@@ -8,27 +8,26 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Exhaustive search over sets of one to four doses on allowed slots.
+ * Exhaustive search over sets of one to four doses on allowed slots. Not safe for use by several
+ * threads.
  *
  * <p>Slots that alone meet almost nothing beside the best one are left out of larger sets. Equal
  * shares go to the earlier set, so the answer does not depend on any order of the input.
  */
-final class PlanSearch {
-
-  /** A slot whose own share is below this part of the best one's is not combined. */
-  private static final double WORTH = 0.1;
+public final class PlanSearch {
 
   /** Shares closer than this count as equal. */
   private static final double TIE = 1e-9;
 
   /** How many sets, best first, are kept. */
-  private static final int KEPT = 12;
+  private static final int KEPT = 60;
 
   private final EggShares shares;
   private final double[] hours;
   private final boolean[] allowed;
   private final double spacing;
   private final double nearTie;
+  private final double worth;
   private final double[] alone;
   private final Map<Integer, List<ScoredPlan>> found = new HashMap<>();
 
@@ -38,13 +37,22 @@ final class PlanSearch {
    * @param spacing least hours between two doses
    * @param nearTie sets this close to the best go by how much each of their doses meets alone, so
    *     that a plan stands even if one of its doses fails
+   * @param worth a slot that alone adds less than this part of what the best one adds is not
+   *     combined
    */
-  PlanSearch(EggShares shares, double[] hours, boolean[] allowed, double spacing, double nearTie) {
+  PlanSearch(
+      EggShares shares,
+      double[] hours,
+      boolean[] allowed,
+      double spacing,
+      double nearTie,
+      double worth) {
     this.shares = shares;
     this.hours = hours;
     this.allowed = allowed;
     this.spacing = spacing;
     this.nearTie = nearTie;
+    this.worth = worth;
     alone = new double[shares.slots()];
     for (int s = 0; s < alone.length; s++) {
       alone[s] = shares.meanWith(shares.start(), s);
@@ -77,29 +85,48 @@ final class PlanSearch {
   }
 
   /**
-   * For every first slot the set of so many doses that follow it as closely as they may: plans for
-   * whatever a test may bring.
+   * Sets that whatever a test may bring could make the best: every set of one or two more doses,
+   * and for more of them, from every first slot, those that follow it as closely as they may.
+   *
+   * @param before slots that are settled, in time order, maybe none
+   * @param doses how many doses in all; no sets where all of them are settled
    */
-  List<ScoredPlan> spread(int doses) {
-    List<Integer> candidates = new ArrayList<>();
-    for (int s = 0; s < shares.slots(); s++) {
-      if (allowed[s]) {
-        candidates.add(s);
-      }
-    }
-    List<ScoredPlan> plans = new ArrayList<>();
+  List<List<Integer>> options(List<Integer> before, int doses) {
+    List<List<Integer>> options = new ArrayList<>();
+    List<Integer> candidates = before.size() < doses ? candidates() : List.of();
     for (int c = 0; c < candidates.size(); c++) {
-      List<Integer> chosen = new ArrayList<>(List.of(candidates.get(c)));
-      for (int d = c + 1; d < candidates.size() && chosen.size() < doses; d++) {
-        if (hours[candidates.get(d)] - hours[chosen.get(chosen.size() - 1)] >= spacing) {
-          chosen.add(candidates.get(d));
+      List<Integer> one = followed(before, candidates.get(c));
+      if (one.isEmpty()) {
+        continue;
+      }
+      options.add(one);
+      int left = doses - one.size();
+      List<Integer> closest = one;
+      for (int d = c + 1; d < candidates.size() && left > 0; d++) {
+        List<Integer> two = followed(one, candidates.get(d));
+        if (!two.isEmpty() && left <= 2) {
+          options.add(two);
+        }
+        if (closest.size() < doses) {
+          List<Integer> longer = followed(closest, candidates.get(d));
+          closest = longer.isEmpty() ? closest : longer;
         }
       }
-      if (chosen.size() == doses) {
-        plans.add(score(chosen));
+      if (left > 1 && closest.size() > one.size() + 1) {
+        options.add(closest);
       }
     }
-    return plans;
+    return options;
+  }
+
+  /** A set with one slot more, empty where that would come too soon. */
+  private List<Integer> followed(List<Integer> set, int slot) {
+    boolean room = set.isEmpty() || hours[slot] - hours[set.get(set.size() - 1)] >= spacing;
+    List<Integer> longer = new ArrayList<>(room ? set : List.of());
+    if (room) {
+      longer.add(slot);
+    }
+    return longer;
   }
 
   private record Found(List<Integer> slots, double mean) {}
@@ -120,7 +147,7 @@ final class PlanSearch {
     List<Integer> candidates = new ArrayList<>();
     for (int s = 0; s < alone.length; s++) {
       double gain = alone[s] - base;
-      if (allowed[s] && gain > 0 && gain >= WORTH * most) {
+      if (allowed[s] && gain > 0 && gain >= worth * most) {
         candidates.add(s);
       }
     }
@@ -165,6 +192,11 @@ final class PlanSearch {
 
   private ScoredPlan score(Found found) {
     return score(found.slots());
+  }
+
+  /** The shares it searches in. */
+  EggShares shares() {
+    return shares;
   }
 
   /** Products of misses of a set. */

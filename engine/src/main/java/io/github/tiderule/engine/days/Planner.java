@@ -1,19 +1,18 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /** Chooses the set of slots to breed in, and others worth knowing. */
 public final class Planner {
-
-  /** Most matings of a plan without a given number of doses. */
-  private static final int MOST_MATINGS = 3;
 
   private final Parameters parameters;
 
@@ -25,7 +24,7 @@ public final class Planner {
    * A plan with its alternatives.
    *
    * @param best the set that meets most eggs
-   * @param others at most three others, each with what it is good for
+   * @param others at most three others, no two alike, each with what it is good for
    */
   public record Choice(ScoredPlan best, List<Other> others) {
 
@@ -33,68 +32,99 @@ public final class Planner {
     public record Other(ScoredPlan plan, String note) {}
   }
 
-  /** Least hours between two doses. */
+  /**
+   * Least hours between the middles of two windows: as the file says, or as is usual less the slack
+   * there is inside of windows.
+   */
   public double spacing(SemenPlan plan) {
     Double said = plan.hoursBetween();
     if (said != null) {
       return said;
     }
-    return parameters.value(
-        plan.semen() == Semen.NATURAL
-            ? "planning.natural-hours-between"
-            : "planning.hours-between");
+    String usual =
+        plan.semen() == Semen.NATURAL ? "planning.natural-hours-between" : "planning.hours-between";
+    return parameters.value(usual) - parameters.value("planning.hours-slack");
   }
 
   /**
-   * The best plan on days that are not forbidden; empty where no slot is left.
-   *
-   * @param forbidden days that a rule vetoes
+   * Most doses still to be given: those there are, less breedings already done with the same semen;
+   * where no number is given, as many matings as are ever planned, less those done.
    */
-  public Optional<Choice> choose(DayTable table, SemenPlan plan, Set<LocalDate> forbidden) {
-    PlanSearch search =
-        table.search(forbidden, spacing(plan), parameters.value("planning.near-tie"));
-    Integer doses = plan.doses();
+  public int dosesLeft(SemenPlan plan, List<BreedingDone> given) {
+    Integer said = plan.doses();
+    int there = said == null ? (int) parameters.value("planning.most-matings") : said;
+    long used = given.stream().filter(breeding -> breeding.semen() == plan.semen()).count();
+    return (int) Math.max(0, there - used);
+  }
+
+  /** A search over the slots of days that are not forbidden. */
+  public PlanSearch search(DayTable table, SemenPlan plan, Set<LocalDate> forbidden) {
+    return table.search(parameters, forbidden, spacing(plan));
+  }
+
+  /**
+   * The best plan; empty where no dose or no slot is left.
+   *
+   * @param doses most doses to give
+   */
+  public Optional<Choice> choose(DayTable table, PlanSearch search, SemenPlan plan, int doses) {
+    if (doses < 1) {
+      return Optional.empty();
+    }
     Optional<ScoredPlan> best =
-        doses == null
-            ? search.worthwhile(MOST_MATINGS, parameters.value("planning.worth-another"))
+        plan.doses() == null
+            ? search.worthwhile(doses, parameters.value("planning.worth-another"))
             : search.best(doses).stream().findFirst();
     return best.map(chosen -> new Choice(chosen, others(table, search, chosen)));
   }
 
-  private static List<Choice.Other> others(DayTable table, PlanSearch search, ScoredPlan chosen) {
+  private List<Choice.Other> others(DayTable table, PlanSearch search, ScoredPlan chosen) {
     List<Choice.Other> others = new ArrayList<>();
     List<ScoredPlan> sameSize = search.best(chosen.slots().size());
     sameSize.stream()
-        .filter(plan -> differs(table, plan, chosen))
+        .filter(plan -> !days(table, plan).equals(days(table, chosen)))
         .findFirst()
         .ifPresent(plan -> others.add(new Choice.Other(plan, "next best on other days")));
     sameSize.stream()
-        .filter(plan -> plan.p10() > chosen.p10() + 0.01)
-        .max(java.util.Comparator.comparingDouble(ScoredPlan::p10))
-        .filter(plan -> others.stream().noneMatch(other -> other.plan().equals(plan)))
-        .ifPresent(
-            plan -> others.add(new Choice.Other(plan, "safest if ovulation lies at an edge")));
+        .filter(plan -> plan.p10() > chosen.p10() + parameters.value("planning.safer-by"))
+        .max(Comparator.comparingDouble(ScoredPlan::p10))
+        .ifPresent(plan -> addSafest(others, plan, chosen));
     if (chosen.slots().size() > 1) {
       search.best(chosen.slots().size() - 1).stream()
           .findFirst()
-          .ifPresent(
-              plan ->
-                  others.add(
-                      new Choice.Other(
-                          plan,
-                          "one dose less, at a cost of "
-                              + Math.max(0, Math.round(100 * (chosen.mean() - plan.mean())))
-                              + " in 100 eggs")));
+          .ifPresent(plan -> others.add(new Choice.Other(plan, oneLess(chosen, plan))));
     }
     return others;
   }
 
-  private static boolean differs(DayTable table, ScoredPlan a, ScoredPlan b) {
-    return !days(table, a).equals(days(table, b));
+  private static void addSafest(List<Choice.Other> others, ScoredPlan safest, ScoredPlan chosen) {
+    String note =
+        "safest if ovulation lies at an edge: 1 time in 10 fewer than "
+            + inHundred(safest.p10())
+            + " instead of "
+            + inHundred(chosen.p10());
+    boolean known = others.removeIf(other -> other.plan().equals(safest));
+    others.add(new Choice.Other(safest, known ? "next best on other days, and " + note : note));
+  }
+
+  private static String oneLess(ScoredPlan chosen, ScoredPlan fewer) {
+    long cost = inHundred(Math.max(0, chosen.mean() - fewer.mean()));
+    return "one dose less, at a cost of "
+        + (cost == 0 ? "less than 1" : Long.toString(cost))
+        + " in 100 eggs";
+  }
+
+  private static long inHundred(double share) {
+    return Math.round(100 * share);
   }
 
   /** The local days of a plan. */
   public static List<LocalDate> days(DayTable table, ScoredPlan plan) {
-    return plan.slots().stream().map(slot -> table.slots().get(slot).day()).toList();
+    return days(table, plan.slots());
+  }
+
+  /** The local days of a set of slots. */
+  public static List<LocalDate> days(DayTable table, List<Integer> slots) {
+    return slots.stream().map(slot -> table.slots().get(slot).day()).toList();
   }
 }

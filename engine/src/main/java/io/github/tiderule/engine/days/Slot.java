@@ -2,7 +2,9 @@ package io.github.tiderule.engine.days;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import org.jspecify.annotations.Nullable;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A clock window in which she could be bred.
@@ -10,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param day its local day
  * @param middle the time it stands for
  * @param ageHours age of chilled semen then
- * @param orderBy last time to order for it, where semen is ordered
+ * @param deadlines what must be done for it, and by when
  */
 public record Slot(
     LocalDate day,
@@ -18,4 +20,22 @@ public record Slot(
     Instant to,
     Instant middle,
     double ageHours,
-    @Nullable Instant orderBy) {}
+    List<Deadline> deadlines) {
+
+  public Slot {
+    deadlines = List.copyOf(deadlines);
+  }
+
+  /** The last safe time to do something for it, where that is needed. */
+  public Optional<Instant> by(Deadline.Kind kind) {
+    return deadlines.stream()
+        .filter(deadline -> deadline.kind() == kind)
+        .map(Deadline::by)
+        .findFirst();
+  }
+
+  /** The time after which it can no longer be chosen: its first deadline, or its middle. */
+  public Instant decideBy() {
+    return deadlines.stream().map(Deadline::by).min(Comparator.naturalOrder()).orElse(middle);
+  }
+}

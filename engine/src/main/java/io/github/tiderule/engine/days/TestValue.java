@@ -1,140 +1,210 @@
 package io.github.tiderule.engine.days;
 
-import io.github.tiderule.engine.timeline.CurveReading;
-import io.github.tiderule.rules.fact.SemenPlan;
-import java.time.LocalDate;
+import io.github.tiderule.engine.timeline.Outlook;
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Objects;
-import java.util.Set;
+import java.util.Map;
 
 /**
- * What a coming progesterone result could change.
+ * What the result of a test could change.
  *
- * <p>For each of many equally spaced log values the posterior of ovulation after such a result is
- * {@code p(ω) P(value | ω)} and the plan is chosen anew among the slots that lie after the result;
- * the slots before it stay what they are without the test. The value of the test is the expected
- * egg share of the best plan after it, less that of the best plan now; it is never negative, since
- * the result may be ignored. Plans compared are the plan that stands and, for every first slot, the
- * closest set of so many doses or fewer.
+ * <p>For each possible result the posterior of ovulation is {@code p(ω) P(result | ω)}, and the
+ * best plan is chosen anew among those that can still be chosen when the result is there. Doses
+ * whose deadline comes before the result are either given as planned ("act"), and only later doses
+ * follow the result, or held back so that every dose follows it ("wait"). The value of the test is
+ * the expected egg share of the better of the two, less that of the plan that stands: never
+ * negative, since a result may be ignored. It looks one test ahead.
  */
 public final class TestValue {
 
-  private static final int VALUES = 36;
-  private static final double LOWEST = Math.log(0.3);
-  private static final double HIGHEST = Math.log(40);
-
+  private final DayTable table;
+  private final PlanSearch search;
+  private final ScoredPlan best;
+  private final int doses;
   private final double[] chance;
-  private final List<ScoredPlan> plans;
-  private final double[][] shareByOvulation;
   private final double[] ovulation;
+  private final Map<List<Integer>, List<Option>> options = new HashMap<>();
 
-  private TestValue(
-      double[] chance, List<ScoredPlan> plans, double[][] shareByOvulation, double[] ovulation) {
-    this.chance = chance;
-    this.plans = plans;
-    this.shareByOvulation = shareByOvulation;
-    this.ovulation = ovulation;
+  /** A set of slots that starts with those settled. */
+  private record Option(List<Integer> slots, Instant decideBy, double[] share) {}
+
+  private TestValue(DayTable table, PlanSearch search, ScoredPlan best, int doses) {
+    this.table = table;
+    this.search = search;
+    this.best = best;
+    this.doses = doses;
+    chance = search.shares().chances();
+    ovulation = search.shares().days();
   }
 
   /**
    * Prepares the plans that could be made.
    *
-   * @param best the plan that stands now
+   * @param best the plan that stands
    */
-  public static TestValue of(
-      DayTable table,
-      SemenPlan semenPlan,
-      double spacingHours,
-      Set<LocalDate> forbidden,
-      ScoredPlan best) {
-    PlanSearch search = table.search(forbidden, spacingHours, 0);
-    int doses = best.slots().size();
-    List<ScoredPlan> plans = new ArrayList<>();
-    plans.add(best);
-    Set<List<Integer>> known = new HashSet<>();
-    known.add(best.slots());
-    Integer wanted = semenPlan.doses();
-    for (int k = wanted == null ? doses : wanted; k >= 1; k--) {
-      for (ScoredPlan plan : search.spread(k)) {
-        if (known.add(plan.slots())) {
-          plans.add(plan);
-        }
-      }
-    }
-    EggShares shares = table.shares();
-    double[][] byOvulation = new double[plans.size()][];
-    for (int p = 0; p < byOvulation.length; p++) {
-      byOvulation[p] = shares.byOvulation(search.misses(plans.get(p).slots()));
-    }
-    return new TestValue(shares.chances(), plans, byOvulation, shares.days());
+  public static TestValue of(DayTable table, PlanSearch search, ScoredPlan best) {
+    return new TestValue(table, search, best, best.slots().size());
   }
 
-  /**
-   * The plan that would be best for each possible result.
-   *
-   * @param at time of the draw, days on the axis
-   * @param usable first slot that comes after the result
-   * @param reading how a value depends on ovulation
-   */
-  public Outcome outcome(double at, int usable, CurveReading reading) {
-    double width = (HIGHEST - LOWEST) / (VALUES - 1);
-    double before = value(0, chance);
-    List<Step> steps = new ArrayList<>();
-    double after = 0;
-    double seen = 0;
-    for (int v = 0; v < VALUES; v++) {
-      double log = LOWEST + v * width;
-      double[] weight = new double[chance.length];
-      double sum = 0;
-      for (int i = 0; i < weight.length; i++) {
-        double low = v == 0 ? Double.NEGATIVE_INFINITY : log - width / 2;
-        double high = v == VALUES - 1 ? Double.POSITIVE_INFINITY : log + width / 2;
-        weight[i] = chance[i] * reading.probability(at - ovulation[i], low, high);
-        sum += weight[i];
+  private List<Option> after(List<Integer> settled) {
+    List<Option> known = options.get(settled);
+    if (known == null) {
+      List<List<Integer>> sets = new ArrayList<>();
+      if (best.slots().subList(0, settled.size()).equals(settled)) {
+        sets.add(best.slots());
       }
-      int best = 0;
-      double most = value(0, weight);
-      for (int p = 1; p < plans.size(); p++) {
-        if (plans.get(p).slots().get(0) >= usable) {
-          double share = value(p, weight);
-          if (share > most + 1e-12) {
-            most = share;
-            best = p;
-          }
-        }
-      }
-      after += most;
-      seen += sum;
-      steps.add(new Step(Math.exp(log), sum, plans.get(best)));
+      sets.addAll(search.options(settled, doses));
+      known = sets.stream().map(set -> option(set, settled.size())).toList();
+      options.put(settled, known);
     }
-    return new Outcome(Math.max(0, after - before * seen), steps);
+    return known;
   }
 
-  private double value(int plan, double[] weight) {
-    double sum = 0;
-    double[] share = Objects.requireNonNull(shareByOvulation[plan]);
-    for (int i = 0; i < weight.length; i++) {
-      sum += weight[i] * share[i];
+  private Option option(List<Integer> set, int settled) {
+    Instant decideBy =
+        set.stream()
+            .skip(settled)
+            .map(slot -> table.slots().get(slot).decideBy())
+            .min(Instant::compareTo)
+            .orElse(Instant.MAX);
+    return new Option(set, decideBy, search.shares().byOvulation(search.misses(set)));
+  }
+
+  /** The doses of the plan that stands which must be decided before a time. */
+  private List<Integer> settledBefore(Instant result) {
+    List<Integer> settled = new ArrayList<>();
+    for (int slot : best.slots()) {
+      if (table.slots().get(slot).decideBy().isBefore(result)) {
+        settled.add(slot);
+      }
     }
-    return sum;
+    return settled;
   }
 
   /**
    * What a test could bring.
    *
-   * @param gain expected egg share won
-   * @param steps by rising value
+   * @param outlook how likely each result is, by when she ovulates
+   * @param result when the result is there
    */
-  public record Outcome(double gain, List<Step> steps) {}
+  public Outcome outcome(Outlook outlook, Instant result) {
+    double[][] weight = new double[outlook.results()][chance.length];
+    for (int r = 0; r < weight.length; r++) {
+      for (int i = 0; i < chance.length; i++) {
+        weight[r][i] = chance[i] * outlook.chance(r, ovulation[i]);
+      }
+    }
+    List<Integer> settled = settledBefore(result);
+    List<Option> acting = open(settled, result);
+    List<Option> waiting = settled.isEmpty() ? acting : open(List.of(), result);
+    double[] act = follow(weight, acting);
+    double[] wait = follow(weight, waiting);
+    List<Option> better = sum(act) >= sum(wait) ? acting : waiting;
+    return new Outcome(
+        Math.max(0, Math.max(sum(act), sum(wait)) - best.mean()),
+        better.stream().anyMatch(option -> !option.slots().equals(best.slots())),
+        settled,
+        sum(act),
+        sum(wait),
+        shortfall(act, wait),
+        shortfall(wait, act));
+  }
 
   /**
-   * A possible result.
-   *
-   * @param ngPerMl the value on the scale of the series
-   * @param probability of a result about it
-   * @param plan the best plan after it
+   * What the best of tests could win: the same with ovulation itself for its result. No test whose
+   * result is there at that time is worth more.
    */
-  public record Step(double ngPerMl, double probability, ScoredPlan plan) {}
+  public double most(Instant result) {
+    List<Integer> settled = settledBefore(result);
+    double most = most(open(settled, result));
+    if (!settled.isEmpty()) {
+      most = Math.max(most, most(open(List.of(), result)));
+    }
+    return Math.max(0, most - best.mean());
+  }
+
+  private double most(List<Option> open) {
+    double sum = 0;
+    for (int i = 0; i < chance.length; i++) {
+      double most = 0;
+      for (Option option : open) {
+        most = Math.max(most, option.share()[i]);
+      }
+      sum += chance[i] * most;
+    }
+    return sum;
+  }
+
+  private List<Option> open(List<Integer> settled, Instant result) {
+    return after(settled).stream().filter(option -> !option.decideBy().isBefore(result)).toList();
+  }
+
+  /** Expected share at each ovulation when the best option is taken after every result. */
+  private double[] follow(double[][] weight, List<Option> open) {
+    double[] share = new double[chance.length];
+    for (double[] one : weight) {
+      double most = 0;
+      double[] chosen = null;
+      for (Option option : open) {
+        double value = 0;
+        double[] shares = option.share();
+        for (int i = 0; i < one.length; i++) {
+          value += one[i] * shares[i];
+        }
+        if (chosen == null || value > most + 1e-12) {
+          most = value;
+          chosen = shares;
+        }
+      }
+      for (int i = 0; chosen != null && i < one.length; i++) {
+        share[i] += one[i] * chosen[i];
+      }
+    }
+    return share;
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  /** By how much one falls short of another, where it does. */
+  private static double shortfall(double[] one, double[] other) {
+    double sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += Math.max(0, other[i] - one[i]);
+    }
+    return sum;
+  }
+
+  /**
+   * What a test could bring, in egg share.
+   *
+   * @param gain expected share won, not negative
+   * @param canChange whether any other plan can still be chosen when the result is there
+   * @param settled doses of the plan that must be decided before the result, by slot
+   * @param acting expected share when such doses are given as planned
+   * @param waiting expected share when every dose waits for the result
+   * @param actingLoses expected share that acting loses where waiting would have done better
+   * @param waitingLoses expected share that waiting loses where acting would have done better
+   */
+  public record Outcome(
+      double gain,
+      boolean canChange,
+      List<Integer> settled,
+      double acting,
+      double waiting,
+      double actingLoses,
+      double waitingLoses) {
+
+    /** Whether giving the early doses as planned is the cheaper mistake. */
+    public boolean actRather() {
+      return acting >= waiting;
+    }
+  }
 }

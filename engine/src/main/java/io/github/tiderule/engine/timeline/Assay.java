@@ -11,16 +11,44 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * One way a method may read against radioimmunoassay: {@code reading = intercept + slope × true},
- * times a scale of its own for every laboratory.
- *
- * @param weight how likely this way is among the ways of its method; they sum to 1
- * @param scaleLogSd spread of the laboratory's own scale
- * @param cv coefficient of variation below 3, to 10, and above 10 ng/mL
+ * times a scale of its own for every laboratory. Immutable.
  */
-record Assay(double weight, double intercept, double slope, double scaleLogSd, List<Double> cv) {
+final class Assay {
 
   /** Least share of the true level a reading with a negative intercept falls to. */
   private static final double LEAST_SHARE = 0.25;
+
+  /** Logs of true levels, ng/mL, that readings are tabulated between; beyond, they are held. */
+  private static final double LOWEST = -8;
+
+  private static final double HIGHEST = 8;
+  private static final double PER_UNIT = 256;
+
+  private final double weight;
+  private final double intercept;
+  private final double slope;
+  private final double scaleLogSd;
+  private final double[] cv;
+  private final double[] logReading;
+  private final double[] elasticity;
+
+  private Assay(double weight, double intercept, double slope, double scaleLogSd, double[] cv) {
+    this.weight = weight;
+    this.intercept = intercept;
+    this.slope = slope;
+    this.scaleLogSd = scaleLogSd;
+    this.cv = cv;
+    int size = proportional() ? 0 : (int) ((HIGHEST - LOWEST) * PER_UNIT) + 1;
+    logReading = new double[size];
+    elasticity = new double[size];
+    for (int i = 0; i < size; i++) {
+      double level = Math.exp(LOWEST + i / PER_UNIT);
+      double line = intercept + slope * level;
+      double least = LEAST_SHARE * level;
+      logReading[i] = Math.log(Math.max(line, least));
+      elasticity[i] = line <= least ? 1 : slope * level / line;
+    }
+  }
 
   /** All methods, each with one way or several where published comparisons disagree. */
   static Map<Method, List<Assay>> load() {
@@ -42,7 +70,7 @@ record Assay(double weight, double intercept, double slope, double scaleLogSd, L
         number(row, "intercept"),
         number(row, "slope"),
         number(row, "scaleLogSd"),
-        List.of(number(row, "cvBelow3"), number(row, "cvTo10"), number(row, "cvAbove10")));
+        new double[] {number(row, "cvBelow3"), number(row, "cvTo10"), number(row, "cvAbove10")});
   }
 
   private static double number(CSVRecord row, String column) {
@@ -59,22 +87,49 @@ record Assay(double weight, double intercept, double slope, double scaleLogSd, L
     return Math.log(slope);
   }
 
-  /** Log of the expected reading at a true level, where the reading is not proportional. */
-  double logReading(double trueLevel) {
-    return Math.log(Math.max(intercept + slope * trueLevel, LEAST_SHARE * trueLevel));
+  /**
+   * Log of the expected reading, where it is not proportional; from a table, with an error below
+   * 10⁻⁴ but within 1/256 of the level at which the reading begins to be held.
+   *
+   * @param logLevel log of the true level, ng/mL
+   */
+  double logReading(double logLevel) {
+    return in(logReading, logLevel);
   }
 
   /**
    * Relative change of the reading for a relative change of the true level, where the reading is
    * not proportional.
+   *
+   * @param logLevel log of the true level, ng/mL
    */
-  double elasticity(double trueLevel) {
-    double reading = intercept + slope * trueLevel;
-    return reading <= LEAST_SHARE * trueLevel ? 1 : slope * trueLevel / reading;
+  double elasticity(double logLevel) {
+    return in(elasticity, logLevel);
+  }
+
+  private static double in(double[] table, double logLevel) {
+    double place = (Math.min(Math.max(logLevel, LOWEST), HIGHEST) - LOWEST) * PER_UNIT;
+    int i = Math.min((int) place, table.length - 2);
+    return table[i] + (place - i) * (table[i + 1] - table[i]);
   }
 
   /** Coefficient of variation at a reading. */
   double cvAt(double ngPerMl) {
-    return ngPerMl < 3 ? cv.get(0) : ngPerMl <= 10 ? cv.get(1) : cv.get(2);
+    return ngPerMl < 3 ? cv[0] : ngPerMl <= 10 ? cv[1] : cv[2];
+  }
+
+  /** How likely this way is among the ways of its method; they sum to 1. */
+  double weight() {
+    return weight;
+  }
+
+  /** The line's slope. */
+  double slope() {
+    return slope;
+  }
+
+  /** Spread of the laboratory's own log scale. */
+  double scaleLogSd() {
+    return scaleLogSd;
   }
 }

@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.timeline;
 
+import java.util.Arrays;
+
 /**
  * How well the progesterone results fit each LH peak of a lattice, for the ordinary course and for
  * one with a plateau: logs, with all results and without each one; and how odd each number looks.
@@ -30,10 +32,30 @@ record CourseWeights(Course ordinary, Course plateau) {
       }
     }
 
+    /** The same on a finer lattice within this one. */
+    private Course between(Interpolation interpolation) {
+      return new Course(
+          interpolation.cubic(log),
+          Arrays.stream(logWithout).map(interpolation::cubic).toArray(double[][]::new),
+          Arrays.stream(odd).map(interpolation::linear).toArray(double[][]::new));
+    }
+
     /** The log weights with all results, or without the r-th. */
     double[] but(int r) {
       return r < 0 ? log : logWithout[r];
     }
+  }
+
+  /**
+   * On a fine lattice, interpolated from one with steps of so many days: as functions of the peak
+   * these logs are smooth, whatever sharp evidence a fine lattice is for.
+   */
+  static CourseWeights between(Lattice fine, double step, ProgesteroneLikelihood progesterone) {
+    Lattice sparse = Lattice.covering(fine.at(0) - step, fine.at(fine.count() - 1) + step, step);
+    Interpolation interpolation = Interpolation.of(sparse, fine);
+    CourseWeights weights = on(sparse, progesterone);
+    return new CourseWeights(
+        weights.ordinary.between(interpolation), weights.plateau.between(interpolation));
   }
 
   static CourseWeights on(Lattice lattice, ProgesteroneLikelihood progesterone) {

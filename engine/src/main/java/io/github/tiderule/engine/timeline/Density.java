@@ -126,6 +126,11 @@ public final class Density {
     return of(new Lattice(lattice.first() + shift - reach, sum.length, h), sum);
   }
 
+  /** The times the density is known at. */
+  Lattice lattice() {
+    return lattice;
+  }
+
   /** How many times the density is known at. */
   public int size() {
     return density.length;

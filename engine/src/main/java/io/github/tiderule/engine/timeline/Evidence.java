@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
+import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Folds;
@@ -27,6 +28,21 @@ public record Evidence(
     List<FoldsSeen> folds,
     List<SignSeen> signs,
     List<Scan> scans) {
+
+  /** No evidence at all. */
+  static final Evidence NOTHING =
+      new Evidence(
+          new FirstBlood(null, Certainty.UNKNOWN),
+          null,
+          0,
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of());
 
   /** Whether anything dates this season at all. */
   public boolean saysSomething() {
@@ -111,6 +127,22 @@ public record Evidence(
         rest(folds, id),
         rest(signs, id),
         rest(scans, id));
+  }
+
+  /** The same with one number more, in the last place. */
+  Evidence with(Value value) {
+    return new Evidence(
+        firstBlood,
+        firstBloodDay,
+        now,
+        earlierCycles,
+        java.util.stream.Stream.concat(values.stream(), java.util.stream.Stream.of(value)).toList(),
+        intervals,
+        lhTests,
+        smears,
+        folds,
+        signs,
+        scans);
   }
 
   /** The same with nothing but first blood and progesterone. */

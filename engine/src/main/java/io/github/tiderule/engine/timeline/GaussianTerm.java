@@ -1,7 +1,5 @@
 package io.github.tiderule.engine.timeline;
 
-import java.util.Arrays;
-
 /**
  * The likelihood of all progesterone results for one course of the level: its log mean at each
  * result and how far a bitch's own baseline and rise move it there.
@@ -22,6 +20,8 @@ final class GaussianTerm {
    */
   private static final double STRANGE = 5;
 
+  private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
+
   private final double oddWeight;
   private final ProgesteroneData data;
   private final int n;
@@ -40,9 +40,15 @@ final class GaussianTerm {
   private final double[][] inverse;
   private final double[] ratio;
   private final double[] oddShare;
-  private final double[] without;
+  private final double[] logWithout;
+  private final double[] withoutFactor;
   private final IntervalProbability intervals;
 
+  private double logNumbers;
+  private double determinant;
+  private double shareU;
+  private double shareUv;
+  private double shareV;
   private boolean thorough = true;
   private boolean strange;
   private final double allGood;
@@ -66,7 +72,8 @@ final class GaussianTerm {
     inverse = new double[n][n];
     ratio = new double[n];
     oddShare = new double[n];
-    without = new double[n + k];
+    logWithout = new double[n + k];
+    withoutFactor = new double[n + k];
     intervals = new IntervalProbability(n, k, oddWeight);
     allGood = Math.pow(1 - oddWeight, n);
     oneOdd = allGood * oddWeight / (1 - oddWeight);
@@ -87,26 +94,77 @@ final class GaussianTerm {
   /** Adds the likelihood of the placed course, for every way the laboratories may read. */
   void addTo(Mixture mixture, double logWeight) {
     for (ProgesteroneData.Reading reading : data.readings()) {
-      double log = evaluate(reading) + logWeight + reading.logWeight();
+      double weight = logWeight + reading.logWeight();
+      double log = evaluate(reading);
+      mixture.add(weight + log, oddShare);
       for (int i = 0; i < n + k; i++) {
-        without[i] += logWeight + reading.logWeight();
+        mixture.addWithout(i, weight + logWithout[i], withoutFactor[i]);
       }
-      mixture.add(log, oddShare, without);
     }
   }
 
+  /**
+   * Foresees number i from the others on the placed course: for every way the laboratories may
+   * read, and for every other number that may be the odd one out, a normal distribution.
+   */
+  void foresee(int i, double logWeight, ComingValue.Sink into) {
+    for (ProgesteroneData.Reading reading : data.readings()) {
+      prepare(reading);
+      if (k == 0) {
+        fillInverse(reading);
+      }
+      strange = true;
+      leaveOut(i, k == 0 ? 1 : intervals.all());
+      double log =
+          logWithout[i]
+              + Math.log(Math.max(withoutFactor[i], Double.MIN_NORMAL))
+              + logWeight
+              + reading.logWeight();
+      double own = inverse[i][i];
+      double[] row = inverse[i];
+      double sum = 1;
+      for (int j = 0; j < n; j++) {
+        oddShare[j] = j == i ? 0 : oneOdd / allGood * oddRatioBut(i, j);
+        sum += oddShare[j];
+      }
+      double left = 1;
+      for (int j = 0; j < n; j++) {
+        double share = oddShare[j] / sum;
+        if (share > MATTERS) {
+          left -= share;
+          double freed = oddVariance / (1 + oddVariance * inverse[j][j]);
+          double precision = own - freed * row[j] * row[j];
+          double miss = (alpha[i] - freed * row[j] * alpha[j]) / precision;
+          into.add(log + Math.log(share), data.log(i) - miss, 1 / Math.sqrt(precision));
+        }
+      }
+      into.add(log + Math.log(left), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
+    }
+  }
+
+  /** How much likelier the other numbers are if j of them is odd, i left out. */
+  private double oddRatioBut(int i, int j) {
+    double share = inverse[i][j] / inverse[i][i];
+    return oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * inverse[i][j]);
+  }
+
   private double evaluate(ProgesteroneData.Reading reading) {
+    prepare(reading);
+    return combine(reading);
+  }
+
+  /** Leaves the log density of the numbers with none odd, and limits made ready for them. */
+  private void prepare(ProgesteroneData.Reading reading) {
     for (int i = 0; i < n + k; i++) {
       Assay assay = reading.assay()[i];
       double expected = reading.shift()[i] + logMean[i];
       u[i] = baseline[i];
       v[i] = rise[i];
       if (!assay.proportional()) {
-        double level = Math.exp(logMean[i]);
-        double elasticity = assay.elasticity(level);
+        double elasticity = assay.elasticity(logMean[i]);
         u[i] *= elasticity;
         v[i] *= elasticity;
-        expected = reading.shift()[i] + assay.logReading(level);
+        expected = reading.shift()[i] + assay.logReading(logMean[i]);
       }
       if (i < n) {
         residual[i] = data.log(i) - expected;
@@ -114,14 +172,17 @@ final class GaussianTerm {
         intervals.expect(i - n, data.logLow(i - n) - expected, data.logHigh(i - n) - expected);
       }
     }
-    double logNumbers = n == 0 ? 0 : solve(reading);
+    logNumbers = n == 0 ? 0 : solve(reading);
     if (k > 0) {
+      fillInverse(reading);
       intervals.given(reading, inverse, alpha, u, v);
     }
-    return combine(logNumbers);
   }
 
-  /** Log density with no odd value; leaves inverse covariance and its product with the residual. */
+  /**
+   * Log density with no odd value; leaves the diagonal of the inverse covariance and the product of
+   * that inverse with the residual.
+   */
   private double solve(ProgesteroneData.Reading reading) {
     double[][] precision = reading.precision();
     double a = 1;
@@ -150,21 +211,31 @@ final class GaussianTerm {
       gv += v[i] * sumResidual;
       quadratic += residual[i] * sumResidual;
     }
-    double determinant = a * d - b * b;
+    determinant = a * d - b * b;
+    shareU = a;
+    shareUv = b;
+    shareV = d;
     double hu = (d * gu - b * gv) / determinant;
     double hv = (a * gv - b * gu) / determinant;
     quadratic -= gu * hu + gv * hv;
     for (int i = 0; i < n; i++) {
       alpha[i] -= pu[i] * hu + pv[i] * hv;
-      double ru = (d * pu[i] - b * pv[i]) / determinant;
-      double rv = (a * pv[i] - b * pu[i]) / determinant;
-      double[] row = inverse[i];
-      for (int j = 0; j < n; j++) {
-        row[j] = precision[i][j] - ru * pu[j] - rv * pv[j];
-      }
+      double lost = d * pu[i] * pu[i] - 2 * b * pu[i] * pv[i] + a * pv[i] * pv[i];
+      inverse[i][i] = precision[i][i] - lost / determinant;
     }
     return -0.5 * (quadratic + reading.logDeterminant() + Math.log(determinant))
         - n * Normal.LOG_ROOT_TWO_PI;
+  }
+
+  /** Completes the inverse covariance, of which {@link #solve} leaves the diagonal. */
+  private void fillInverse(ProgesteroneData.Reading reading) {
+    for (int i = 0; i < n; i++) {
+      double ru = (shareV * pu[i] - shareUv * pv[i]) / determinant;
+      double rv = (shareU * pv[i] - shareUv * pu[i]) / determinant;
+      for (int j = 0; j < n; j++) {
+        inverse[i][j] = reading.precision()[i][j] - ru * pu[j] - rv * pv[j];
+      }
+    }
   }
 
   /**
@@ -176,7 +247,7 @@ final class GaussianTerm {
     return Math.exp(0.5 * alphaJ * alphaJ * oddVariance / growth) / Math.sqrt(growth);
   }
 
-  private double combine(double logNumbers) {
+  private double combine(ProgesteroneData.Reading reading) {
     double intervalsGood = k == 0 ? 1 : intervals.all();
     double sum = allGood * intervalsGood;
     double strangest = 0;
@@ -187,7 +258,7 @@ final class GaussianTerm {
       if (k > 0) {
         // an unlikely oddity changes what the limits say by next to nothing
         boolean matters = part > MATTERS * allGood;
-        part *= matters ? intervals.withOdd(j, oddVariance) : intervalsGood;
+        part *= matters ? intervals.withOdd(j, oddVariance, intervalsGood) : intervalsGood;
       }
       oddShare[j] = part;
       sum += part;
@@ -196,36 +267,31 @@ final class GaussianTerm {
       oddShare[j] /= sum;
     }
     strange = thorough && strangest > STRANGE;
-    Arrays.fill(without, 0);
+    if (strange && k == 0) {
+      fillInverse(reading);
+    }
     for (int i = 0; i < n; i++) {
-      without[i] = logNumbers + logWithoutNumber(i);
+      leaveOut(i, intervalsGood);
     }
     for (int q = 0; q < k; q++) {
-      double rest = Math.max(intervals.allBut(q), Double.MIN_NORMAL);
-      without[n + q] = logNumbers + Math.log(sum / Math.max(intervalsGood, 1e-300) * rest);
+      logWithout[n + q] = logNumbers;
+      withoutFactor[n + q] = sum / Math.max(intervalsGood, 1e-300) * intervals.allBut(q);
     }
     return logNumbers + Math.log(sum);
   }
 
-  /** Log likelihood of all other results, less that of all numbers with none odd. */
-  private double logWithoutNumber(int i) {
+  /** The likelihood of all other results, without number i. */
+  private void leaveOut(int i, double intervalsGood) {
     double own = inverse[i][i];
-    double miss = alpha[i] / own;
-    double logOwn = 0.5 * (Math.log(own) - own * miss * miss) - Normal.LOG_ROOT_TWO_PI;
     double odd = 0;
-    double[] row = inverse[i];
     for (int j = 0; j < n; j++) {
       if (j != i) {
-        if (strange) {
-          double share = row[j] / own;
-          odd += oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * row[j]);
-        } else {
-          odd += ratio[j];
-        }
+        odd += strange ? oddRatioBut(i, j) : ratio[j];
       }
     }
     double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));
-    double rest = k == 0 ? 1 : intervals.withOdd(i, Double.POSITIVE_INFINITY);
-    return Math.log(sum) - logOwn + Math.log(Math.max(rest, Double.MIN_NORMAL));
+    double rest = k == 0 ? 1 : intervals.withOdd(i, Double.POSITIVE_INFINITY, intervalsGood);
+    logWithout[i] = logNumbers + 0.5 * alpha[i] * alpha[i] / own;
+    withoutFactor[i] = sum * rest * ROOT_TWO_PI / Math.sqrt(own);
   }
 }

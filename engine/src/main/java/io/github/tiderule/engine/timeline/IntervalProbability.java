@@ -6,14 +6,20 @@ package io.github.tiderule.engine.timeline;
  * <p>Given the numbers, the log levels at the k limits are jointly normal through the shared
  * baseline, rise and scales; each has an own error besides. One limit: closed form. Several: the
  * shared part is taken along its pivoted Cholesky directions, the first two by quadrature, what
- * remains of it counts as own error. A limit is grossly wrong with a small probability.
+ * remains of it counts as own error. A limit is grossly wrong with a small probability. Not safe
+ * for use by several threads.
  */
 final class IntervalProbability {
 
-  private static final Nodes ALONG = Nodes.of(9, 3.2);
+  private static final Nodes ALONG = Nodes.of(7, 3);
+
+  private static final int MOST_DIRECTIONS = 2;
 
   /** Shared variance below this share of the own one needs no quadrature. */
-  private static final double NEGLIGIBLE = 1e-3;
+  private static final double NEGLIGIBLE = 0.05;
+
+  /** A limit whose centre moves by less than this share of its spread says the same as before. */
+  private static final double UNMOVED = 0.05;
 
   private final int n;
   private final int k;
@@ -24,6 +30,12 @@ final class IntervalProbability {
   private final double[] mean;
   private final double[][] shared;
   private final double[] noise;
+  private final double[][] cross;
+  private final int[] which;
+  private final double[] centre;
+  private final double[] sd;
+  private final double[][] rest;
+  private final double[][] loading;
   private double[][] inverse = new double[0][0];
   private double[] alpha = new double[0];
 
@@ -37,6 +49,12 @@ final class IntervalProbability {
     mean = new double[k];
     shared = new double[k][k];
     noise = new double[k];
+    cross = new double[k][n];
+    which = new int[k];
+    centre = new double[k];
+    sd = new double[k];
+    rest = new double[k][k];
+    loading = new double[MOST_DIRECTIONS][k];
   }
 
   /** Sets the edges of limit q, in logs, less the expected log reading there. */
@@ -54,7 +72,6 @@ final class IntervalProbability {
       double[] v) {
     this.inverse = inverse;
     this.alpha = alpha;
-    double[][] cross = new double[k][n];
     for (int q = 0; q < k; q++) {
       mean[q] = 0;
       noise[q] = reading.noise()[q];
@@ -95,78 +112,93 @@ final class IntervalProbability {
    * Probability of all limits when number j has an inflated variance.
    *
    * @param variance added variance; infinite to leave the number out
+   * @param unchanged the probability of all limits as things are
    */
-  double withOdd(int j, double variance) {
+  double withOdd(int j, double variance, double unchanged) {
     double freed = 1 / (1 / variance + inverse[j][j]);
-    return probability(j, freed, -1);
+    boolean moved = false;
+    for (int q = 0; q < k; q++) {
+      double spread = noise[q] + shared[q][q];
+      double shift = weight[q][j] * alpha[j] * freed;
+      moved |= shift * shift > UNMOVED * UNMOVED * spread;
+      moved |= weight[q][j] * weight[q][j] * freed > UNMOVED * spread;
+    }
+    return moved ? probability(j, freed, -1) : unchanged;
   }
 
   private double probability(int odd, double freed, int leftOut) {
     int m = 0;
-    int[] which = new int[k];
     for (int q = 0; q < k; q++) {
       if (q != leftOut) {
         which[m++] = q;
       }
     }
-    double[] centre = new double[m];
-    double[][] covariance = new double[m][m];
-    double[] own = new double[m];
     for (int a = 0; a < m; a++) {
       int q = which[a];
       centre[a] = mean[q] - (odd < 0 ? 0 : weight[q][odd] * alpha[odd] * freed);
-      own[a] = noise[q];
       for (int b = 0; b < m; b++) {
-        covariance[a][b] =
+        rest[a][b] =
             shared[q][which[b]] + (odd < 0 ? 0 : weight[q][odd] * weight[which[b]][odd] * freed);
       }
     }
-    return along(which, m, centre, covariance, own, 0);
-  }
-
-  private double along(
-      int[] which, int m, double[] centre, double[][] covariance, double[] own, int depth) {
-    int pivot = -1;
-    double most = 0;
+    int directions = m < 2 ? 0 : directions(m);
     for (int a = 0; a < m; a++) {
-      if (covariance[a][a] > NEGLIGIBLE * own[a] && covariance[a][a] > most) {
-        most = covariance[a][a];
-        pivot = a;
-      }
+      sd[a] = Math.sqrt(noise[which[a]] + Math.max(0, rest[a][a]));
     }
-    if (m <= 1 || pivot < 0 || depth == 2) {
-      double product = 1;
-      for (int a = 0; a < m; a++) {
-        product *= one(which[a], centre[a], own[a] + Math.max(0, covariance[a][a]));
-      }
-      return product;
-    }
-    double sd = Math.sqrt(most);
-    double[] loading = new double[m];
-    double[][] rest = new double[m][m];
-    for (int a = 0; a < m; a++) {
-      loading[a] = covariance[a][pivot] / sd;
-    }
-    for (int a = 0; a < m; a++) {
-      for (int b = 0; b < m; b++) {
-        rest[a][b] = covariance[a][b] - loading[a] * loading[b];
-      }
+    if (directions == 0) {
+      return product(m, 0, 0);
     }
     double sum = 0;
-    double[] moved = new double[m];
     for (int i = 0; i < ALONG.count(); i++) {
-      for (int a = 0; a < m; a++) {
-        moved[a] = centre[a] + loading[a] * ALONG.z()[i];
+      double inner = 0;
+      if (directions == 1) {
+        inner = product(m, ALONG.z()[i], 0);
+      } else {
+        for (int j = 0; j < ALONG.count(); j++) {
+          inner += ALONG.weight()[j] * product(m, ALONG.z()[i], ALONG.z()[j]);
+        }
       }
-      sum += ALONG.weight()[i] * along(which, m, moved, rest, own, depth + 1);
+      sum += ALONG.weight()[i] * inner;
     }
     return sum;
   }
 
-  private double one(int q, double centre, double variance) {
-    double sd = Math.sqrt(variance);
-    double inside =
-        Normal.quickCdf((high[q] - centre) / sd) - Normal.quickCdf((low[q] - centre) / sd);
-    return (1 - oddWeight) * inside + oddWeight / 2;
+  /** Takes up to two pivoted Cholesky directions out of what the limits share. */
+  private int directions(int m) {
+    for (int taken = 0; taken < MOST_DIRECTIONS; taken++) {
+      int pivot = -1;
+      double most = 0;
+      for (int a = 0; a < m; a++) {
+        if (rest[a][a] > NEGLIGIBLE * noise[which[a]] && rest[a][a] > most) {
+          most = rest[a][a];
+          pivot = a;
+        }
+      }
+      if (pivot < 0) {
+        return taken;
+      }
+      for (int a = 0; a < m; a++) {
+        loading[taken][a] = rest[a][pivot] / Math.sqrt(most);
+      }
+      for (int a = 0; a < m; a++) {
+        for (int b = 0; b < m; b++) {
+          rest[a][b] -= loading[taken][a] * loading[taken][b];
+        }
+      }
+    }
+    return MOST_DIRECTIONS;
+  }
+
+  /** Product of the limits' probabilities so many standard deviations along the directions. */
+  private double product(int m, double first, double second) {
+    double product = 1;
+    for (int a = 0; a < m; a++) {
+      double at = centre[a] + loading[0][a] * first + loading[1][a] * second;
+      int q = which[a];
+      double inside =
+          Normal.quickCdf((high[q] - at) / sd[a]) - Normal.quickCdf((low[q] - at) / sd[a]);
+      product *= (1 - oddWeight) * inside + oddWeight / 2;
+    }
+    return product;
   }
 }

@@ -10,6 +10,11 @@ import java.util.Arrays;
  */
 final class Mixture {
 
+  /** Terms this far below the largest, in logs, change nothing that can be seen. */
+  private static final double HOPELESS = 60;
+
+  private static final double LARGE = 1000;
+
   private double peak = Double.NEGATIVE_INFINITY;
   private double sum;
   private final double[] odd;
@@ -32,7 +37,7 @@ final class Mixture {
   }
 
   /** Adds a term; {@code oddShare[j]} is the part of it in which value j is odd. */
-  void add(double log, double[] oddShare, double[] logWithout) {
+  void add(double log, double[] oddShare) {
     double part;
     if (log > peak) {
       double scale = Math.exp(peak - log);
@@ -49,13 +54,17 @@ final class Mixture {
     for (int j = 0; j < odd.length; j++) {
       odd[j] += part * oddShare[j];
     }
-    for (int i = 0; i < sumWithout.length; i++) {
-      if (logWithout[i] > peakWithout[i]) {
-        sumWithout[i] = sumWithout[i] * Math.exp(peakWithout[i] - logWithout[i]) + 1;
-        peakWithout[i] = logWithout[i];
-      } else {
-        sumWithout[i] += Math.exp(logWithout[i] - peakWithout[i]);
-      }
+  }
+
+  /** Adds the same term without observation i, {@code factor·e^log}. */
+  void addWithout(int i, double log, double factor) {
+    if (factor > LARGE) {
+      addWithout(i, log + Math.log(factor), 1);
+    } else if (log > peakWithout[i]) {
+      sumWithout[i] = sumWithout[i] * Math.exp(peakWithout[i] - log) + factor;
+      peakWithout[i] = log;
+    } else if (log > peakWithout[i] - HOPELESS) {
+      sumWithout[i] += factor * Math.exp(log - peakWithout[i]);
     }
   }
 
@@ -69,6 +78,6 @@ final class Mixture {
   }
 
   double logWithout(int i) {
-    return peakWithout[i] + Math.log(sumWithout[i]);
+    return peakWithout[i] + Math.log(Math.max(sumWithout[i], Double.MIN_NORMAL));
   }
 }

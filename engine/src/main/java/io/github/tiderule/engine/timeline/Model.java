@@ -22,8 +22,11 @@ final class Model {
   final double riseSd;
   final double lutealGrowth;
   final double rateSd;
+  final double ratePivot;
   final double swingSd;
   final double swingDays;
+  final double driftSd;
+  final double driftDays;
   final double pulseSd;
   final double assayFloor;
   final double handlingBias;
@@ -36,6 +39,11 @@ final class Model {
   final double noOvulationWeight;
   final double noOvulationLevel;
   final double noOvulationSd;
+
+  final NeutrophilChances early;
+  final NeutrophilChances oestrus;
+  final NeutrophilChances dioestrus;
+  final NeutrophilChances withoutOvulation;
 
   private final Map<Method, List<Assay>> assays;
 
@@ -53,12 +61,19 @@ final class Model {
       third += Math.exp(plateaus.get(i).logShare());
     }
     logSparsePlateaus = -Math.log(third);
+    early = NeutrophilChances.of("early");
+    oestrus = NeutrophilChances.of("oestrus");
+    dioestrus = NeutrophilChances.of("dioestrus");
+    withoutOvulation = NeutrophilChances.of("no-ovulation");
     baselineSd = value("level.baseline-log-sd");
     riseSd = value("level.rise-log-sd");
     lutealGrowth = value("level.luteal-growth");
     rateSd = value("rate.log-sd");
+    ratePivot = value("rate.pivot");
     swingSd = value("swing.log-sd");
     swingDays = value("swing.days");
+    driftSd = value("drift.log-sd");
+    driftDays = value("drift.days");
     pulseSd = value("pulse.log-sd");
     assayFloor = value("assay.floor");
     handlingBias = value("handling.log-bias");

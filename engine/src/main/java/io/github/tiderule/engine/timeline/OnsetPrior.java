@@ -19,9 +19,8 @@ import java.util.List;
  */
 final class OnsetPrior {
 
-  private static final double EARLIEST = -3.9;
-  private static final double LATEST = 45;
-
+  private final double earliest;
+  private final double latest;
   private final double shift;
   private final double usual;
   private final double spread;
@@ -38,6 +37,8 @@ final class OnsetPrior {
   private final double lag;
 
   OnsetPrior(Parameters parameters) {
+    earliest = parameters.value("timeline.onset.earliest");
+    latest = parameters.value("timeline.onset.latest");
     shift = parameters.value("timeline.onset.shift");
     usual = Math.log(parameters.value("timeline.onset.median") + shift);
     spread = parameters.value("timeline.onset.log-sd");
@@ -58,7 +59,7 @@ final class OnsetPrior {
   double[] span(Evidence evidence) {
     Double first = evidence.firstBloodDay();
     if (first != null) {
-      return new double[] {first + EARLIEST, first + LATEST};
+      return new double[] {first + earliest, first + latest};
     }
     return new double[] {
       earliestObservation(evidence) - unknownLongBefore - 3, evidence.now() + unknownAfter + 3
@@ -133,7 +134,7 @@ final class OnsetPrior {
     return cycles.stream()
         .filter(cycle -> cycle.ovulatedOn() != null)
         .mapToDouble(cycle -> days(cycle.firstBloodOn(), cycle.ovulatedOn()) - lag)
-        .filter(days -> days > EARLIEST + 1 && days < LATEST)
+        .filter(days -> days > earliest + 1 && days < latest)
         .map(days -> Math.log(days + shift))
         .toArray();
   }
@@ -143,9 +144,9 @@ final class OnsetPrior {
   }
 
   private double[] unknown(Lattice lattice, Evidence evidence) {
-    double earliest = earliestObservation(evidence);
-    double near = earliest - unknownBefore;
-    double far = earliest - unknownLongBefore;
+    double observed = earliestObservation(evidence);
+    double near = observed - unknownBefore;
+    double far = observed - unknownLongBefore;
     double last = evidence.now() + unknownAfter;
     double[] density = new double[lattice.count()];
     for (int i = 0; i < density.length; i++) {

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Neutrophils;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,9 +9,6 @@ final class OvulationEvidence {
   private static final Nodes SHIFT = Nodes.of(9, 3);
   private static final Nodes DIOESTRUS = Nodes.of(13, 3.5);
 
-  private static final double BLUR = 0.25;
-  private static final double STRAY = 0.03;
-
   private final double scanError;
   private final double scanSd;
   private final double smearShiftSd;
@@ -21,6 +17,13 @@ final class OvulationEvidence {
   private final double smearReadingSd;
   private final double smearDioestrusLag;
   private final double smearDioestrusSd;
+  private final double earlyCornified;
+  private final double fullCornified;
+  private final double dioestrusCornified;
+  private final double dioestrusCornifiedSd;
+  private final double dioestrusEdge;
+  private final double stray;
+  private final Model model;
   private final Evidence evidence;
 
   OvulationEvidence(Model model, Evidence evidence) {
@@ -32,6 +35,13 @@ final class OvulationEvidence {
     smearReadingSd = model.value("smear.reading-sd");
     smearDioestrusLag = model.value("smear.dioestrus-lag");
     smearDioestrusSd = model.value("smear.dioestrus-sd");
+    earlyCornified = model.value("smear.early-cornified");
+    fullCornified = model.value("smear.full-cornified");
+    dioestrusCornified = model.value("smear.dioestrus-cornified");
+    dioestrusCornifiedSd = model.value("smear.dioestrus-cornified-sd");
+    dioestrusEdge = model.value("smear.dioestrus-edge");
+    stray = model.value("smear.stray");
+    this.model = model;
     this.evidence = evidence;
   }
 
@@ -44,6 +54,43 @@ final class OvulationEvidence {
     return likelihood;
   }
 
+  /**
+   * How likely each of some smears to come is beside the others, by ovulation, given the smears
+   * already seen.
+   *
+   * @param coming smears of one time
+   */
+  double[][] coming(Lattice lattice, List<Evidence.SmearSeen> coming) {
+    double[][] chance = new double[coming.size()][lattice.count()];
+    double day = coming.get(0).day();
+    for (int i = 0; i < lattice.count(); i++) {
+      double ovulation = lattice.at(i);
+      double[][] joint = joint(ovulation);
+      double[] stays = new double[SHIFT.count()];
+      double turned = 0;
+      for (int d = 0; d < DIOESTRUS.count(); d++) {
+        double past = past(day - ovulation, d);
+        for (int s = 0; s < stays.length; s++) {
+          stays[s] += joint[d][s] * (1 - past);
+          turned += joint[d][s] * past;
+        }
+      }
+      double sum = 0;
+      for (int r = 0; r < chance.length; r++) {
+        Evidence.SmearSeen smear = coming.get(r);
+        chance[r][i] = turned * after(smear);
+        for (int s = 0; s < stays.length; s++) {
+          chance[r][i] += stays[s] * before(smear, day - ovulation, s);
+        }
+        sum += chance[r][i];
+      }
+      for (double[] one : chance) {
+        one[i] = sum > 0 ? one[i] / sum : 1.0 / chance.length;
+      }
+    }
+    return chance;
+  }
+
   /** Likelihood of the same observations when she does not ovulate. */
   double withoutOvulation() {
     double likelihood = 1;
@@ -51,14 +98,7 @@ final class OvulationEvidence {
       if (smear.cornifiedPercent() != null) {
         likelihood *= 0.01;
       }
-      if (smear.neutrophils() != null) {
-        likelihood *=
-            switch (smear.neutrophils()) {
-              case NONE -> 0.5;
-              case FEW -> 0.27;
-              case MANY -> 0.23;
-            };
-      }
+      likelihood *= model.withoutOvulation.of(smear.neutrophils());
     }
     for (Evidence.Scan scan : evidence.scans()) {
       likelihood *= scan.ovulated() ? scanError : 1 - scanError;
@@ -78,64 +118,73 @@ final class OvulationEvidence {
   }
 
   private double smears(double ovulation) {
-    List<Evidence.SmearSeen> smears = evidence.smears();
-    if (smears.isEmpty()) {
+    if (evidence.smears().isEmpty()) {
       return 1;
     }
-    double[][] before = new double[SHIFT.count()][smears.size()];
-    double[] after = new double[smears.size()];
-    for (int m = 0; m < smears.size(); m++) {
-      Evidence.SmearSeen smear = smears.get(m);
-      double days = smear.day() - ovulation;
-      after[m] = cells(smear.cornifiedPercent(), 30, 20) * white(smear.neutrophils(), AFTER);
-      for (int s = 0; s < SHIFT.count(); s++) {
-        double shifted = days - SHIFT.z()[s] * smearShiftSd;
-        double risen = 1 / (1 + Math.exp(-(shifted - smearRiseCentre) / smearRiseScale));
-        before[s][m] =
-            cells(smear.cornifiedPercent(), 15 + 80 * risen, smearReadingSd)
-                * ((1 - risen) * white(smear.neutrophils(), EARLY)
-                    + risen * white(smear.neutrophils(), OESTRUS));
-      }
-    }
     double sum = 0;
-    double[] past = new double[smears.size()];
-    for (int d = 0; d < DIOESTRUS.count(); d++) {
-      double lag = smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
-      for (int m = 0; m < past.length; m++) {
-        past[m] = Normal.quickCdf((smears.get(m).day() - ovulation - lag) / BLUR);
-      }
-      for (int s = 0; s < SHIFT.count(); s++) {
-        double product = DIOESTRUS.weight()[d] * SHIFT.weight()[s];
-        for (int m = 0; m < past.length; m++) {
-          product *= (1 - past[m]) * before[s][m] + past[m] * after[m];
-        }
+    for (double[] row : joint(ovulation)) {
+      for (double product : row) {
         sum += product;
       }
     }
     return sum;
   }
 
-  private static double cells(@Nullable Double percent, double mean, double sd) {
+  /** Likelihood of all smears by her own lag to dioestrus and her own shift, with their weights. */
+  private double[][] joint(double ovulation) {
+    List<Evidence.SmearSeen> smears = evidence.smears();
+    double[][] before = new double[SHIFT.count()][smears.size()];
+    double[] after = new double[smears.size()];
+    for (int m = 0; m < smears.size(); m++) {
+      Evidence.SmearSeen smear = smears.get(m);
+      after[m] = after(smear);
+      for (int s = 0; s < SHIFT.count(); s++) {
+        before[s][m] = before(smear, smear.day() - ovulation, s);
+      }
+    }
+    double[][] joint = new double[DIOESTRUS.count()][SHIFT.count()];
+    double[] past = new double[smears.size()];
+    for (int d = 0; d < DIOESTRUS.count(); d++) {
+      for (int m = 0; m < past.length; m++) {
+        past[m] = past(smears.get(m).day() - ovulation, d);
+      }
+      for (int s = 0; s < SHIFT.count(); s++) {
+        double product = DIOESTRUS.weight()[d] * SHIFT.weight()[s];
+        for (int m = 0; m < past.length; m++) {
+          product *= (1 - past[m]) * before[s][m] + past[m] * after[m];
+        }
+        joint[d][s] = product;
+      }
+    }
+    return joint;
+  }
+
+  /** Probability that dioestrus has begun some days after ovulation, for one of her lags. */
+  private double past(double days, int d) {
+    double lag = smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
+    return Normal.quickCdf((days - lag) / dioestrusEdge);
+  }
+
+  private double after(Evidence.SmearSeen smear) {
+    return cells(smear.cornifiedPercent(), dioestrusCornified, dioestrusCornifiedSd)
+        * model.dioestrus.of(smear.neutrophils());
+  }
+
+  private double before(Evidence.SmearSeen smear, double days, int s) {
+    double shifted = days - SHIFT.z()[s] * smearShiftSd;
+    double risen = 1 / (1 + Math.exp(-(shifted - smearRiseCentre) / smearRiseScale));
+    return cells(
+            smear.cornifiedPercent(),
+            earlyCornified + (fullCornified - earlyCornified) * risen,
+            smearReadingSd)
+        * ((1 - risen) * model.early.of(smear.neutrophils())
+            + risen * model.oestrus.of(smear.neutrophils()));
+  }
+
+  private double cells(@Nullable Double percent, double mean, double sd) {
     if (percent == null) {
       return 1;
     }
-    return (1 - STRAY) * Normal.density((percent - mean) / sd) / sd + STRAY / 100;
-  }
-
-  /** Chances of no, few and many neutrophils: early in the season, in oestrus, in dioestrus. */
-  private static final double[] EARLY = {0.3, 0.4, 0.3};
-
-  private static final double[] OESTRUS = {0.85, 0.12, 0.03};
-  private static final double[] AFTER = {0.08, 0.27, 0.65};
-
-  private static double white(@Nullable Neutrophils neutrophils, double[] chances) {
-    if (neutrophils == null) {
-      return 1;
-    }
-    return switch (neutrophils) {
-      case NONE -> chances[0];
-      case FEW -> chances[1];
-      case MANY -> chances[2];
-    };
+    return (1 - stray) * Normal.density((percent - mean) / sd) / sd + stray / 100;
   }
 }

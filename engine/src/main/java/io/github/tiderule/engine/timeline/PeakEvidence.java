@@ -21,6 +21,23 @@ final class PeakEvidence {
   private final double foldsAngular;
   private final double foldsRounding;
   private final double foldsFlat;
+  private final double lhBurstFirst;
+  private final double lhBurstLast;
+  private final double lhBurstEdge;
+  private final double lhRiseEdge;
+  private final double lhFallEdge;
+  private final double standEdge;
+  private final double standEnd;
+  private final double standEndSd;
+  private final double standsBefore;
+  private final double standsDuring;
+  private final double refusesBefore;
+  private final double refusesDuring;
+  private final double flagsBefore;
+  private final double flagsDuring;
+  private final double vulvaBefore;
+  private final double vulvaAfter;
+  private final double foldsMisread;
   private final Evidence evidence;
 
   PeakEvidence(Model model, Evidence evidence) {
@@ -37,6 +54,23 @@ final class PeakEvidence {
     foldsAngular = model.value("folds.angular");
     foldsRounding = model.value("folds.rounding");
     foldsFlat = model.value("folds.flat");
+    lhBurstFirst = model.value("lh.burst-first");
+    lhBurstLast = model.value("lh.burst-last");
+    lhBurstEdge = model.value("lh.burst-edge");
+    lhRiseEdge = model.value("lh.rise-edge");
+    lhFallEdge = model.value("lh.fall-edge");
+    standEdge = model.value("signs.stand-edge");
+    standEnd = model.value("signs.stand-end");
+    standEndSd = model.value("signs.stand-end-sd");
+    standsBefore = model.value("signs.stands-before");
+    standsDuring = model.value("signs.stands-during");
+    refusesBefore = model.value("signs.refuses-before");
+    refusesDuring = model.value("signs.refuses-during");
+    flagsBefore = model.value("signs.flags-before");
+    flagsDuring = model.value("signs.flags-during");
+    vulvaBefore = model.value("signs.vulva-before");
+    vulvaAfter = model.value("signs.vulva-after");
+    foldsMisread = model.value("folds.misread");
     this.evidence = evidence;
   }
 
@@ -71,11 +105,13 @@ final class PeakEvidence {
   }
 
   /** Chance of a positive LH test some days after the peak. */
-  private double positive(double days) {
+  double positive(double days) {
     double surge =
-        Normal.quickCdf((days + lhSurgeBefore) / 0.15)
-            - Normal.quickCdf((days - lhSurgeAfter) / 0.25);
-    double early = Normal.quickCdf((days + 9.5) / 0.5) - Normal.quickCdf((days + 3) / 0.5);
+        Normal.quickCdf((days + lhSurgeBefore) / lhRiseEdge)
+            - Normal.quickCdf((days - lhSurgeAfter) / lhFallEdge);
+    double early =
+        Normal.quickCdf((days + lhBurstFirst) / lhBurstEdge)
+            - Normal.quickCdf((days + lhBurstLast) / lhBurstEdge);
     return Math.min(0.99, lhFalsePositive + lhBurst * early + lhSensitivity * surge);
   }
 
@@ -91,7 +127,7 @@ final class PeakEvidence {
             case ROUNDING -> reached(foldsRounding, days) - reached(foldsFlat, days);
             case FLAT -> reached(foldsFlat, days);
           };
-      likelihood *= 0.9 * chance + 0.1 / Folds.values().length;
+      likelihood *= (1 - foldsMisread) * chance + foldsMisread / Folds.values().length;
     }
     return likelihood;
   }
@@ -119,15 +155,23 @@ final class PeakEvidence {
 
   private double sign(Evidence.SignSeen seen, double days, double z) {
     double first = z * signsStandSd;
-    double accepts = Normal.quickCdf((days - first) / 0.5) * (1 - Normal.quickCdf((days - 9) / 2));
+    double accepts =
+        Normal.quickCdf((days - first) / standEdge)
+            * (1 - Normal.quickCdf((days - standEnd) / standEndSd));
     double chance =
         switch (seen.sign()) {
-          case STANDS -> 0.05 + 0.87 * accepts;
-          case REFUSES -> 0.95 - 0.87 * accepts;
-          case FLAGS -> 0.15 + 0.65 * accepts;
-          case VULVA_SOFTENS -> 0.1 + 0.8 * Normal.quickCdf((days - signsVulvaMean) / signsVulvaSd);
+          case STANDS -> between(standsBefore, standsDuring, accepts);
+          case REFUSES -> between(refusesBefore, refusesDuring, accepts);
+          case FLAGS -> between(flagsBefore, flagsDuring, accepts);
+          case VULVA_SOFTENS ->
+              between(
+                  vulvaBefore, vulvaAfter, Normal.quickCdf((days - signsVulvaMean) / signsVulvaSd));
           case BLEEDING_STOPS, FOUL_DISCHARGE, UNWELL -> 0.5;
         };
     return seen.present() ? chance : 1 - chance;
+  }
+
+  private static double between(double before, double during, double share) {
+    return before + (during - before) * share;
   }
 }

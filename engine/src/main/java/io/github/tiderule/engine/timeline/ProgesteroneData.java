@@ -39,7 +39,8 @@ final class ProgesteroneData {
   /**
    * One way the laboratories may all read: one assay for each result.
    *
-   * @param precision inverse covariance of the numbers' errors: swing, assay, handling, scale
+   * @param precision inverse covariance of the numbers' errors: swing, drift, assay, handling,
+   *     scale
    * @param logDeterminant of that covariance
    * @param scale covariance of limits and bands with every result through a shared scale
    * @param noise own error variance of each limit or band
@@ -134,7 +135,9 @@ final class ProgesteroneData {
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
         double apart = Math.abs(values.get(i).day() - values.get(j).day());
-        covariance[i][j] = sq(model.swingSd) * Math.exp(-apart / model.swingDays);
+        covariance[i][j] =
+            sq(model.swingSd) * Math.exp(-apart / model.swingDays)
+                + sq(model.driftSd) * Math.exp(-0.5 * sq(apart / model.driftDays));
         if (series.get(i).equals(series.get(j))) {
           covariance[i][j] += sq(scaleSd[i]);
         }
@@ -155,6 +158,7 @@ final class ProgesteroneData {
       double edge = interval.low() > 0 ? interval.low() : interval.high();
       noise[q] =
           sq(model.swingSd)
+              + sq(model.driftSd)
               + ownVariance(model, assay[n + q], edge, interval.readsLow(), interval.noisy())
               + (interval.kit() ? sq(model.kitSd) : 0);
     }

@@ -50,6 +50,11 @@ final class ProgesteroneLikelihood {
     plateauStride = SPARSE;
   }
 
+  /** Whether a plateau may matter. */
+  boolean plateauMatters() {
+    return plateauStride == 1;
+  }
+
   /** An empty sum of the right size. */
   Mixture mixture() {
     return new Mixture(data.values(), data.count());
@@ -70,8 +75,7 @@ final class ProgesteroneLikelihood {
     into.clear();
     for (int r = stride / 2; r < rates.length; r += stride) {
       for (int i = 0; i < data.count(); i++) {
-        double days = rates[r] * (data.day(i) - peak);
-        place(i, model.curve, days);
+        place(i, model.curve, onCurve(rates[r], data.day(i) - peak));
       }
       term.addTo(into, logRateWeights[r]);
     }
@@ -97,6 +101,33 @@ final class ProgesteroneLikelihood {
       term.place(i, Math.log(model.noOvulationLevel), model.noOvulationSd, 0);
     }
     term.addTo(into, 0);
+  }
+
+  /**
+   * Foresees number i from all other results, with the LH peak at {@code peak}, if she ovulates.
+   *
+   * @param usual prior weight of the ordinary course
+   * @param resting prior weight of a plateau
+   */
+  void foresee(int i, double peak, double usual, double resting, ComingValue.Sink into) {
+    for (int r = stride / 2; r < rates.length; r += stride) {
+      for (int k = 0; k < data.count(); k++) {
+        place(k, model.curve, onCurve(rates[r], data.day(k) - peak));
+      }
+      term.foresee(i, Math.log(usual) + logRateWeights[r], into);
+    }
+    for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
+      Model.Plateau plateau = model.plateaus.get(p);
+      for (int k = 0; k < data.count(); k++) {
+        place(k, plateau.curve(), data.day(k) - peak);
+      }
+      term.foresee(i, Math.log(resting) + plateau.logShare() + logPlateauPart(), into);
+    }
+  }
+
+  /** Where on the population's curve a bitch of some speed is, some days after the peak. */
+  private double onCurve(double rate, double days) {
+    return model.ratePivot + rate * (days - model.ratePivot);
   }
 
   /** What makes up for the points passed over. */

@@ -20,7 +20,7 @@ public final class Timeline {
   private static final double DEPTH = 12;
 
   /** Below this share of a plateau, with and without any result, a third of its points serves. */
-  private static final double UNLIKELY = 0.01;
+  static final double UNLIKELY = 0.01;
 
   private final Model model;
   private final double step;
@@ -36,32 +36,17 @@ public final class Timeline {
   }
 
   /**
-   * How a coming value of a series depends on ovulation, with her own earlier values of that series
-   * taken as a sign of where her level lies.
+   * A progesterone number of a bitch of ordinary course of whom nothing is known but her LH peak.
+   *
+   * @param daysAfterPeak negative before it
    */
-  public CurveReading reading(Evidence evidence, Series series, Density ovulation) {
-    double lag = model.value("lag.mean");
-    double median = ovulation.quantile(0.5);
-    double spread = Math.hypot(model.riseSd, model.baselineSd / 2);
-    double scale = Math.log(model.assays(series.method()).get(0).slope());
-    double scaleSd = model.assays(series.method()).get(0).scaleLogSd();
-    double noise = Math.hypot(Math.hypot(model.swingSd, model.pulseSd), 0.08);
-    double own = Math.hypot(spread, scaleSd);
-    double precision = 1 / (own * own);
-    double sum = 0;
-    for (Evidence.Value value : evidence.values()) {
-      if (value.series().equals(series)) {
-        double miss =
-            Math.log(Math.max(value.ngPerMl(), model.assayFloor))
-                - scale
-                - model.curve.logMean(value.day() - median + lag);
-        double uncertain = noise * noise + 0.04;
-        sum += miss / uncertain;
-        precision += 1 / uncertain;
-      }
-    }
-    double left = Math.sqrt(1 / precision + noise * noise + 0.02);
-    return new CurveReading(model.curve, lag, scale + sum / precision, left);
+  public ComingValue afterPeak(Series series, double daysAfterPeak) {
+    return ComingValue.afterPeak(model, series, daysAfterPeak);
+  }
+
+  /** What further tests could bring, seen from what is known. */
+  public Foresight foresight(Evidence evidence, Estimate known) {
+    return new Foresight(model, evidence, known);
   }
 
   /** The same on another grid, to see that the grid does not matter. */
@@ -78,7 +63,9 @@ public final class Timeline {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, evidence);
     progesterone.thorough(false);
     Lattice lattice = narrow(evidence, progesterone);
-    CourseWeights weights = CourseWeights.on(lattice, progesterone);
+    // only a plateau has a beginning sharp enough to be seen between such steps
+    double smooth = progesterone.plateauMatters() ? step : 2 * step;
+    CourseWeights weights = CourseWeights.between(lattice, smooth, progesterone);
     double[] onset = model.onset.on(lattice, evidence);
     Mixture none = progesterone.mixture();
     progesterone.none(none);

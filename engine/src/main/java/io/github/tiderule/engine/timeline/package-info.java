@@ -3,7 +3,8 @@
  *
  * <p><b>What this stage may know:</b> accepted observations as numbers on a time axis, the day of
  * first blood, earlier seasons, and the parameters of scope {@code timeline} with the tables {@code
- * curve}, {@code assay} and {@code plateau}. It knows no rule, no semen and no calendar day.
+ * curve}, {@code assay}, {@code plateau} and {@code neutrophils}. It knows no rule, no semen and no
+ * calendar day.
  *
  * <p>Time is in days after an anchor, a midnight in UTC. All levels are natural logs of ng/mL.
  * Parameters are named without their scope; each row of the parameter files says where its value
@@ -26,9 +27,9 @@
  * {@code lag.mean} + shift): the first part's mean becomes the precision-weighted mean of the
  * population's (variance b² = {@code onset.between-bitch-log-sd}²) and theirs (variance w²/k, w =
  * {@code onset.within-bitch-log-sd}), its variance 1/(1/b² + k/w²) + w² + (s² − {@code
- * onset.log-sd}²). Support: −3.9 to 45 days after first blood. (hori-2012, vanhaaften-1989;
- * within-bitch spread is our own judgement, larger than hori-2012 says, because copying last
- * season's day is known to fail.)
+ * onset.log-sd}²). Support: {@code onset.earliest} to {@code onset.latest} days after first blood.
+ * (hori-2012, vanhaaften-1989; within-bitch spread is our own judgement, larger than hori-2012
+ * says, because copying last season's day is known to fail.)
  *
  * <p>With first blood unknown the density is flat from {@code onset.unknown-before} days before the
  * first observation to {@code onset.unknown-after} days after now, with a share {@code
@@ -44,17 +45,18 @@
  *
  * <p>Population curve m(τ), τ days after the LH peak, on the radioimmunoassay scale: log values of
  * table {@code curve} joined by a monotone cubic ({@link
- * io.github.tiderule.engine.timeline.MonotoneCurve}). Ordinary course: ln m(ρ τ) with ln ρ normal
- * (0, {@code rate.log-sd}). Plateau of D days at level h, table {@code plateau} with its weights
- * normalised: ¼ ln(m(τ)⁴ + (h Φ((τ + D)/0.5))⁴), with ρ = 1. No ovulation: ln {@code
- * no-ovulation.level} at all times.
+ * io.github.tiderule.engine.timeline.MonotoneCurve}). Ordinary course: ln m(τ₁ + ρ (τ − τ₁)) with
+ * ln ρ normal (0, {@code rate.log-sd}) and τ₁ = {@code rate.pivot}, where courses of all speeds
+ * cross: the published spread at the peak and two days later is the same (concannon-1977). Plateau
+ * of D days at level h, table {@code plateau} with its weights normalised: ¼ ln(m(τ)⁴ + (h Φ((τ +
+ * D)/0.5))⁴), with ρ = 1. No ovulation: ln {@code no-ovulation.level} at all times.
  *
- * <p>With M the log course at a result drawn τ after the peak (for ρ: τ' = ρ τ, else τ' = τ), base
- * share c = min(1, {@code level.basal}·e^−M): the log level is M + c·β + (1 − c)(1 + {@code
- * level.luteal-growth}·clamp((τ' − 4)/4, 0, 1))·α, with β normal (0, {@code level.baseline-log-sd})
- * and α normal (0, {@code level.rise-log-sd}). Without ovulation it is M + γ, γ normal (0, {@code
- * no-ovulation.log-sd}). This is the sum of a basal and a rising part, made linear in the logs, so
- * that β and α can be integrated in closed form.
+ * <p>With M the log course at a result drawn τ after the peak (for ρ: τ' = τ₁ + ρ (τ − τ₁), else τ'
+ * = τ), base share c = min(1, {@code level.basal}·e^−M): the log level is M + c·β + (1 − c)(1 +
+ * {@code level.luteal-growth}·clamp((τ' − 4)/4, 0, 1))·α, with β normal (0, {@code
+ * level.baseline-log-sd}) and α normal (0, {@code level.rise-log-sd}). Without ovulation it is M +
+ * γ, γ normal (0, {@code no-ovulation.log-sd}). This is the sum of a basal and a rising part, made
+ * linear in the logs, so that β and α can be integrated in closed form.
  *
  * <p>Method (table {@code assay}): a true level e^L reads as intercept + slope·e^L, at least 0.25
  * e^L where the intercept is not 0; deviations of the log level are multiplied by the elasticity
@@ -64,10 +66,12 @@
  * scaleLogSd}). So values of two laboratories share the bitch, never a line.
  *
  * <p>Errors of a number v, on the log: swing, with covariance {@code swing.log-sd}² e^(−|Δt|/{@code
- * swing.days}) between any two results; its own independent variance {@code pulse.log-sd}² + cv² +
- * ({@code assay.floor}/max(v, {@code assay.floor}))², cv from the table by v; handling that reads
- * low adds a bias of {@code handling.log-bias} and a variance of {@code handling.log-sd}², other
- * doubts {@code noisy.log-sd}². Numbers below {@code assay.floor} count as {@code assay.floor}.
+ * swing.days}) between any two results; drift of her own course from the common shape, with
+ * covariance {@code drift.log-sd}² exp(−½ (Δt/{@code drift.days})²), since published courses differ
+ * smoothly; its own independent variance {@code pulse.log-sd}² + cv² + ({@code assay.floor}/max(v,
+ * {@code assay.floor}))², cv from the table by v; handling that reads low adds a bias of {@code
+ * handling.log-bias} and a variance of {@code handling.log-sd}², other doubts {@code
+ * noisy.log-sd}². Numbers below {@code assay.floor} count as {@code assay.floor}.
  *
  * <p>Odd values: each number is grossly wrong with probability {@code odd.weight}, then its
  * variance grows by {@code odd.log-sd}². All numbers right, or exactly one odd, are summed; two odd
@@ -75,51 +79,59 @@
  * named.
  *
  * <p>Limits and bands: probability that the level lies between their edges given the numbers. Their
- * swing is independent (a limit says too little to follow a swing): own variance {@code
- * swing.log-sd}² + the same terms as above with v the lower edge, or the upper where the lower is
- * 0, plus {@code kit.log-sd}² for a kit's band; a kit shares its scale with other bands only. Each
- * is grossly wrong with probability {@code odd.weight} and then counts ½.
+ * swing and drift are independent (a limit says too little to follow them): own variance {@code
+ * swing.log-sd}² + {@code drift.log-sd}² + the same terms as above with v the lower edge, or the
+ * upper where the lower is 0, plus {@code kit.log-sd}² for a kit's band; a kit shares its scale
+ * with other bands only. Each is grossly wrong with probability {@code odd.weight} and then counts
+ * ½.
  *
  * <h2>LH tests, folds, signs</h2>
  *
  * <p>These speak of λ, d days before the observation. LH positive: min(0.99, {@code
- * lh.false-positive} + {@code lh.burst}·[Φ((d+9.5)/0.5) − Φ((d+3)/0.5)] + {@code
- * lh.sensitivity}·[Φ((d + {@code lh.surge-before})/0.15) − Φ((d − {@code lh.surge-after})/0.25)]).
+ * lh.false-positive} + {@code lh.burst}·[Φ((d + {@code lh.burst-first})/{@code lh.burst-edge}) −
+ * Φ((d + {@code lh.burst-last})/{@code lh.burst-edge})] + {@code lh.sensitivity}·[Φ((d + {@code
+ * lh.surge-before})/{@code lh.rise-edge}) − Φ((d − {@code lh.surge-after})/{@code lh.fall-edge})]).
  * Tests are independent given λ. Folds: states follow each other at {@code folds.*} days with
- * spread {@code folds.sd}; the chance of a state is the difference of two Φ, mixed 0.9 to 0.1 with
- * one in five. Signs: with A her own first acceptance after λ, normal (0, {@code signs.stand-sd}),
- * she accepts with G = Φ((d − A)/0.5)(1 − Φ((d − 9)/2)); stands 0.05 + 0.87 G, refuses 0.95 − 0.87
- * G, flags 0.15 + 0.65 G; one A for all signs of a season. Vulva softens 0.1 + 0.8 Φ((d − {@code
- * signs.vulva-mean})/{@code signs.vulva-sd}). A sign looked for in vain has the complement. The end
- * of bleeding, discharge and being unwell date nothing (½).
+ * spread {@code folds.sd}; the chance of a state is the difference of two Φ, with a share {@code
+ * folds.misread} of one in five. Signs: with A her own first acceptance after λ, normal (0, {@code
+ * signs.stand-sd}), she accepts with G = Φ((d − A)/{@code signs.stand-edge})(1 − Φ((d − {@code
+ * signs.stand-end})/{@code signs.stand-end-sd})); stands, refuses and flags have chances from
+ * {@code signs.*-before} at G = 0 to {@code signs.*-during} at G = 1, in a straight line; one A for
+ * all signs of a season. Vulva softens from {@code signs.vulva-before} to {@code signs.vulva-after}
+ * with Φ((d − {@code signs.vulva-mean})/{@code signs.vulva-sd}). A sign looked for in vain has the
+ * complement. The end of bleeding, discharge and being unwell date nothing (½).
  *
  * <h2>Smears and ultrasound</h2>
  *
  * <p>These speak of ω, u days before the observation. Before dioestrus, with S her own shift,
  * normal (0, {@code smear.shift-sd}), g = 1/(1 + exp(−(u − S − {@code smear.rise-centre})/{@code
- * smear.rise-scale})): cornified per cent has density 0.97 N(·; 15 + 80 g, {@code
- * smear.reading-sd}) + 0.03/100; no, few, many neutrophils have chances (1 − g)(0.3, 0.4, 0.3) + g
- * (0.85, 0.12, 0.03). In dioestrus: 0.97 N(·; 30, 20) + 0.03/100 and (0.08, 0.27, 0.65). Dioestrus
- * begins E after ω, normal ({@code smear.dioestrus-lag}, {@code smear.dioestrus-sd}); a smear at u
- * is past it with probability Φ((u − E)/0.25). One S and one E for all smears of a season.
- * Ultrasound sees an ovulated ovary with probability e + (1 − 2e) Φ(u/{@code scan.sd}), e = {@code
- * scan.error}.
+ * smear.rise-scale})): cornified per cent has density (1 − s) N(·; low + (full − low) g, {@code
+ * smear.reading-sd}) + s/100 with s = {@code smear.stray}, low and full {@code
+ * smear.early-cornified} and {@code smear.full-cornified}; neutrophils have chances from row {@code
+ * early} of their table at g = 0 to row {@code oestrus} at g = 1. In dioestrus: mean and spread
+ * {@code smear.dioestrus-cornified} and {@code -sd}, row {@code dioestrus}. Dioestrus begins E
+ * after ω, normal ({@code smear.dioestrus-lag}, {@code smear.dioestrus-sd}); a smear at u is past
+ * it with probability Φ((u − E)/{@code smear.dioestrus-edge}). One S and one E for all smears of a
+ * season. Ultrasound sees an ovulated ovary with probability e + (1 − 2e) Φ(u/{@code scan.sd}), e =
+ * {@code scan.error}.
  *
  * <p>Without ovulation: LH positive with probability {@code lh.false-positive} + {@code
- * lh.burst}/2; a fold state 1/5; each sign ½; cornified per cent density 1/100; neutrophils (0.5,
- * 0.27, 0.23); ultrasound ovulated e.
+ * lh.burst}/2; a fold state 1/5; each sign ½; cornified per cent density 1/100; neutrophils row
+ * {@code no-ovulation}; ultrasound ovulated e.
  *
  * <h2>Computation</h2>
  *
  * <p>λ lies on multiples of a step from the anchor, a quarter day, or an eighth where LH was
  * tested; sums over the lattice are trapezoid rules, which for smooth densities that vanish at
- * their ends converge faster than any power of the step. ρ, A, S and E are sums over 9 to 13
- * equally spaced points within ±2.8 to ±3.5 standard deviations; α, β and scales are integrated in
- * closed form by the Woodbury identity; one limit in closed form, several by quadrature along their
- * shared directions. A coarse pass finds where weight lies, with and without any one progesterone
- * result, to e^−12 of the largest; the fine pass covers that. Where a plateau has less than one per
- * cent there, a third of its points serves the fine pass. Leaving one progesterone result out
- * follows from the inverse covariance at no second pass.
+ * their ends converge faster than any power of the step. The log likelihood of progesterone is
+ * smooth in λ: it is computed every half day, every quarter where a plateau may matter, and joined
+ * by cubics. ρ, A, S and E are sums over 9 to 13 equally spaced points within ±2.8 to ±3.5 standard
+ * deviations; α, β and scales are integrated in closed form by the Woodbury identity; one limit in
+ * closed form, several by quadrature along their shared directions. A coarse pass finds where
+ * weight lies, with and without any one progesterone result, to e^−12 of the largest; the fine pass
+ * covers that. Where a plateau has less than one per cent there, a third of its points serves the
+ * fine pass. Leaving one progesterone result out follows from the inverse covariance at no second
+ * pass.
  */
 @NullMarked
 package io.github.tiderule.engine.timeline;

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /** Invented seasons as evidence, drawn from a seed. */
 final class InventedEvidence {
@@ -78,6 +79,55 @@ final class InventedEvidence {
     changed.set(
         place, new Evidence.Value(old.id(), old.day(), ngPerMl, old.series(), false, false));
     return with(changed);
+  }
+
+  /** The same with one more number of the same series. */
+  Evidence plus(String id, double day, double ngPerMl) {
+    List<Evidence.Value> more = new ArrayList<>(values);
+    more.add(new Evidence.Value(id, day, ngPerMl, values.get(0).series(), false, false));
+    return with(more);
+  }
+
+  /** The day of the last progesterone result. */
+  double lastDay() {
+    return Stream.concat(
+            values.stream().map(Evidence.Value::day),
+            intervals.stream().map(Evidence.Interval::day))
+        .mapToDouble(Double::doubleValue)
+        .max()
+        .orElseThrow();
+  }
+
+  /** The same season, every time of it so many whole days later. */
+  Evidence later(int days) {
+    Evidence all = evidence();
+    return new Evidence(
+        new FirstBlood(LocalDate.of(2027, 1, 3).plusDays(days), Certainty.SEEN),
+        0.5 + days,
+        all.now() + days,
+        List.of(),
+        values.stream()
+            .map(
+                v ->
+                    new Evidence.Value(
+                        v.id(), v.day() + days, v.ngPerMl(), v.series(), false, false))
+            .toList(),
+        intervals.stream()
+            .map(
+                i ->
+                    new Evidence.Interval(
+                        i.id(), i.day() + days, i.low(), i.high(), i.series(), false, false, false))
+            .toList(),
+        lhTests.stream().map(l -> new Evidence.Lh(l.id(), l.day() + days, l.positive())).toList(),
+        smears.stream()
+            .map(
+                c ->
+                    new Evidence.SmearSeen(
+                        c.id(), c.day() + days, c.cornifiedPercent(), c.neutrophils()))
+            .toList(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private Evidence with(List<Evidence.Value> changed) {

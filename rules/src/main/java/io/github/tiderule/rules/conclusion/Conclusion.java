@@ -9,6 +9,7 @@ public sealed interface Conclusion
         Held,
         Question,
         Discounted,
+        Converted,
         Finding,
         SetAside,
         Awaited,
@@ -16,7 +17,9 @@ public sealed interface Conclusion
         RouteInstead,
         TestDue,
         TestingDone,
-        Caution {
+        Caution,
+        Position,
+        Leaning {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();

@@ -13,6 +13,7 @@ import java.time.LocalDate;
  * @param daysAfterOvulation middle of the window less the median of ovulation, in days
  * @param probabilityOvulated probability that ovulation lies before the middle of the window
  * @param probabilityClosed probability that the cervix has closed to vaginal semen by then
+ * @param chilledAgeHours age of chilled semen in that window, in hours; 0 for other semen
  */
 public record CandidateDay(
     LocalDate day,
@@ -22,4 +23,5 @@ public record CandidateDay(
     double shareP10,
     double daysAfterOvulation,
     double probabilityOvulated,
-    double probabilityClosed) {}
+    double probabilityClosed,
+    double chilledAgeHours) {}

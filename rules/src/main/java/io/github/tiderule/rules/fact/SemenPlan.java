@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param hoursBetween least time between two doses, in hours, if limited
  * @param chilledAgeHours age of chilled semen when it is used, in hours, if known
  * @param available spans in which a breeding can take place; empty means any time
+ * @param travelHours hours of travel to where she is bred, if known
  */
 public record SemenPlan(
     Semen semen,
@@ -19,7 +20,21 @@ public record SemenPlan(
     @Nullable Double chilledAgeHours,
     @Nullable Dose dose,
     List<Availability> available,
-    @Nullable OrderTerms order) {
+    @Nullable OrderTerms order,
+    @Nullable Double travelHours) {
+
+  /** A plan without a journey. */
+  public SemenPlan(
+      Semen semen,
+      Route route,
+      @Nullable Integer doses,
+      @Nullable Double hoursBetween,
+      @Nullable Double chilledAgeHours,
+      @Nullable Dose dose,
+      List<Availability> available,
+      @Nullable OrderTerms order) {
+    this(semen, route, doses, hoursBetween, chilledAgeHours, dose, available, order, null);
+  }
 
   public SemenPlan {
     available = List.copyOf(available);

@@ -26,7 +26,7 @@ public final class Parameters {
           "planning",
           "whelping");
 
-  private static final List<String> TABLES = List.of("curve", "assay", "plateau");
+  private static final List<String> TABLES = List.of("curve", "assay", "plateau", "neutrophils");
 
   private final SortedMap<String, Parameter> byId;
 
@@ -102,6 +102,11 @@ public final class Parameters {
   /** The plateaus that are thought of: length in days, level in ng/mL, relative weight. */
   public static Table plateaus() {
     return Table.of(resource("plateau"));
+  }
+
+  /** The chance of no, few and many neutrophils in a smear, by phase of the season. */
+  public static Table neutrophils() {
+    return Table.of(resource("neutrophils"));
   }
 
   /** The resources all parameters come from, in a fixed order. */

@@ -1,0 +1,88 @@
+package io.github.tiderule.api.access;
+
+import io.github.tiderule.api.record.Keys;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.Page;
+import java.time.Instant;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** Who did what and when. Lines are only added. */
+public final class Audit {
+
+  /**
+   * One deed.
+   *
+   * @param person key of who did it; absent when nobody is known to have
+   * @param deed what was done, in a word
+   * @param about key of what it was done to
+   * @param female key of the female it concerns
+   * @param address network address it came from
+   */
+  public record Line(
+      String key,
+      Instant at,
+      @Nullable String person,
+      String deed,
+      @Nullable String about,
+      @Nullable String female,
+      @Nullable String address) {}
+
+  private final Handle handle;
+
+  private Audit(Handle handle) {
+    this.handle = handle;
+  }
+
+  /** The audit log of a record. */
+  public static Audit of(Ledger ledger) {
+    return new Audit(ledger.handle());
+  }
+
+  /** Adds a line. */
+  public void note(
+      @Nullable Person person,
+      String deed,
+      @Nullable String about,
+      @Nullable String female,
+      @Nullable String address,
+      Instant now) {
+    handle
+        .createUpdate(
+            "INSERT INTO audit (id, at, person, deed, about, female, address)"
+                + " VALUES (:key, :at, :person, :deed, :about, :female, :address)")
+        .bind("key", Keys.next(now))
+        .bind("at", now.toEpochMilli())
+        .bind("person", person == null ? null : person.key())
+        .bind("deed", deed)
+        .bind("about", about)
+        .bind("female", female)
+        .bind("address", address)
+        .execute();
+  }
+
+  /** What a person did, and what others did to her females, in the order it was done. */
+  public Page<Line> concerning(Person person, Page.Wanted wanted) {
+    List<Line> read =
+        handle
+            .createQuery(
+                "SELECT * FROM audit WHERE id > :after AND (person = :person OR female IN"
+                    + " (SELECT id FROM female WHERE owner = :person)) ORDER BY id LIMIT :most")
+            .bind("after", wanted.after())
+            .bind("person", person.key())
+            .bind("most", wanted.toRead())
+            .map(
+                (row, context) ->
+                    new Line(
+                        row.getString("id"),
+                        Instant.ofEpochMilli(row.getLong("at")),
+                        row.getString("person"),
+                        row.getString("deed"),
+                        row.getString("about"),
+                        row.getString("female"),
+                        row.getString("address")))
+            .list();
+    return wanted.of(read, Line::key);
+  }
+}

@@ -1,0 +1,113 @@
+package io.github.tiderule.api.record;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** The advice given, and what vets signed about it. Both are only added. */
+public final class Advices {
+
+  private final Handle handle;
+
+  Advices(Handle handle) {
+    this.handle = handle;
+  }
+
+  private static GivenAdvice advice(ResultSet row) throws SQLException {
+    return new GivenAdvice(
+        row.getString("id"),
+        row.getString("cycle"),
+        Rows.instant(row, "given_at"),
+        Rows.instant(row, "as_of"),
+        row.getString("person"),
+        row.getString("engine"),
+        row.getString("rules"),
+        row.getString("cycle_file"),
+        row.getString("answer"));
+  }
+
+  private static Review review(ResultSet row) throws SQLException {
+    return new Review(
+        row.getString("id"),
+        row.getString("advice"),
+        row.getString("person"),
+        Rows.instant(row, "at"),
+        Review.Verdict.valueOf(row.getString("verdict")),
+        row.getString("note"));
+  }
+
+  /** One advice. */
+  public Optional<GivenAdvice> find(String key) {
+    return handle
+        .createQuery("SELECT * FROM advice WHERE id = :key")
+        .bind("key", key)
+        .map((row, context) -> advice(row))
+        .findOne();
+  }
+
+  /** The advice given on a season, in the order it was given. */
+  public Page<GivenAdvice> of(String cycle, Page.Wanted wanted) {
+    List<GivenAdvice> read =
+        handle
+            .createQuery(
+                "SELECT * FROM advice WHERE cycle = :cycle AND id > :after"
+                    + " ORDER BY id LIMIT :most")
+            .bind("cycle", cycle)
+            .bind("after", wanted.after())
+            .bind("most", wanted.toRead())
+            .map((row, context) -> advice(row))
+            .list();
+    return wanted.of(read, GivenAdvice::key);
+  }
+
+  /** Keeps advice. */
+  public void add(GivenAdvice advice) {
+    handle
+        .createUpdate(
+            "INSERT INTO advice (id, cycle, given_at, as_of, person, engine, rules, cycle_file,"
+                + " answer) VALUES (:key, :cycle, :givenAt, :asOf, :person, :engine, :rules,"
+                + " :cycleFile, :answer)")
+        .bind("key", advice.key())
+        .bind("cycle", advice.cycle())
+        .bind("givenAt", advice.givenAt().toEpochMilli())
+        .bind("asOf", advice.asOf().toEpochMilli())
+        .bind("person", advice.person())
+        .bind("engine", advice.engine())
+        .bind("rules", advice.rules())
+        .bind("cycleFile", advice.cycleFile())
+        .bind("answer", advice.answer())
+        .execute();
+  }
+
+  /** What was signed about an advice, in the order it was signed. */
+  public Page<Review> reviews(String advice, Page.Wanted wanted) {
+    List<Review> read =
+        handle
+            .createQuery(
+                "SELECT * FROM review WHERE advice = :advice AND id > :after"
+                    + " ORDER BY id LIMIT :most")
+            .bind("advice", advice)
+            .bind("after", wanted.after())
+            .bind("most", wanted.toRead())
+            .map((row, context) -> review(row))
+            .list();
+    return wanted.of(read, Review::key);
+  }
+
+  /** Keeps a review. */
+  public void add(Review review) {
+    handle
+        .createUpdate(
+            "INSERT INTO review (id, advice, person, at, verdict, note)"
+                + " VALUES (:key, :advice, :person, :at, :verdict, :note)")
+        .bind("key", review.key())
+        .bind("advice", review.advice())
+        .bind("person", review.person())
+        .bind("at", review.at().toEpochMilli())
+        .bind("verdict", review.verdict().name())
+        .bind("note", review.note())
+        .execute();
+  }
+}

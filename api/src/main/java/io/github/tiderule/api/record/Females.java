@@ -1,0 +1,163 @@
+package io.github.tiderule.api.record;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** The females of a record. */
+public final class Females {
+
+  private final Handle handle;
+
+  Females(Handle handle) {
+    this.handle = handle;
+  }
+
+  private static Female female(ResultSet row) throws SQLException {
+    return new Female(
+        row.getString("id"),
+        row.getString("owner"),
+        row.getString("handle"),
+        row.getString("document"),
+        row.getInt("version"),
+        row.getInt("shared") != 0,
+        Rows.instant(row, "created_at"),
+        Rows.instant(row, "changed_at"));
+  }
+
+  /** One female. */
+  public Optional<Female> find(String key) {
+    return handle
+        .createQuery("SELECT * FROM female WHERE id = :key")
+        .bind("key", key)
+        .map((row, context) -> female(row))
+        .findOne();
+  }
+
+  /** The female an owner calls so. */
+  public Optional<Female> named(String owner, String name) {
+    return handle
+        .createQuery("SELECT * FROM female WHERE owner = :owner AND handle = :name")
+        .bind("owner", owner)
+        .bind("name", name)
+        .map((row, context) -> female(row))
+        .findOne();
+  }
+
+  /**
+   * The females a person may see, in the order they were added.
+   *
+   * @param withShared whether those shared with the clinic are among them
+   */
+  public Page<Female> seenBy(String person, boolean withShared, Page.Wanted wanted) {
+    List<Female> read =
+        handle
+            .createQuery(
+                "SELECT * FROM female WHERE id > :after"
+                    + " AND (owner = :person OR (shared = 1 AND :withShared = 1))"
+                    + " ORDER BY id LIMIT :most")
+            .bind("after", wanted.after())
+            .bind("person", person)
+            .bind("withShared", withShared ? 1 : 0)
+            .bind("most", wanted.toRead())
+            .map((row, context) -> female(row))
+            .list();
+    return wanted.of(read, Female::key);
+  }
+
+  /** Every female, in the order they were added. */
+  public Page<Female> all(Page.Wanted wanted) {
+    List<Female> read =
+        handle
+            .createQuery("SELECT * FROM female WHERE id > :after ORDER BY id LIMIT :most")
+            .bind("after", wanted.after())
+            .bind("most", wanted.toRead())
+            .map((row, context) -> female(row))
+            .list();
+    return wanted.of(read, Female::key);
+  }
+
+  /**
+   * Adds a female.
+   *
+   * @throws Conflict if her owner calls another one so
+   */
+  public Female add(String owner, String name, String document, Instant now) {
+    if (named(owner, name).isPresent()) {
+      throw new Conflict(Conflict.Kind.TAKEN, "there is a female with the id \"" + name + "\"");
+    }
+    Female female = new Female(Keys.next(now), owner, name, document, 1, false, now, now);
+    handle
+        .createUpdate(
+            "INSERT INTO female"
+                + " (id, owner, handle, document, version, shared, created_at, changed_at)"
+                + " VALUES (:key, :owner, :name, :document, 1, 0, :now, :now)")
+        .bind("key", female.key())
+        .bind("owner", owner)
+        .bind("name", name)
+        .bind("document", document)
+        .bind("now", now.toEpochMilli())
+        .execute();
+    new Revisions(handle).add(female.key(), 1, document, owner, now);
+    return female;
+  }
+
+  /**
+   * Changes what is known of a female. The former text stays among the revisions.
+   *
+   * @param was the female as she was when the change was thought of
+   * @throws Conflict if she was changed since, or her owner calls another one so
+   */
+  public Female change(Female was, String name, String document, String person, Instant now) {
+    if (!name.equals(was.handle()) && named(was.owner(), name).isPresent()) {
+      throw new Conflict(Conflict.Kind.TAKEN, "there is a female with the id \"" + name + "\"");
+    }
+    return write(was, name, document, was.shared(), person, now);
+  }
+
+  /**
+   * Shares a female with the clinic, or ends that.
+   *
+   * @param was the female as she was when the change was thought of
+   * @throws Conflict if she was changed since
+   */
+  public Female share(Female was, boolean shared, String person, Instant now) {
+    return write(was, was.handle(), was.document(), shared, person, now);
+  }
+
+  private Female write(
+      Female was, String name, String document, boolean shared, String person, Instant now) {
+    int version = was.version() + 1;
+    int changed =
+        handle
+            .createUpdate(
+                "UPDATE female SET handle = :name, document = :document, shared = :shared,"
+                    + " version = :version, changed_at = :now WHERE id = :key AND version = :was")
+            .bind("name", name)
+            .bind("document", document)
+            .bind("shared", shared ? 1 : 0)
+            .bind("version", version)
+            .bind("now", now.toEpochMilli())
+            .bind("key", was.key())
+            .bind("was", was.version())
+            .execute();
+    if (changed != 1) {
+      throw new Conflict(Conflict.Kind.CHANGED, "the female was changed meanwhile");
+    }
+    new Revisions(handle).add(was.key(), version, document, person, now);
+    return new Female(
+        was.key(), was.owner(), name, document, version, shared, was.createdAt(), now);
+  }
+
+  /** Hands every female of one person to another; for a record that gets its first user. */
+  public int handOver(String from, String to) {
+    return handle
+        .createUpdate("UPDATE female SET owner = :to, version = version + 1 WHERE owner = :from")
+        .bind("from", from)
+        .bind("to", to)
+        .execute();
+  }
+}

@@ -1,0 +1,43 @@
+package io.github.tiderule.api.record;
+
+import org.jdbi.v3.core.Handle;
+
+/** The record as one piece of work sees it. Not for use after that work, nor by many threads. */
+public final class Ledger {
+
+  private final Handle handle;
+
+  Ledger(Handle handle) {
+    this.handle = handle;
+  }
+
+  /** The females. */
+  public Females females() {
+    return new Females(handle);
+  }
+
+  /** Their cycles. */
+  public Cycles cycles() {
+    return new Cycles(handle);
+  }
+
+  /** The observations of the cycles. */
+  public Entries entries() {
+    return new Entries(handle);
+  }
+
+  /** The advice given. */
+  public Advices advices() {
+    return new Advices(handle);
+  }
+
+  /** Answers kept in case a request comes twice. */
+  public KeptAnswers keptAnswers() {
+    return new KeptAnswers(handle);
+  }
+
+  /** The database itself, for tables this package does not keep. */
+  public Handle handle() {
+    return handle;
+  }
+}

@@ -1,0 +1,81 @@
+package io.github.tiderule.api.report;
+
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Disagreement;
+import io.github.tiderule.engine.advice.ObservationNote;
+import java.util.List;
+
+/** What is not taken at its face: doubted observations, and what schools disagree about. */
+final class Doubts {
+
+  private static final String CONVERTED = "converted";
+
+  private Doubts() {}
+
+  /** Observations that are held, discounted, converted or set aside. */
+  static void writeNotes(Page page, Advice advice) {
+    if (advice.observationNotes().isEmpty()) {
+      return;
+    }
+    page.heading("How her results are taken");
+    List<String> doubted =
+        advice.observationNotes().stream()
+            .filter(note -> !note.use().equals(CONVERTED))
+            .map(note -> mark(note) + note.text())
+            .toList();
+    page.bullets(2, doubted);
+    List<String> converted =
+        advice.observationNotes().stream()
+            .filter(note -> note.use().equals(CONVERTED))
+            .map(ObservationNote::observation)
+            .distinct()
+            .toList();
+    if (!converted.isEmpty()) {
+      page.hanging(
+          2,
+          "-",
+          String.join(", ", converted)
+              + ": reported in nmol/L, reasoned with in ng/mL (3.18 nmol/L to 1 ng/mL)");
+    }
+  }
+
+  private static String mark(ObservationNote note) {
+    return switch (note.use()) {
+      case "held" -> "not used: ";
+      case "set-aside" -> "not used for dating: ";
+      default -> "";
+    };
+  }
+
+  /** Topics on which schools disagree, with what each holds. */
+  static void writeDisagreements(Page page, Advice advice) {
+    if (advice.disagreements().isEmpty()) {
+      return;
+    }
+    page.heading("Where the trade disagrees");
+    for (Disagreement dispute : advice.disagreements()) {
+      page.hanging(2, "-", "About " + dispute.about() + ":");
+      page.bullets(4, dispute.positions().stream().map(Disagreement.Position::text).toList());
+      page.indented(4, "This plan: " + dispute.leansTo() + ", since " + dispute.why() + ".");
+    }
+  }
+
+  /** The same for a vet, with rules and sources. */
+  static void writeDisagreementsWithSources(Page page, Advice advice) {
+    if (advice.disagreements().isEmpty()) {
+      return;
+    }
+    page.heading("Where schools disagree");
+    for (Disagreement dispute : advice.disagreements()) {
+      page.hanging(2, "-", "About " + dispute.about());
+      for (Disagreement.Position position : dispute.positions()) {
+        page.hanging(
+            6,
+            position.rule() + ":",
+            position.text() + " [" + String.join(", ", position.sources()) + "]");
+      }
+      page.hanging(6, "plan:", dispute.leansTo());
+      page.hanging(6, "why:", dispute.why());
+    }
+  }
+}

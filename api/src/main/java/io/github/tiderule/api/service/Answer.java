@@ -1,0 +1,56 @@
+package io.github.tiderule.api.service;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a request is answered with.
+ *
+ * @param type media type of the body
+ * @param body absent for an answer without one
+ * @param location where what was made can be found
+ * @param tag version of what is shown, as an ETag
+ */
+record Answer(
+    int status,
+    String type,
+    @Nullable String body,
+    @Nullable String location,
+    @Nullable String tag) {
+
+  private static final String JSON = "application/json";
+
+  /** What was asked for. */
+  static Answer json(String body) {
+    return new Answer(200, JSON, body, null, null);
+  }
+
+  /** What was asked for, in its present version. */
+  static Answer json(String body, int version) {
+    return new Answer(200, JSON, body, null, tagOf(version));
+  }
+
+  /** What was asked for, as a text of another type. */
+  static Answer text(String type, String body) {
+    return new Answer(200, type, body, null, null);
+  }
+
+  /** What was made. */
+  static Answer made(String body, String location) {
+    return new Answer(201, JSON, body, location, null);
+  }
+
+  /** What was made, in its first version. */
+  static Answer made(String body, String location, int version) {
+    return new Answer(201, JSON, body, location, tagOf(version));
+  }
+
+  /** Done, and nothing to show. */
+  static Answer done() {
+    return new Answer(204, JSON, null, null, null);
+  }
+
+  /** The ETag of a version. */
+  static String tagOf(int version) {
+    return "\"" + version + "\"";
+  }
+}

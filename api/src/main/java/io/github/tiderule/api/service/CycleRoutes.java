@@ -1,0 +1,133 @@
+package io.github.tiderule.api.service;
+
+import io.github.tiderule.api.node.Field;
+import io.github.tiderule.api.node.Node;
+import io.github.tiderule.api.node.NodeText;
+import io.github.tiderule.api.problem.ProblemCode;
+import io.github.tiderule.api.record.Cycle;
+import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Female;
+import io.github.tiderule.api.record.Page;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Her seasons. */
+final class CycleRoutes {
+
+  private static final String OF_FEMALE = "/v1/females/{female}/cycles";
+  private static final String PATH = "/v1/cycles/";
+  private static final String ONE = PATH + "{cycle}";
+
+  private CycleRoutes() {}
+
+  static List<Route> all() {
+    return List.of(
+        new Route(Route.Method.GET, OF_FEMALE, Route.Need.ANYBODY, CycleRoutes::list),
+        new Route(Route.Method.POST, OF_FEMALE, Route.Need.WRITER, CycleRoutes::add),
+        new Route(Route.Method.GET, ONE, Route.Need.ANYBODY, CycleRoutes::show),
+        new Route(Route.Method.PUT, ONE, Route.Need.WRITER, CycleRoutes::change),
+        new Route(Route.Method.GET, ONE + "/file", Route.Need.ANYBODY, CycleRoutes::file));
+  }
+
+  private static Answer list(Call call) {
+    Page.Wanted wanted = call.page();
+    return call.read(
+        ledger -> {
+          Female female = new Known(call, ledger).female();
+          Shown shown = new Shown(call.person(), ledger);
+          return Shown.page(ledger.cycles().of(female.key(), wanted), shown::cycle);
+        });
+  }
+
+  private static Answer show(Call call) {
+    return call.read(
+        ledger -> {
+          Cycle cycle = new Known(call, ledger).season().cycle();
+          return Answer.json(new Shown(call.person(), ledger).cycle(cycle), cycle.version());
+        });
+  }
+
+  private static Answer file(Call call) {
+    return call.read(
+        ledger -> {
+          Known.Season season = new Known(call, ledger).season();
+          List<Entry> current = ledger.entries().current(season.cycle().key());
+          Instant moment = season.cycle().moment(call.now());
+          return Answer.json(CycleText.of(moment, season.female(), season.cycle(), current) + "\n");
+        });
+  }
+
+  private static Answer add(Call call) {
+    Body body = call.body();
+    Instant asOf = asOf(body);
+    String document = document(body);
+    return call.changeOnce(
+        body.bytes(),
+        ledger -> {
+          Known known = new Known(call, ledger);
+          Female female = known.female();
+          known.mustEnter(female);
+          check(asOf == null ? call.now() : asOf, female, document, List.of());
+          Cycle cycle =
+              ledger.cycles().add(female.key(), document, asOf, call.person().key(), call.now());
+          call.note(ledger, "cycle-added", cycle.key(), female.key());
+          return Answer.made(
+              new Shown(call.person(), ledger).cycle(cycle), PATH + cycle.key(), cycle.version());
+        });
+  }
+
+  private static Answer change(Call call) {
+    Body body = call.body();
+    Instant asOf = asOf(body);
+    String document = document(body);
+    return call.change(
+        ledger -> {
+          Known known = new Known(call, ledger);
+          Known.Season season = known.season();
+          known.mustEnter(season.female());
+          call.mustMatch(season.cycle().version());
+          List<Entry> current = ledger.entries().current(season.cycle().key());
+          check(
+              asOf == null ? call.now() : asOf,
+              season.female(),
+              document,
+              CycleText.documents(current));
+          Cycle cycle =
+              ledger
+                  .cycles()
+                  .change(season.cycle(), document, asOf, call.person().key(), call.now());
+          call.note(ledger, "cycle-changed", cycle.key(), season.female().key());
+          return Answer.json(new Shown(call.person(), ledger).cycle(cycle), cycle.version());
+        });
+  }
+
+  private static void check(
+      Instant moment, Female female, String document, List<String> observations) {
+    CycleCheck.read(CycleText.of(moment, female.document(), document, observations), "", "");
+  }
+
+  private static @Nullable Instant asOf(Body body) {
+    Instant asOf = body.optional("asOf").instant(null);
+    for (String apart : CycleText.KEPT_APART) {
+      Field field = body.optional(apart);
+      if (field.isPresent() && !apart.equals("asOf")) {
+        field.refuse(
+            ProblemCode.UNKNOWN_FIELD,
+            "there is no field \"" + apart + "\" here",
+            "Maybe leave it out? She and the observations have paths of their own.");
+      }
+    }
+    body.endWithOthers();
+    return asOf;
+  }
+
+  private static String document(Body body) {
+    Map<String, Node> fields = new LinkedHashMap<>(body.members().byKey());
+    fields.remove("asOf");
+    return NodeText.of(new Node.Members(fields));
+  }
+}

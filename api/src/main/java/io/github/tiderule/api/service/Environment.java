@@ -1,0 +1,28 @@
+package io.github.tiderule.api.service;
+
+import io.github.tiderule.api.access.Attempts;
+import io.github.tiderule.api.access.Passwords;
+import io.github.tiderule.api.record.Store;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.rules.RuleBase;
+import java.time.Clock;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * What the service works with.
+ *
+ * @param advise from a cycle to its advice; safe for use by many threads
+ * @param rules the rules it speaks from, when they are asked for
+ * @param faults told of every fault of ours, in one line
+ */
+public record Environment(
+    Store store,
+    Function<CycleRecord, Advice> advise,
+    Supplier<RuleBase> rules,
+    Clock clock,
+    Passwords passwords,
+    Attempts attempts,
+    Consumer<String> faults) {}

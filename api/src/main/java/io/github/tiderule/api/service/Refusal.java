@@ -1,0 +1,180 @@
+package io.github.tiderule.api.service;
+
+import io.github.tiderule.api.json.Document;
+import io.github.tiderule.api.json.Layout;
+import io.github.tiderule.api.json.ProblemsJson;
+import io.github.tiderule.api.problem.Problem;
+import io.github.tiderule.api.problem.ProblemCode;
+import io.github.tiderule.api.record.Conflict;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A request is refused; the refusal is written as RFC 9457 says. */
+final class Refusal extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  static final String CONTENT_TYPE = "application/problem+json";
+
+  private static final String TYPES = "tag:tiderule.github.io,2026:problem/";
+  private static final Set<ProblemCode> NOT_A_DOCUMENT =
+      Set.of(
+          ProblemCode.EMPTY_FILE,
+          ProblemCode.NOT_UTF8,
+          ProblemCode.NOT_JSON,
+          ProblemCode.TRAILING_CONTENT);
+
+  private final int status;
+  private final String type;
+  private final String title;
+  private final transient List<Problem> problems;
+  private final transient Map<String, String> headers;
+
+  private Refusal(
+      int status,
+      String type,
+      String title,
+      String detail,
+      List<Problem> problems,
+      Map<String, String> headers) {
+    super(detail, null, false, false);
+    this.status = status;
+    this.type = type;
+    this.title = title;
+    this.problems = List.copyOf(problems);
+    this.headers = Map.copyOf(headers);
+  }
+
+  private static Refusal plain(int status, String type, String title, String detail) {
+    return new Refusal(status, type, title, detail, List.of(), Map.of());
+  }
+
+  /** The document sent is not one that can be used, for these reasons. */
+  static Refusal document(List<Problem> problems) {
+    boolean isDocument = problems.stream().noneMatch(p -> NOT_A_DOCUMENT.contains(p.code()));
+    return new Refusal(
+        isDocument ? 422 : 400,
+        "refused-document",
+        "The document is refused",
+        problems.size() == 1 ? problems.get(0).message() : problems.size() + " problems",
+        problems,
+        Map.of());
+  }
+
+  static Refusal query(String detail) {
+    return plain(400, "bad-query", "The request cannot be understood", detail);
+  }
+
+  static Refusal notSignedIn(String detail) {
+    return new Refusal(
+        401,
+        "not-signed-in",
+        "Sign in first",
+        detail,
+        List.of(),
+        Map.of("WWW-Authenticate", "Bearer realm=\"tiderule\""));
+  }
+
+  static Refusal notAllowed(String detail) {
+    return plain(403, "not-allowed", "Not allowed", detail);
+  }
+
+  static Refusal foreign(String detail) {
+    return plain(403, "foreign-request", "The request comes from elsewhere", detail);
+  }
+
+  static Refusal notFound() {
+    return plain(404, "not-found", "Not found", "There is nothing here for you.");
+  }
+
+  static Refusal method() {
+    return plain(405, "method-not-allowed", "Method not allowed", "Another method is meant here.");
+  }
+
+  static Refusal of(Conflict conflict) {
+    return conflict.kind() == Conflict.Kind.CHANGED
+        ? changed()
+        : plain(409, "in-the-way", "Something is in the way", conflict.getMessage() + ".");
+  }
+
+  static Refusal changed() {
+    return plain(
+        412,
+        "changed-meanwhile",
+        "Changed meanwhile",
+        "If-Match names a version that is no longer the present one. Read it again.");
+  }
+
+  static Refusal tooLarge(int mostBytes) {
+    return plain(413, "too-large", "Too large", "It is longer than " + mostBytes + " bytes.");
+  }
+
+  static Refusal contentType() {
+    return plain(
+        415, "not-json", "Not a JSON document", "Send it with Content-Type: application/json.");
+  }
+
+  static Refusal keyUsedOtherwise() {
+    return plain(
+        422,
+        "key-used-otherwise",
+        "Idempotency-Key was used for another request",
+        "Take a new key for a new request.");
+  }
+
+  static Refusal versionNeeded() {
+    return plain(
+        428,
+        "version-needed",
+        "Say which version you change",
+        "Send If-Match with the ETag of what you read.");
+  }
+
+  static Refusal tooOften(Duration wait) {
+    return new Refusal(
+        429,
+        "too-many-attempts",
+        "Too many attempts",
+        "Wait before you try again.",
+        List.of(),
+        Map.of("Retry-After", Long.toString(wait.toSeconds() + 1)));
+  }
+
+  static Refusal fault() {
+    return plain(500, "fault", "A fault of ours", "Please report it.");
+  }
+
+  static Refusal busy() {
+    return new Refusal(
+        503,
+        "busy",
+        "Too much at once",
+        "Try again in a moment.",
+        List.of(),
+        Map.of("Retry-After", "1"));
+  }
+
+  int status() {
+    return status;
+  }
+
+  Map<String, String> headers() {
+    return headers;
+  }
+
+  String json() {
+    return Document.text(
+        Layout.ONE_LINE,
+        json -> {
+          json.text("type", TYPES + type)
+              .text("title", title)
+              .whole("status", status)
+              .text("detail", getMessage());
+          if (!problems.isEmpty()) {
+            ProblemsJson.list(json, problems);
+          }
+        });
+  }
+}

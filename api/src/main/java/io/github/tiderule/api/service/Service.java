@@ -1,0 +1,183 @@
+package io.github.tiderule.api.service;
+
+import io.github.tiderule.api.access.People;
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
+import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.jspecify.annotations.Nullable;
+
+/** The running service. */
+public final class Service implements AutoCloseable {
+
+  private static final int LEAST_THREADS = 4;
+
+  private final Settings settings;
+  private final Environment environment;
+  private final Metrics metrics = new Metrics();
+  private final Guard guard;
+  private final Javalin javalin;
+
+  private Service(Settings settings, Environment environment) {
+    this.settings = settings;
+    this.environment = environment;
+    this.javalin = javalin();
+    this.guard = new Guard(settings, environment, javalin::port);
+  }
+
+  /**
+   * Starts a service, which answers from then on.
+   *
+   * @throws RuntimeException if it cannot listen where it should
+   */
+  public static Service start(Settings settings, Environment environment) {
+    if (!settings.usersNeeded()) {
+      environment.store().change(ledger -> People.of(ledger).local(environment.clock().instant()));
+    }
+    Service service = new Service(settings, environment);
+    service.javalin.start();
+    return service;
+  }
+
+  /** The port it listens on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  /** Takes no more requests, finishes those it took, and stops. */
+  @Override
+  public void close() {
+    javalin.stop();
+  }
+
+  static List<Route> routes(Settings settings, Metrics metrics) {
+    Gate gate = new Gate(settings.limits());
+    return Stream.of(
+            new BookRoutes(metrics).all(),
+            new AccessRoutes(settings).all(),
+            FemaleRoutes.all(),
+            CycleRoutes.all(),
+            ObservationRoutes.all(),
+            new AdviceRoutes(gate).all())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private Javalin javalin() {
+    Settings.Limits limits = settings.limits();
+    QueuedThreadPool threads = new QueuedThreadPool(limits.threads(), LEAST_THREADS);
+    threads.setName("tiderule-http");
+    return Javalin.create(
+        config -> {
+          config.startup.showJavalinBanner = false;
+          config.startup.showOldJavalinVersionWarning = false;
+          config.startup.startupWatcherEnabled = false;
+          config.http.prefer405over404 = true;
+          config.http.generateEtags = false;
+          config.jetty.threadPool = threads;
+          config.jetty.modifyServer(this::limit);
+          config.jetty.addConnector(this::connector);
+          for (Route route : routes(settings, metrics)) {
+            config.routes.addHttpHandler(
+                HandlerType.findOrCreate(route.method().name()),
+                route.path(),
+                context -> answer(context, route));
+          }
+          config.routes.exception(HttpResponseException.class, this::unrouted);
+          config.routes.exception(
+              Exception.class, (fault, context) -> send(context, faulty(fault)));
+        });
+  }
+
+  private void limit(Server server) {
+    server.insertHandler(new MinimumDataRateHandler(settings.limits().leastBytesPerSecond(), 0));
+    server.insertHandler(new GracefulHandler());
+    server.setStopTimeout(settings.limits().stop().toMillis());
+    server.setErrorHandler(Service::unreadable);
+    server.addBean(new NetworkConnectionLimit(settings.limits().connections(), server));
+  }
+
+  /** Answers what is no request at all, in the words of any other refusal. */
+  private static boolean unreadable(Request request, Response response, Callback callback) {
+    byte[] body =
+        Refusal.query("It is no request that can be read.").json().getBytes(StandardCharsets.UTF_8);
+    response.getHeaders().put(HttpHeader.CONTENT_TYPE, Refusal.CONTENT_TYPE);
+    response.write(true, ByteBuffer.wrap(body), callback);
+    return true;
+  }
+
+  private ServerConnector connector(Server server, HttpConfiguration http) {
+    Settings.Limits limits = settings.limits();
+    http.setSendServerVersion(false);
+    ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+    connector.setHost(settings.bind().getHostAddress());
+    connector.setPort(settings.port());
+    connector.setIdleTimeout(limits.idle().toMillis());
+    return connector;
+  }
+
+  private void answer(Context context, Route route) {
+    long from = System.nanoTime();
+    metrics.begun();
+    try {
+      guard.protect(context);
+      Call call = new Call(context, environment, guard.admit(context, route));
+      send(context, route.action().answer(call));
+    } catch (Refusal e) {
+      send(context, e);
+    } catch (RuntimeException | StackOverflowError e) {
+      send(context, faulty(e));
+    } finally {
+      metrics.ended(
+          route.method().name(), route.path(), context.statusCode(), System.nanoTime() - from);
+    }
+  }
+
+  private static void send(Context context, Answer answer) {
+    context.status(answer.status());
+    header(context, "Location", answer.location());
+    header(context, "ETag", answer.tag());
+    if (answer.body() != null) {
+      context.contentType(answer.type()).result(answer.body());
+    }
+  }
+
+  private static void header(Context context, String name, @Nullable String value) {
+    if (value != null) {
+      context.header(name, value);
+    }
+  }
+
+  private static void send(Context context, Refusal refusal) {
+    refusal.headers().forEach(context::header);
+    context.status(refusal.status()).contentType(Refusal.CONTENT_TYPE).result(refusal.json());
+  }
+
+  private Refusal faulty(Throwable fault) {
+    environment.faults().accept(fault.toString().replaceAll("\\s+", " "));
+    return Refusal.fault();
+  }
+
+  private void unrouted(HttpResponseException exception, Context context) {
+    guard.protect(context);
+    Refusal refusal = exception.getStatus() == 405 ? Refusal.method() : Refusal.notFound();
+    metrics.missed(context.method().name(), refusal.status());
+    send(context, refusal);
+  }
+}

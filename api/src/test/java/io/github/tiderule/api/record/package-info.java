@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.api.record;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,141 @@
+package io.github.tiderule.api.service;
+
+import io.github.tiderule.api.access.Attempts;
+import io.github.tiderule.api.access.Passwords;
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.access.Role;
+import io.github.tiderule.api.access.Tokens;
+import io.github.tiderule.api.record.Address;
+import io.github.tiderule.api.record.Store;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Tiderule;
+import io.github.tiderule.engine.advice.Advice;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** A service that runs for a test, with a clock that stands until it is moved. */
+final class Desk implements AutoCloseable {
+
+  static final Tiderule TIDERULE = Tiderule.create();
+  static final Instant START = Instant.parse("2027-01-13T12:00:00Z");
+  static final String PASSWORD = "one of three red kites";
+  static final Settings.Limits LIMITS = Settings.Limits.usual(2);
+
+  private static final Passwords PASSWORDS = new Passwords();
+  private static final String HASH = PASSWORDS.hash(PASSWORD);
+
+  /** A clock that is moved by hand. */
+  static final class HandClock extends Clock {
+    private volatile Instant now = START;
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+
+    @Override
+    public Instant instant() {
+      return now;
+    }
+
+    void move(Duration by) {
+      now = now.plus(by);
+    }
+  }
+
+  final HandClock clock = new HandClock();
+  final List<String> faults = new CopyOnWriteArrayList<>();
+  final Store store;
+  final Service service;
+  private final Path directory;
+
+  private Desk(
+      Address address,
+      boolean users,
+      Settings.Limits limits,
+      Function<CycleRecord, Advice> advise) {
+    store = Store.open(address);
+    directory = Objects.requireNonNull(Path.of(address.words()).getParent());
+    Settings settings = new Settings(InetAddress.getLoopbackAddress(), 0, users, false, limits);
+    service =
+        Service.start(
+            settings,
+            new Environment(
+                store, advise, TIDERULE::rules, clock, PASSWORDS, new Attempts(), faults::add));
+  }
+
+  private static Address fresh() {
+    try {
+      return Address.of(Files.createTempDirectory("tiderule-desk").toString());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** One for whoever uses the machine. */
+  static Desk open() {
+    return limited(LIMITS, TIDERULE::advise);
+  }
+
+  /** One people sign in at. */
+  static Desk withUsers() {
+    return new Desk(fresh(), true, LIMITS, TIDERULE::advise);
+  }
+
+  /** One with an engine and limits of the test's own. */
+  static Desk limited(Settings.Limits limits, Function<CycleRecord, Advice> advise) {
+    return new Desk(fresh(), false, limits, advise);
+  }
+
+  /** Asks as nobody, or as whoever uses the machine. */
+  Asker asker() {
+    return new Asker(service.port(), Map.of());
+  }
+
+  /** Asks as a user, with a token; the user is added when not there. */
+  Asker asker(String name, Role role) {
+    String secret =
+        store.change(
+            ledger -> {
+              People people = People.of(ledger);
+              Person person =
+                  people.named(name).orElseGet(() -> people.add(name, role, HASH, clock.instant()));
+              return Tokens.of(ledger).issue(person, "test", clock.instant()).secret();
+            });
+    return new Asker(service.port(), Map.of("Authorization", "Bearer " + secret));
+  }
+
+  @Override
+  public void close() {
+    service.close();
+    store.close();
+    try (Stream<Path> files = Files.walk(directory)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package io.github.tiderule.cases.corpus;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * One case.
+ *
+ * @param name topic and folder, as in {@code dating/0003-slow-riser}
+ */
+public record CaseFolder(Path path, String name) {
+
+  /** Cases whose expectation is known not to hold yet. */
+  public static final String OPEN = "open";
+
+  /** Cases about which sources conflict. */
+  public static final String DISPUTED = "disputed";
+
+  /** The part of the name before the slash. */
+  public String topic() {
+    return name.substring(0, name.indexOf('/'));
+  }
+
+  /** Whether the expectation is known not to hold yet. */
+  public boolean open() {
+    return topic().equals(OPEN);
+  }
+
+  /**
+   * The cycle file, as bytes.
+   *
+   * @throws UncheckedIOException if it cannot be read
+   */
+  public byte[] cycle() {
+    try {
+      return Files.readAllBytes(path.resolve("cycle.json"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * What is expected, as written.
+   *
+   * @throws UncheckedIOException if it cannot be read or is not YAML
+   */
+  public JsonNode expectation() {
+    return Yaml.read(path.resolve("expect.yaml"));
+  }
+}

@@ -1,0 +1,25 @@
+package io.github.tiderule.cases.plans;
+
+import java.util.List;
+
+/**
+ * A dose given.
+ *
+ * @param day time, in days on the season's calendar
+ * @param ageHours age of chilled semen then
+ */
+record Given(double day, double ageHours) {
+
+  /**
+   * How a season was bred.
+   *
+   * @param doses in time order; none where she was not bred
+   * @param tests how many tests were drawn until the plan was committed to
+   */
+  record Season(List<Given> doses, int tests) {
+
+    Season {
+      doses = List.copyOf(doses);
+    }
+  }
+}

@@ -1,0 +1,214 @@
+package io.github.tiderule.cases.plans;
+
+import io.github.tiderule.engine.Tiderule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes the report of plans on cohorts: {@code PlanReport [DIRECTORY [SEASONS [SEED]]]}. */
+public final class PlanReport {
+
+  private static final String NAME = "cohort-plans";
+  private static final double BOTH_SCHOOLS = 0.5;
+
+  private final List<String> markdown = new ArrayList<>();
+  private final List<String> csv = new ArrayList<>();
+  private final List<PlanScore> scores = new ArrayList<>();
+  private final List<String> schools = new ArrayList<>();
+  private final long seed;
+
+  private PlanReport(long seed) {
+    this.seed = seed;
+  }
+
+  /**
+   * Breeds every row and writes {@code cohort-plans.md} and {@code .csv}.
+   *
+   * @param args directory, by default {@code cases/report}; seasons per row, by default 300; seed,
+   *     by default 1
+   * @throws IOException if the files cannot be written
+   */
+  public static void main(String[] args) throws IOException {
+    Path directory = Path.of(args.length > 0 ? args[0] : "cases/report");
+    int count = args.length > 1 ? Integer.parseInt(args[1]) : 300;
+    long seed = args.length > 2 ? Long.parseLong(args[2]) : 1;
+    PlanReport report = new PlanReport(seed);
+    PlanStudy study = new PlanStudy(Tiderule.create(), seed);
+    for (Row row : Row.values()) {
+      report.row(row, study.breed(row, count));
+    }
+    report.write(count);
+    Files.createDirectories(directory);
+    Files.writeString(directory.resolve(NAME + ".md"), String.join("\n", report.markdown) + "\n");
+    Files.writeString(directory.resolve(NAME + ".csv"), String.join("\n", report.csv) + "\n");
+  }
+
+  private void row(Row row, List<PlanStudy.Bred> seasons) {
+    scores.add(PlanScore.of(row, seasons, EggLaw.of(seed, BOTH_SCHOOLS)));
+    if (row == Row.FROZEN_ONE || row == Row.FROZEN_TWO) {
+      for (double late : new double[] {0, 1}) {
+        PlanScore score = PlanScore.of(row, seasons, EggLaw.of(seed, late));
+        schools.add(
+            String.format(
+                Locale.ROOT,
+                "| %s | %s | %.3f | %.3f | %.3f |",
+                row.words(),
+                late == 0 ? "early" : "late",
+                score.ours(),
+                score.knowing(),
+                score.ratio()));
+      }
+    }
+  }
+
+  private void write(int count) {
+    heading(count);
+    scores.forEach(this::shares);
+    markdown.add("");
+    markdown.add(
+        "Whole curve: one who knows her whole progesterone curve without error and all laws, but not"
+            + " her ovulation. No planner that tests progesterone alone meets more with one dose.");
+    markdown.add("");
+    markdown.add("## Frozen semen, by which school is right");
+    markdown.add("");
+    markdown.add("| row | school | ours | knowing | ours / knowing |");
+    markdown.add("|---|---|---|---|---|");
+    markdown.addAll(schools);
+    markdown.add("");
+    markdown.add("## Tests and times");
+    markdown.add("");
+    markdown.add(
+        "| row | our tests | every 2nd day, until above 5 | until proven | days from ovulation to"
+            + " our first dose (SD) | doses given | seasons let pass |");
+    markdown.add("|---|---|---|---|---|---|---|");
+    scores.forEach(this::tests);
+    markdown.add("");
+    markdown.add("## What is missed");
+    markdown.add("");
+    List<String> missed = scores.stream().flatMap(score -> missed(score).stream()).toList();
+    markdown.addAll(missed.isEmpty() ? List.of("Nothing.") : missed);
+  }
+
+  private void heading(int count) {
+    markdown.add("# Simulated cohorts: the share of her eggs that is met");
+    markdown.add("");
+    markdown.add(
+        "Invented females, each season played through day by day: our engine is asked, the test it"
+            + " advises is drawn and known 8 hours later, and the plan is committed to at its last"
+            + " moment (chilled semen ordered by 14:00 the day before it is used, the clinic told"
+            + " by 18:00 the day before frozen semen is used, natural and fresh on the day). "
+            + count
+            + " ovulating seasons per row, seed "
+            + seed
+            + ". Eggs and sperm follow a law of their own, not the engine's model; in every second"
+            + " season thawed sperm finds the eggs ready late.");
+    markdown.add("");
+    markdown.add(
+        "Knowing: the best doses, in the same windows and parcels, of one who knows the true"
+            + " ovulation. Fixed days count from the noted first blood; one dose takes the middle"
+            + " day, two the last two. Above 5: tested every second day from day 5; the drawing of"
+            + " the first value above 5 and two days, for frozen semen three; further doses a day"
+            + " (natural: two days) apart.");
+    markdown.add("");
+    markdown.add("Make it again: see cases/report/README.md.");
+    markdown.add("");
+    StringBuilder head = new StringBuilder("| row | ours | knowing | ours / knowing | target |");
+    for (Thumb thumb : Thumb.values()) {
+      head.append(' ').append(thumb.words()).append(" |");
+    }
+    markdown.add(head + " whole curve |");
+    markdown.add("|---|---|---|---|---|" + "---|".repeat(Thumb.values().length) + "---|");
+    csv.add(
+        "row,seasons,ours,knowing,ratio,target,days91113,days101214,aboveFive,wholeCurve,tests,"
+            + "everySecondDayUntilAboveFive,everySecondDayUntilProven,firstAfterOvulation,"
+            + "firstAfterOvulationSd,doses,letPass");
+  }
+
+  private void shares(PlanScore score) {
+    StringBuilder line =
+        new StringBuilder(
+            String.format(
+                Locale.ROOT,
+                "| %s | %.3f | %.3f | %.3f | %.2f %s |",
+                score.row().words(),
+                score.ours(),
+                score.knowing(),
+                score.ratio(),
+                score.row().target(),
+                score.targetMet() ? "met" : "**missed**"));
+    score.thumbs().forEach(thumb -> line.append(String.format(Locale.ROOT, " %.3f |", thumb)));
+    markdown.add(
+        line
+            + (Double.isNaN(score.curve())
+                ? " – |"
+                : String.format(Locale.ROOT, " %.3f |", score.curve())));
+    csv.add(
+        String.format(
+            Locale.ROOT,
+            "\"%s\",%d,%.4f,%.4f,%.4f,%.2f,%.4f,%.4f,%.4f,%s,%.2f,%.2f,%.2f,%.3f,%.3f,%.2f,%d",
+            score.row().words(),
+            score.seasons(),
+            score.ours(),
+            score.knowing(),
+            score.ratio(),
+            score.row().target(),
+            score.thumbs().get(0),
+            score.thumbs().get(1),
+            score.thumbs().get(2),
+            Double.isNaN(score.curve()) ? "" : String.format(Locale.ROOT, "%.4f", score.curve()),
+            score.tests(),
+            score.untilPastFive(),
+            score.untilProven(),
+            score.firstAfter(),
+            score.firstSd(),
+            score.doses(),
+            score.never()));
+  }
+
+  private void tests(PlanScore score) {
+    markdown.add(
+        String.format(
+            Locale.ROOT,
+            "| %s | %.1f | %.1f | %.1f | %.2f (%.2f) | %.2f | %d |",
+            score.row().words(),
+            score.tests(),
+            score.untilPastFive(),
+            score.untilProven(),
+            score.firstAfter(),
+            score.firstSd(),
+            score.doses(),
+            score.never()));
+  }
+
+  private static List<String> missed(PlanScore score) {
+    List<String> missed = new ArrayList<>();
+    String row = score.row().words();
+    if (!score.targetMet()) {
+      missed.add(
+          String.format(
+              Locale.ROOT,
+              "- %s: %.3f of the knowing plan, %.2f is aimed at.%s",
+              row,
+              score.ratio(),
+              score.row().target(),
+              Double.isNaN(score.curve())
+                  ? ""
+                  : String.format(
+                      Locale.ROOT,
+                      " One who knows the whole curve comes to %.3f.",
+                      score.curve() / score.knowing())));
+    }
+    if (!score.betterThanThumbs()) {
+      missed.add("- " + row + ": a rule of thumb meets as many eggs.");
+    }
+    if (score.tests() > score.untilProven()) {
+      missed.add("- " + row + ": more tests than every second day until a proven rise.");
+    } else if (score.tests() > score.untilPastFive()) {
+      missed.add("- " + row + ": more tests than every second day until the first value above 5.");
+    }
+    return missed;
+  }
+}

@@ -1,0 +1,102 @@
+package io.github.tiderule.cases.plans;
+
+import io.github.tiderule.rules.fact.Availability;
+import io.github.tiderule.rules.fact.Dose;
+import io.github.tiderule.rules.fact.OrderTerms;
+import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.SemenPlan;
+import java.time.LocalTime;
+import java.util.List;
+
+/**
+ * A row of the table: the semen, the route and how many doses.
+ *
+ * <p>Natural mating and fresh semen are at hand, and each is acted on the day. Chilled semen is
+ * ordered by 14:00 and arrives 22 hours later; both doses are ordered with the first. For frozen
+ * semen the clinic is told by 18:00 on the day before the first dose.
+ */
+enum Row {
+  NATURAL(Semen.NATURAL, Route.NATURAL, 3),
+  FRESH_TWO(Semen.FRESH, Route.VAGINAL, 2),
+  CHILLED_ONE(Semen.CHILLED, Route.TRANSCERVICAL, 1),
+  CHILLED_TWO(Semen.CHILLED, Route.TRANSCERVICAL, 2),
+  FROZEN_ONE(Semen.FROZEN, Route.TRANSCERVICAL, 1),
+  FROZEN_TWO(Semen.FROZEN, Route.TRANSCERVICAL, 2);
+
+  private static final Dose GOOD = new Dose(5e8, 75.0, 80.0);
+  private static final OrderTerms COURIER =
+      new OrderTerms(LocalTime.of(14, 0), 22.0, List.of(), List.of());
+
+  private final Semen semen;
+  private final Route route;
+  private final int most;
+
+  Row(Semen semen, Route route, int most) {
+    this.semen = semen;
+    this.route = route;
+    this.most = most;
+  }
+
+  Semen semen() {
+    return semen;
+  }
+
+  /** Most doses or matings. */
+  int most() {
+    return most;
+  }
+
+  boolean intoUterus() {
+    return route == Route.TRANSCERVICAL;
+  }
+
+  /** Whether each dose is decided on its own day. */
+  boolean actedOnTheDay() {
+    return semen == Semen.NATURAL || semen == Semen.FRESH;
+  }
+
+  /** Least hours between two doses. */
+  double spacingHours() {
+    return semen == Semen.NATURAL ? 48 : 24;
+  }
+
+  /**
+   * What the engine is told.
+   *
+   * @param left doses left; of no matter for natural mating, which is not counted
+   * @param clinic windows the clinic still has; empty for any time
+   */
+  SemenPlan told(int left, List<Availability> clinic) {
+    return new SemenPlan(
+        semen,
+        route,
+        semen == Semen.NATURAL ? null : left,
+        null,
+        null,
+        semen == Semen.NATURAL ? null : GOOD,
+        clinic,
+        semen == Semen.CHILLED ? COURIER : null);
+  }
+
+  /** What must be met of the knowing plan's share. */
+  double target() {
+    return switch (this) {
+      case NATURAL, FRESH_TWO, CHILLED_TWO -> 0.95;
+      case CHILLED_ONE -> 0.93;
+      case FROZEN_TWO -> 0.90;
+      case FROZEN_ONE -> 0.86;
+    };
+  }
+
+  String words() {
+    return switch (this) {
+      case NATURAL -> "natural, up to 3 matings";
+      case FRESH_TWO -> "fresh, 2 doses";
+      case CHILLED_ONE -> "chilled, 1 dose";
+      case CHILLED_TWO -> "chilled, 2 doses";
+      case FROZEN_ONE -> "frozen, 1 dose";
+      case FROZEN_TWO -> "frozen, 2 doses";
+    };
+  }
+}

@@ -1,0 +1,101 @@
+package io.github.tiderule.cases.published;
+
+import static io.github.tiderule.cases.published.Measures.number;
+
+import io.github.tiderule.rules.parameter.Parameters;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
+
+/** Lags between events, as the parameters have them. */
+final class TimingMeasures {
+
+  private static final double HOURS = 24;
+  private static final double PER_CENT = 100;
+
+  /** Days from the first to the last of the days on which an early burst was seen. */
+  private static final double BURST_SPAN_DAYS = 6.5;
+
+  private final Parameters parameters;
+
+  private TimingMeasures(Parameters parameters) {
+    this.parameters = parameters;
+  }
+
+  static TimingMeasures of(Parameters parameters) {
+    return new TimingMeasures(parameters);
+  }
+
+  Map<String, ToDoubleFunction<List<String>>> known() {
+    return Map.ofEntries(
+        Map.entry("parameter", a -> parameters.value(a.get(0))),
+        Map.entry("lag-mean", a -> HOURS * lag().getMean()),
+        Map.entry("lag-share", a -> PER_CENT * lag().probability(number(a, 0), number(a, 1))),
+        Map.entry("surge-hours", a -> HOURS * surge()),
+        Map.entry("burst-share", a -> PER_CENT * BURST_SPAN_DAYS * value("timeline.lh.burst")),
+        Map.entry("lh-caught", a -> PER_CENT * caught(number(a, 0))),
+        Map.entry("dioestrus-mean", a -> value("timeline.smear.dioestrus-lag")),
+        Map.entry(
+            "lh-dioestrus-mean", a -> value("timeline.smear.dioestrus-lag") + lag().getMean()),
+        Map.entry("smear-to-lh", a -> smearToPeak()),
+        Map.entry("stand-mean", a -> 0.0),
+        Map.entry("stand-within", a -> PER_CENT * within("timeline.signs.stand-sd", number(a, 0))),
+        Map.entry("vulva-by", a -> PER_CENT * vulva().cumulativeProbability(number(a, 0))),
+        Map.entry("whelping-mean", a -> value("whelping.after-ovulation")),
+        Map.entry("whelping-from-lh", a -> fromPeak().getMean()),
+        Map.entry("whelping-from-lh-sd", a -> fromPeak().getStandardDeviation()),
+        Map.entry("rise-whelping-within", a -> PER_CENT * aroundSixtyFive(number(a, 0))));
+  }
+
+  private double value(String id) {
+    return parameters.value(id);
+  }
+
+  private TruncatedNormalDistribution lag() {
+    return TruncatedNormalDistribution.of(
+        value("timeline.lag.mean"),
+        value("timeline.lag.sd"),
+        value("timeline.lag.min"),
+        value("timeline.lag.max"));
+  }
+
+  private double surge() {
+    return value("timeline.lh.surge-before") + value("timeline.lh.surge-after");
+  }
+
+  /** Chance that a test every so many days falls into the surge and is positive. */
+  private double caught(double everyDays) {
+    return Math.min(1, surge() / everyDays) * value("timeline.lh.sensitivity");
+  }
+
+  /** Days from the passage of 80 % cornified to the LH peak, in the middle. */
+  private double smearToPeak() {
+    double share = (80 - 15) / 80.0;
+    double eighty =
+        value("timeline.smear.rise-centre")
+            + value("timeline.smear.rise-scale") * Math.log(share / (1 - share));
+    return -eighty - lag().getMean();
+  }
+
+  private double within(String sd, double days) {
+    return NormalDistribution.of(0, value(sd)).probability(-days, days);
+  }
+
+  private NormalDistribution vulva() {
+    return NormalDistribution.of(
+        value("timeline.signs.vulva-mean"), value("timeline.signs.vulva-sd"));
+  }
+
+  private NormalDistribution fromPeak() {
+    return NormalDistribution.of(
+        lag().getMean() + value("whelping.after-ovulation"),
+        Math.hypot(Math.sqrt(lag().getVariance()), value("whelping.sd")));
+  }
+
+  /** Share of whelpings within so many calendar days of the peak plus 65. */
+  private double aroundSixtyFive(double days) {
+    return fromPeak().probability(65 - days - 0.5, 65 + days + 0.5);
+  }
+}

@@ -1,0 +1,50 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.conclusion.Converted;
+import io.github.tiderule.rules.conclusion.Discounted;
+import io.github.tiderule.rules.conclusion.Held;
+import io.github.tiderule.rules.conclusion.SetAside;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Says of each observation that is not taken simply as reported, how it is taken and why. */
+final class ObservationNotes {
+
+  private final List<ObservationNote> notes = new ArrayList<>();
+
+  private ObservationNotes() {}
+
+  /** The notes by observation, then by rule. */
+  static List<ObservationNote> of(StageResult reading, StageResult findings) {
+    ObservationNotes all = new ObservationNotes();
+    all.add(reading, Held.class, "held");
+    all.add(reading, Discounted.class, "discounted");
+    all.add(reading, Converted.class, "converted");
+    all.add(findings, SetAside.class, "set-aside");
+    return all.notes.stream()
+        .distinct()
+        .sorted(
+            Comparator.comparing(ObservationNote::observation)
+                .thenComparing(ObservationNote::rule)
+                .thenComparing(ObservationNote::text))
+        .toList();
+  }
+
+  private <T extends Conclusion> void add(StageResult result, Class<T> kind, String use) {
+    result
+        .ruled(kind)
+        .forEach(
+            ruled ->
+                notes.add(
+                    new ObservationNote(
+                        ruled.conclusion().observations().get(0),
+                        use,
+                        ruled.conclusion().sentence(),
+                        ruled.rule().id(),
+                        ruled.rule().sources())));
+  }
+}
