@@ -110,7 +110,7 @@ final class DrawnSeason {
       levels.add(level("v" + i, at(day), level, series));
       level *= 0.5 + random.nextDouble() * 2.2;
       day += random.nextInt(3) == 0 ? 0.3 : 1 + random.nextInt(3);
-      if (random.nextInt(level > 5 ? 3 : 12) == 0) {
+      if (random.nextInt(12) == 0) {
         level = 0.6;
       }
     }
@@ -185,10 +185,10 @@ final class DrawnSeason {
               at(first + i + 0.5),
               random.nextInt(21) * 0.05,
               0.1,
-              0.5,
               sinceOvulation,
               random.nextInt(21) * 0.05,
-              random.nextInt(21) * 0.05));
+              random.nextInt(21) * 0.05,
+              24));
     }
     for (FindingKind kind : LATER) {
       if (random.nextInt(3) == 0) {

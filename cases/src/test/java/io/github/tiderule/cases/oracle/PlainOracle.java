@@ -129,8 +129,7 @@ final class PlainOracle {
   }
 
   private void progesterone() {
-    for (String rule :
-        List.of("FND-001", "FND-002", "FND-007", "FND-010", "FND-020", "FND-030", "FND-031")) {
+    for (String rule : List.of("FND-001", "FND-002", "FND-007", "FND-010", "FND-020", "FND-030")) {
       say(rule);
     }
     if (season.levels.isEmpty()) {
@@ -191,7 +190,6 @@ final class PlainOracle {
 
   /** What two values of a line say, whatever lies between. */
   private void pairs(List<Level> line) {
-    double crossing = value("findings.ovulation.level");
     for (int i = 0; i < line.size(); i++) {
       Level a = line.get(i);
       for (Level b : line.subList(i + 1, line.size())) {
@@ -202,18 +200,6 @@ final class PlainOracle {
             && kept <= 1 - value("findings.swing.least")
             && kept >= 1 - value("findings.swing.most")) {
           say("FND-030", List.of(a.observation(), b.observation()));
-        }
-        boolean lastOfAll = b.equals(line.get(line.size() - 1));
-        boolean lastHigh =
-            line.subList(i + 1, line.size()).stream().noneMatch(l -> lowest(l) >= crossing);
-        if (hasLowEnd(a)
-            && lowest(a) >= crossing
-            && hasHighEnd(b)
-            && highest(b) <= value("findings.fall.to")
-            && hours(a.at(), b.at()) <= 24 * value("findings.fall.days")
-            && lastOfAll
-            && lastHigh) {
-          say("FND-031", List.of(a.observation(), b.observation()));
         }
       }
     }
