@@ -2,15 +2,14 @@ package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
-import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.timeline.Estimate;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
-import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Awaited;
@@ -23,8 +22,10 @@ import io.github.tiderule.rules.fact.Moment;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** One cycle on its way through the stages. */
@@ -36,6 +37,7 @@ final class Evaluation {
   private final Moment moment;
   private final Clock clock;
   private final TraceBook trace = new TraceBook();
+  private final Map<Stage, Account> accounts = new EnumMap<>(Stage.class);
   private @Nullable Breeding breeding;
 
   Evaluation(Tools tools, CycleRecord cycle) {
@@ -47,6 +49,10 @@ final class Evaluation {
   }
 
   Advice advice() {
+    return reasoning().advice();
+  }
+
+  Reasoning reasoning() {
     StageResult reading = run(Stage.READING, cycle.observations(), cycle.treatments());
     StageResult found =
         run(
@@ -114,28 +120,31 @@ final class Evaluation {
     ActionChoice action =
         new ActionChoice(
             tools, cycle, clock, findings, reading, care, dating, breeding, testing, bred);
-    return new Advice(
-        new Stamp(Tiderule.VERSION, rules.fingerprint()),
-        clock.offset(cycle.asOf()),
-        clock.offset(action.validUntil()),
-        cycle.female().id(),
-        action.action(),
-        dating == null ? null : dating.lhPeak(),
-        dating == null ? null : dating.ovulation(findings.proven()),
-        breeding == null ? List.of() : breeding.days(),
-        breeding == null ? null : breeding.plan(testing == null ? null : testing.forecast()),
-        testing == null ? null : testing.nextTest(),
-        testing == null ? null : testing.noTestBecause(),
-        bred,
-        dating == null || silent ? null : dating.whelping(),
-        questions(reading),
-        warnings(care),
-        dating == null ? List.of() : dating.influence(),
-        testing == null ? List.of() : testing.changes(),
-        trace.lines(),
-        notFired(reading, found, care),
-        silent ? List.of() : Disagreements.of(care),
-        ObservationNotes.of(reading, found));
+    NearMisses near = NearMisses.of(rules, awaited(reading, found, care), accounts.values());
+    Advice advice =
+        new Advice(
+            Stamp.of(Tiderule.VERSION, rules),
+            clock.offset(cycle.asOf()),
+            clock.offset(action.validUntil()),
+            cycle.female().id(),
+            action.action(),
+            dating == null ? null : dating.lhPeak(),
+            dating == null ? null : dating.ovulation(findings.proven()),
+            breeding == null ? List.of() : breeding.days(),
+            breeding == null ? null : breeding.plan(testing == null ? null : testing.forecast()),
+            testing == null ? null : testing.nextTest(),
+            testing == null ? null : testing.noTestBecause(),
+            bred,
+            dating == null || silent ? null : dating.whelping(),
+            questions(reading),
+            warnings(care),
+            dating == null ? List.of() : dating.influence(),
+            testing == null ? List.of() : testing.changes(),
+            trace.lines(),
+            near.told(),
+            silent ? List.of() : Disagreements.of(care),
+            ObservationNotes.of(reading, found));
+    return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
   }
 
   /** The days of the cycle, once its advice is made; null where none is left to breed on. */
@@ -152,7 +161,9 @@ final class Evaluation {
     for (List<?> some : facts) {
       all.addAll(some);
     }
-    return rules.run(stage, all);
+    StageResult result = rules.run(stage, all);
+    accounts.put(stage, rules.account(stage, all, result));
+    return result;
   }
 
   private static List<Query> questions(StageResult reading) {
@@ -184,21 +195,10 @@ final class Evaluation {
         .toList();
   }
 
-  private List<NotFired> notFired(StageResult... results) {
+  private static List<Awaited> awaited(StageResult... results) {
     return Arrays.stream(results)
         .flatMap(result -> result.all(Awaited.class).stream())
         .distinct()
-        .map(
-            awaited ->
-                new NotFired(
-                    awaited.rule(),
-                    rules.cards().stream()
-                        .filter(card -> card.id().equals(awaited.rule()))
-                        .map(RuleCard::title)
-                        .findFirst()
-                        .orElse(""),
-                    awaited.missing()))
-        .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing))
         .toList();
   }
 }

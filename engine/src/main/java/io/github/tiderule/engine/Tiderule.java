@@ -3,6 +3,7 @@ package io.github.tiderule.engine;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.days.StudPlan;
 import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.parameter.Overlay;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,16 @@ public final class Tiderule {
     return new Tiderule(Tools.over(RuleBase.load()));
   }
 
+  /**
+   * The same engine with a clinic's own parameters.
+   *
+   * @throws IllegalArgumentException if this engine has an overlay already, or the overlay changes
+   *     a parameter that is not here
+   */
+  public Tiderule with(Overlay overlay) {
+    return new Tiderule(Tools.over(tools.rules().with(overlay)));
+  }
+
   /** The rules, parameters and sources it speaks from. */
   public RuleBase rules() {
     return tools.rules();
@@ -41,6 +52,11 @@ public final class Tiderule {
   /** The breeding-day plan for a season, with its reasons. Never throws on a legal record. */
   public Advice advise(CycleRecord cycle) {
     return new Evaluation(tools, cycle).advice();
+  }
+
+  /** The plan as {@link #advise} gives it, with the means to ask why each rule spoke or did not. */
+  public Reasoning reason(CycleRecord cycle) {
+    return new Evaluation(tools, cycle).reasoning();
   }
 
   /**

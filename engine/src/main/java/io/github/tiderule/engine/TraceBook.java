@@ -7,13 +7,16 @@ import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.DayReason;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Writes the reasoning down in the order of the stages. */
 final class TraceBook {
 
   private final List<TraceLine> lines = new ArrayList<>();
+  private final Map<Integer, Firing> firings = new HashMap<>();
 
   /** Everything one stage of rules concluded. */
   void add(Stage stage, StageResult result) {
@@ -27,7 +30,13 @@ final class TraceBook {
               firing.observations(),
               firing.concluded().stream().map(TraceBook::words).toList(),
               firing.rule().sources()));
+      firings.put(lines.size(), firing);
     }
+  }
+
+  /** The firings by the number of their line; the engine's own steps have none. */
+  Map<Integer, Firing> firings() {
+    return Map.copyOf(firings);
   }
 
   /** A conclusion in words that stand by themselves. */

@@ -8,5 +8,20 @@ import java.util.List;
  *
  * @param observations ids of the observations its conditions matched, without repeats
  * @param concluded what it concluded, at least one
+ * @param matched the facts its conditions matched
  */
-public record Firing(RuleCard rule, List<String> observations, List<Conclusion> concluded) {}
+public record Firing(
+    RuleCard rule, List<String> observations, List<Conclusion> concluded, List<Object> matched) {
+
+  /** The rule and what it concluded; the facts it matched would drown both. */
+  @Override
+  public String toString() {
+    return "Firing[rule="
+        + rule
+        + ", observations="
+        + observations
+        + ", concluded="
+        + concluded
+        + "]";
+  }
+}

@@ -23,7 +23,8 @@ import org.kie.api.runtime.rule.Match;
 /** Writes down what fires in one session, and keeps what still stands at the end. */
 final class Recorder {
 
-  private record Entry(RuleCard rule, List<String> observations, List<Conclusion> concluded) {}
+  private record Entry(
+      RuleCard rule, List<String> observations, List<Conclusion> concluded, List<Object> matched) {}
 
   private final Map<String, RuleCard> cards;
   private final List<Entry> entries = new ArrayList<>();
@@ -64,7 +65,7 @@ final class Recorder {
     }
     Set<String> ids = new LinkedHashSet<>();
     match.getObjects().forEach(object -> collect(object, ids));
-    open = new Entry(card, List.copyOf(ids), new ArrayList<>());
+    open = new Entry(card, List.copyOf(ids), new ArrayList<>(), List.copyOf(match.getObjects()));
   }
 
   private static void collect(Object object, Set<String> ids) {
@@ -97,7 +98,7 @@ final class Recorder {
     for (Entry entry : entries) {
       List<Conclusion> kept = entry.concluded().stream().filter(standing::contains).toList();
       if (!kept.isEmpty()) {
-        firings.add(new Firing(entry.rule(), entry.observations(), kept));
+        firings.add(new Firing(entry.rule(), entry.observations(), kept, entry.matched()));
       }
     }
     firings.sort(

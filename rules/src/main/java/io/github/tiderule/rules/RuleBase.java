@@ -1,8 +1,10 @@
 package io.github.tiderule.rules;
 
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.condition.Given;
 import io.github.tiderule.rules.fact.CandidateDay;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.source.Sources;
@@ -11,11 +13,16 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
@@ -31,7 +38,9 @@ public final class RuleBase {
   private final Parameters parameters;
   private final Sources sources;
   private final List<RuleCard> cards;
+  private final List<Concern> concerns;
   private final String fingerprint;
+  private final @Nullable Overlay overlay;
 
   /** Words that tell facts apart; what has a name of its own goes by that, which is quicker. */
   private static String key(Object fact) {
@@ -50,20 +59,34 @@ public final class RuleBase {
   /** A fact with the words it is sorted by. */
   private record Keyed(String key, Object fact) {}
 
-  private record StageRules(
-      KieBase base, Map<String, RuleCard> cards, List<Parameter> parameters) {}
-
   private RuleBase(
-      Map<Stage, StageRules> stages, Parameters parameters, Sources sources, String fingerprint) {
+      Map<Stage, StageRules> stages,
+      Parameters parameters,
+      Sources sources,
+      List<RuleCard> cards,
+      List<Concern> concerns,
+      String fingerprint,
+      @Nullable Overlay overlay) {
     this.stages = stages;
     this.parameters = parameters;
     this.sources = sources;
-    this.cards =
-        stages.values().stream()
-            .flatMap(rules -> rules.cards().values().stream())
-            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
-            .toList();
+    this.cards = cards;
+    this.concerns = concerns;
     this.fingerprint = fingerprint;
+    this.overlay = overlay;
+  }
+
+  /**
+   * The same rules with a clinic's own parameters.
+   *
+   * @throws IllegalArgumentException if these rules have an overlay already
+   */
+  public RuleBase with(Overlay local) {
+    if (overlay != null) {
+      throw new IllegalArgumentException("the rules have an overlay already: " + overlay.name());
+    }
+    return new RuleBase(
+        stages, parameters.with(local), sources, cards, concerns, fingerprint, local);
   }
 
   /**
@@ -100,19 +123,60 @@ public final class RuleBase {
               + compiled
               + " compiled");
     }
-    return new RuleBase(new EnumMap<>(stages), parameters, sources, texts.fingerprint());
+    List<RuleCard> cards =
+        stages.values().stream()
+            .flatMap(rules -> rules.cards().values().stream())
+            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
+            .toList();
+    return new RuleBase(
+        new EnumMap<>(stages),
+        parameters,
+        sources,
+        cards,
+        concerns(cards, texts),
+        texts.fingerprint(),
+        null);
   }
 
   private static StageRules stageRules(
       Stage stage, List<String> models, RuleTexts texts, Sources sources, Parameters parameters) {
-    KieBase base = KieBaseBuilder.createKieBaseFromModel(CompiledRules.models(models));
+    List<Model> loaded = CompiledRules.models(models);
+    KieBase base = KieBaseBuilder.createKieBaseFromModel(loaded);
     return new StageRules(
-        base, RuleCards.of(stage, base, texts, sources, parameters), parameters.of(stage.word()));
+        base, RuleCards.of(stage, base, texts, sources, parameters), loaded, texts);
+  }
+
+  /** The same rules compiled otherwise; for holding that this makes no difference. */
+  RuleBase compiledAs(Function<Stage, KieBase> compiler) {
+    Map<Stage, StageRules> others = new EnumMap<>(Stage.class);
+    stages.forEach((stage, rules) -> others.put(stage, rules.compiledAs(compiler.apply(stage))));
+    return new RuleBase(others, parameters, sources, cards, concerns, fingerprint, overlay);
   }
 
   /** All rules, by stage and id. */
   public List<RuleCard> cards() {
     return cards;
+  }
+
+  /** The rules by concern: by stage, then in the order of their first ids. */
+  public List<Concern> concerns() {
+    return concerns;
+  }
+
+  private static List<Concern> concerns(List<RuleCard> cards, RuleTexts texts) {
+    Map<String, List<RuleCard>> byFile = new LinkedHashMap<>();
+    for (RuleCard card : cards) {
+      byFile.computeIfAbsent(texts.file(card.id()), file -> new ArrayList<>()).add(card);
+    }
+    return byFile.entrySet().stream()
+        .map(
+            entry ->
+                new Concern(
+                    entry.getValue().get(0).stage(),
+                    entry.getKey(),
+                    texts.concern(entry.getKey()),
+                    entry.getValue()))
+        .toList();
   }
 
   public Parameters parameters() {
@@ -121,6 +185,11 @@ public final class RuleBase {
 
   public Sources sources() {
     return sources;
+  }
+
+  /** The clinic's own parameters, if there are any. */
+  public Optional<Overlay> overlay() {
+    return Optional.ofNullable(overlay);
   }
 
   /** SHA-256 over rule texts, parameters and sources: {@code sha256:} and 64 hexadecimal digits. */
@@ -134,25 +203,45 @@ public final class RuleBase {
    * @param facts immutable records; the stage's parameters are added to them
    */
   public StageResult run(Stage stage, Collection<?> facts) {
-    List<Keyed> sorted = new ArrayList<>(facts.size());
-    for (Object fact : facts) {
-      sorted.add(new Keyed(key(fact), fact));
-    }
-    sorted.sort(Comparator.comparing(Keyed::key));
+    List<Object> sorted = sorted(facts);
     StageRules rules = Objects.requireNonNull(stages.get(stage));
     KieSession session = rules.base().newKieSession();
     try {
       Recorder recorder = Recorder.listeningTo(session, rules.cards());
-      for (Parameter parameter : rules.parameters()) {
+      for (Parameter parameter : parameters.of(stage.word())) {
         session.insert(parameter);
       }
-      for (Keyed keyed : sorted) {
-        session.insert(keyed.fact());
+      for (Object fact : sorted) {
+        session.insert(fact);
       }
       session.fireAllRules();
       return recorder.result(session);
     } finally {
       session.dispose();
     }
+  }
+
+  /**
+   * Why the rules of a stage spoke or kept silent.
+   *
+   * @param facts what the stage was run over; of equally near ones the last is told of
+   * @param result what it concluded
+   */
+  public Account account(Stage stage, Collection<?> facts, StageResult result) {
+    StageRules rules = Objects.requireNonNull(stages.get(stage));
+    return new Account(
+        rules.cards(),
+        rules.conditions(),
+        new Given(parameters, Account.facts(facts, result)),
+        result);
+  }
+
+  private static List<Object> sorted(Collection<?> facts) {
+    List<Keyed> keyed = new ArrayList<>(facts.size());
+    for (Object fact : facts) {
+      keyed.add(new Keyed(key(fact), fact));
+    }
+    keyed.sort(Comparator.comparing(Keyed::key));
+    return keyed.stream().map(Keyed::fact).toList();
   }
 }

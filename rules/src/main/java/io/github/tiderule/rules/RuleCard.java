@@ -21,4 +21,10 @@ public record RuleCard(
     String concludes,
     List<String> sources,
     String why,
-    List<String> parameters) {}
+    List<String> parameters) {
+
+  /** The rule as one sentence, with its full stop. */
+  public String sentence() {
+    return "Given " + looksAt + ", " + concludes + ".";
+  }
+}

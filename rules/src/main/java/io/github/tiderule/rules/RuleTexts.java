@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -21,21 +23,35 @@ final class RuleTexts {
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
   private static final Pattern PARAMETER = Pattern.compile("\\bParameter\\( id == \"([^\"]+)\"");
 
+  private static final Pattern CONCERN = Pattern.compile("(?m)^// (.+?)\\.?$");
+  private static final Pattern IMPORT = Pattern.compile("(?m)^import ([\\w.]+)");
+
   private final SortedMap<String, String> bodies;
+  private final Map<String, String> files;
+  private final Map<String, String> texts;
   private final String fingerprint;
 
-  private RuleTexts(SortedMap<String, String> bodies, String fingerprint) {
+  private RuleTexts(
+      SortedMap<String, String> bodies,
+      Map<String, String> files,
+      Map<String, String> texts,
+      String fingerprint) {
     this.bodies = bodies;
+    this.files = files;
+    this.texts = texts;
     this.fingerprint = fingerprint;
   }
 
   /** Reads the rule files named in the index beside them. */
   static RuleTexts load() {
     SortedMap<String, String> bodies = new TreeMap<>();
+    Map<String, String> files = new HashMap<>();
+    Map<String, String> texts = new HashMap<>();
     List<String> resources = new ArrayList<>();
     for (String file : Table.text(ROOT + "index.txt").lines().toList()) {
       resources.add(ROOT + file);
       String text = rules(file);
+      texts.put(plain(file), text);
       Matcher rule = RULE.matcher(text);
       int from = -1;
       String name = "";
@@ -45,6 +61,7 @@ final class RuleTexts {
         }
         from = rule.start();
         name = rule.group(1);
+        files.put(name, plain(file));
       }
       if (from >= 0) {
         put(bodies, name, text.substring(from));
@@ -52,7 +69,7 @@ final class RuleTexts {
     }
     resources.addAll(Parameters.resources());
     resources.add(Sources.RESOURCE);
-    return new RuleTexts(bodies, hash(resources));
+    return new RuleTexts(bodies, files, texts, hash(resources));
   }
 
   private static String rules(String file) {
@@ -84,6 +101,11 @@ final class RuleTexts {
     return bodies.keySet();
   }
 
+  /** The rule files by name without ending. */
+  Map<String, String> files() {
+    return Map.copyOf(texts);
+  }
+
   int count() {
     return bodies.size();
   }
@@ -96,6 +118,38 @@ final class RuleTexts {
       ids.add(matcher.group(1));
     }
     return List.copyOf(ids);
+  }
+
+  private static String plain(String file) {
+    return file.replace(".drl", "");
+  }
+
+  /** The file a rule stands in, without its ending. */
+  String file(String rule) {
+    return files.getOrDefault(rule, "");
+  }
+
+  /** What a file says it is about: its first note. */
+  String concern(String file) {
+    Matcher matcher = CONCERN.matcher(texts.getOrDefault(file, ""));
+    return matcher.find() ? matcher.group(1) : file;
+  }
+
+  /** The classes that a rule's conditions may name, by simple name. */
+  Map<String, Class<?>> imports(String rule) {
+    Map<String, Class<?>> imports = new HashMap<>();
+    imports.put("Math", Math.class);
+    imports.put("Double", Double.class);
+    Matcher matcher = IMPORT.matcher(texts.getOrDefault(file(rule), ""));
+    while (matcher.find()) {
+      String name = matcher.group(1);
+      try {
+        imports.put(name.substring(name.lastIndexOf('.') + 1), Class.forName(name));
+      } catch (ClassNotFoundException e) {
+        throw new IllegalStateException("rule " + rule + " imports what is not there: " + name, e);
+      }
+    }
+    return imports;
   }
 
   String fingerprint() {

@@ -3,9 +3,10 @@ package io.github.tiderule.api.command;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.RuleReport;
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Optional;
@@ -19,6 +20,7 @@ final class CycleCommand {
   enum Form {
     PLAN,
     TRACE,
+    RULE,
     JSON
   }
 
@@ -35,21 +37,44 @@ final class CycleCommand {
    * @throws IOException if the answer cannot be written
    */
   int run(Given file, Form form, @Nullable Instant asOf) throws IOException {
+    return run(file, form, asOf, "");
+  }
+
+  /**
+   * Prints why one rule spoke or kept silent.
+   *
+   * @param rule the rule's id, which must be known
+   * @throws IOException if the answer cannot be written
+   */
+  int why(Given file, String rule) throws IOException {
+    return run(file, Form.RULE, null, rule);
+  }
+
+  private int run(Given file, Form form, @Nullable Instant asOf, String rule) throws IOException {
     Optional<CycleRecord> cycle = new CycleFiles(streams, form == Form.JSON).read(file, asOf);
     if (cycle.isEmpty()) {
       return ExitStatus.REFUSED;
     }
-    new Output(streams.out()).print(answer(cycle.get(), form));
+    new Output(streams.out()).print(answer(cycle.get(), form, rule));
     return ExitStatus.DONE;
   }
 
-  private String answer(CycleRecord cycle, Form form) {
+  private String answer(CycleRecord cycle, Form form, String rule) {
     Engine ready = engine.get();
-    Advice advice = ready.advise().apply(cycle);
     return switch (form) {
-      case PLAN -> AdviceReport.text(cycle, advice);
-      case TRACE -> TraceReport.text(cycle, advice, ready.rules().sources());
-      case JSON -> AdviceJson.text(advice, Layout.INDENTED);
+      case PLAN -> AdviceReport.text(cycle, ready.advise().apply(cycle));
+      case TRACE -> TraceReport.text(cycle, ready.reason().apply(cycle), ready.rules().sources());
+      case RULE ->
+          RuleReport.text(
+              cycle, ready.reason().apply(cycle), card(ready, rule), ready.rules().sources());
+      case JSON -> AdviceJson.text(ready.advise().apply(cycle), Layout.INDENTED);
     };
+  }
+
+  private static RuleCard card(Engine engine, String rule) {
+    return engine.rules().cards().stream()
+        .filter(card -> card.id().equals(rule))
+        .findFirst()
+        .orElseThrow();
   }
 }

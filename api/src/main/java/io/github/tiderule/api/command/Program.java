@@ -1,5 +1,10 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.json.Layout;
+import io.github.tiderule.api.json.ProblemsJson;
+import io.github.tiderule.api.problem.NearMiss;
+import io.github.tiderule.api.report.RefusalReport;
+import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -67,20 +72,65 @@ public final class Program {
   }
 
   private int execute(String command, ParseResult parsed) throws IOException {
+    if (!parsed.hasMatchedOption(Specs.PROTOCOL)) {
+      return execute(command, parsed, engine);
+    }
+    Given protocol = new Given(parsed.matchedOptionValue(Specs.PROTOCOL, ""));
+    if (protocol.name().equals(Given.STANDARD_INPUT)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(), "--protocol takes a file, not the standard input.");
+    }
+    try {
+      Engine usual = engine.get();
+      Engine local = usual.with().apply(Protocol.read(protocol, streams, usual.rules()));
+      return execute(command, parsed, () -> local);
+    } catch (Given.Unreadable e) {
+      new Output(streams.err()).print(e.getMessage() + "\n");
+      return ExitStatus.REFUSED;
+    } catch (Protocol.Refused e) {
+      if (parsed.hasMatchedOption(Specs.JSON)) {
+        new Output(streams.out()).print(ProblemsJson.text(e.problems(), Layout.INDENTED));
+      } else {
+        new Output(streams.err()).print(RefusalReport.text(protocol.words(), e.problems()));
+      }
+      return ExitStatus.REFUSED;
+    }
+  }
+
+  private int execute(String command, ParseResult parsed, Supplier<Engine> chosen)
+      throws IOException {
     return switch (command) {
       case Specs.ADVISE -> {
         boolean json = parsed.hasMatchedOption(Specs.JSON);
-        yield new CycleCommand(streams, engine)
+        yield new CycleCommand(streams, chosen)
             .run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
       }
       case Specs.TRACE ->
-          new CycleCommand(streams, engine).run(file(parsed), CycleCommand.Form.TRACE, null);
-      case Specs.BATCH -> new BatchCommand(streams, engine).run(file(parsed));
+          parsed.hasMatchedOption(Specs.RULE)
+              ? new CycleCommand(streams, chosen).why(file(parsed), rule(parsed, chosen.get()))
+              : new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
+      case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
-      case Specs.RULEBOOK -> new RulebookCommand(streams, engine).run(format(parsed));
-      default -> new RecordCommands(streams, engine).run(command, parsed);
+      case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
+      default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
+  }
+
+  private static String rule(ParseResult parsed, Engine engine) {
+    String id = parsed.matchedOptionValue(Specs.RULE, "");
+    List<String> known = engine.rules().cards().stream().map(RuleCard::id).toList();
+    if (known.contains(id)) {
+      return id;
+    }
+    throw new ParameterException(
+        parsed.commandSpec().commandLine(),
+        "--rule is \""
+            + id
+            + "\"; "
+            + NearMiss.of(id, known)
+                .map(near -> "maybe " + near + "?")
+                .orElse("the rulebook command lists every rule."));
   }
 
   private static CycleCommand.Form form(boolean json) {

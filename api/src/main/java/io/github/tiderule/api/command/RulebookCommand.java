@@ -3,6 +3,7 @@ package io.github.tiderule.api.command;
 import io.github.tiderule.api.json.RulebookJson;
 import io.github.tiderule.api.report.RulebookHtml;
 import io.github.tiderule.api.report.RulebookMarkdown;
+import io.github.tiderule.api.report.RulebookText;
 import io.github.tiderule.rules.RuleBase;
 import java.io.IOException;
 import java.util.List;
@@ -14,7 +15,8 @@ final class RulebookCommand {
   static final String MARKDOWN = "markdown";
   static final String HTML = "html";
   static final String JSON = "json";
-  static final List<String> FORMATS = List.of(MARKDOWN, HTML, JSON);
+  static final String TEXT = "text";
+  static final List<String> FORMATS = List.of(MARKDOWN, HTML, JSON, TEXT);
 
   private final Streams streams;
   private final Supplier<Engine> engine;
@@ -34,6 +36,7 @@ final class RulebookCommand {
         switch (format) {
           case HTML -> RulebookHtml.text(rules);
           case JSON -> RulebookJson.text(rules);
+          case TEXT -> RulebookText.text(rules);
           default -> RulebookMarkdown.text(rules);
         };
     new Output(streams.out()).print(text);

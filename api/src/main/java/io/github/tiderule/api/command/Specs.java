@@ -20,6 +20,8 @@ final class Specs {
   static final String SERVICES = "--services";
   static final String LINES = "--lines";
   static final String FORMAT = "--format";
+  static final String PROTOCOL = "--protocol";
+  static final String RULE = "--rule";
 
   private Specs() {}
 
@@ -71,12 +73,21 @@ final class Specs {
                     "Advise for this moment instead of the file's own,",
                     "as in 2027-01-12T18:30:00+01:00.")
                 .build())
+        .addOption(protocol())
         .addPositional(file("1"));
   }
 
   private static CommandSpec trace() {
     return command(
             TRACE, "Prints the reasoning: every finding, its rule, its sources, what did not fire.")
+        .addOption(
+            OptionSpec.builder(RULE)
+                .type(String.class)
+                .paramLabel("ID")
+                .description(
+                    "Print instead why this rule spoke or kept silent,", "condition by condition.")
+                .build())
+        .addOption(protocol())
         .addPositional(file("1"));
   }
 
@@ -84,6 +95,7 @@ final class Specs {
     return command(
             BATCH,
             "Reads cycle files one a line, and prints an answer or a refusal for each, in order.")
+        .addOption(protocol())
         .addPositional(file("0..1"));
   }
 
@@ -163,7 +175,18 @@ final class Specs {
                 .defaultValue(RulebookCommand.MARKDOWN)
                 .completionCandidates(formats)
                 .description("One of " + String.join(", ", formats) + ".")
-                .build());
+                .build())
+        .addOption(protocol());
+  }
+
+  private static OptionSpec protocol() {
+    return OptionSpec.builder(PROTOCOL)
+        .type(String.class)
+        .paramLabel("FILE")
+        .description(
+            "A clinic's own values of some parameters: a table with",
+            "the heading id,value,reason,by,since.")
+        .build();
   }
 
   private static PositionalParamSpec file(String arity) {

@@ -6,10 +6,12 @@ import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Quantiles;
+import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.Whelping;
 import java.util.List;
 
@@ -45,10 +47,7 @@ public final class AdviceJson {
 
   private void advice(Advice advice) {
     json.text("schema", SCHEMA)
-        .object(
-            "stamp",
-            advice.stamp(),
-            stamp -> json.text("engine", stamp.engine()).text("rules", stamp.rules()))
+        .object("stamp", advice.stamp(), this::stamp)
         .instant("asOf", advice.asOf())
         .instant("validUntil", advice.validUntil())
         .text("femaleId", advice.femaleId())
@@ -77,6 +76,30 @@ public final class AdviceJson {
         .object("whelping", advice.whelping(), this::whelping);
     talk(advice);
     reasoning(advice);
+  }
+
+  private void stamp(Stamp stamp) {
+    json.text("engine", stamp.engine()).text("rules", stamp.rules());
+    LocalProtocol overlay = stamp.overlay();
+    if (overlay != null) {
+      json.object("overlay", overlay, this::overlay);
+    }
+  }
+
+  private void overlay(LocalProtocol overlay) {
+    json.text("name", overlay.name())
+        .text("hash", overlay.hash())
+        .objects(
+            "changes",
+            overlay.changes(),
+            change ->
+                json.text("parameter", change.parameter())
+                    .exact("usual", change.usual())
+                    .exact("local", change.local())
+                    .text("unit", change.unit())
+                    .text("reason", change.reason())
+                    .text("by", change.by())
+                    .day("since", change.since()));
   }
 
   private void talk(Advice advice) {

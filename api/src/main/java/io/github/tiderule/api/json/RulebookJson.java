@@ -1,6 +1,7 @@
 package io.github.tiderule.api.json;
 
 import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.source.Source;
 import java.util.List;
@@ -21,12 +22,21 @@ public final class RulebookJson {
             json.text("schema", SCHEMA)
                 .text("rules", rules.fingerprint())
                 .objects(
+                    "concerns",
+                    rules.concerns(),
+                    concern ->
+                        json.text("file", concern.file())
+                            .text("stage", concern.stage().word())
+                            .text("title", concern.title())
+                            .texts("cards", concern.cards().stream().map(RuleCard::id).toList()))
+                .objects(
                     "cards",
                     rules.cards(),
                     card ->
                         json.text("id", card.id())
                             .text("stage", card.stage().word())
                             .text("title", card.title())
+                            .text("sentence", card.sentence())
                             .text("looksAt", card.looksAt())
                             .text("concludes", card.concludes())
                             .text("why", card.why())

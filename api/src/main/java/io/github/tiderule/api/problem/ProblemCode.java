@@ -10,6 +10,12 @@ public enum ProblemCode implements Worded {
   NOT_UTF8("not-utf8", "Maybe save the file as UTF-8?"),
   /** Not a JSON document. */
   NOT_JSON("not-json", "Maybe a comma, a quote or a bracket is missing just before this place?"),
+  /** Not a table of comma-separated values, or a row of another length. */
+  NOT_A_TABLE("not-a-table", "Maybe a comma or a quote is missing or too many?"),
+  /** A table with another heading. */
+  WRONG_HEADING("wrong-heading", "Maybe another table was meant?"),
+  /** A parameter that the rules do not have. */
+  UNKNOWN_PARAMETER("unknown-parameter", "Maybe a typing slip?"),
   /** More text after the end of the document. */
   TRAILING_CONTENT(
       "trailing-content", "Maybe two files ran together? For many cycles, use the batch command."),

@@ -4,6 +4,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Query;
@@ -250,6 +251,17 @@ public final class AdviceReport {
 
   private void foot() {
     page.gap();
+    LocalProtocol overlay = advice.stamp().overlay();
+    if (overlay != null) {
+      page.line(
+          "Worked out with the local protocol "
+              + overlay.name()
+              + ", which changes "
+              + (overlay.changes().size() == 1
+                  ? "1 parameter"
+                  : overlay.changes().size() + " parameters")
+              + "; the trace names them.");
+    }
     String rules = advice.stamp().rules().replaceFirst("^sha256:", "");
     String hash = rules.substring(0, Math.min(HASH_LETTERS, rules.length()));
     page.line(

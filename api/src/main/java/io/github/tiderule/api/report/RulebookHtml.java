@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.Stage;
@@ -16,12 +17,19 @@ public final class RulebookHtml {
       :root { color-scheme: light dark; }
       body { font: 1rem/1.5 Georgia, 'Times New Roman', serif; max-width: 46rem;
         margin: 2rem auto; padding: 0 1rem; }
-      h1, h2, h3 { line-height: 1.2; }
+      h1, h2, h3, h4 { line-height: 1.2; break-after: avoid; }
       h2 { border-bottom: 1px solid; margin-top: 3rem; }
-      article { margin: 2rem 0; break-inside: avoid; }
-      h3 code { font-weight: normal; margin-right: .5em; }
-      dt { font-style: italic; }
-      dd { margin: 0 0 .5rem 1.5rem; }
+      h3 { margin-top: 2.5rem; }
+      h4 { font-size: 1rem; margin-bottom: .3rem; }
+      h4 code { font-weight: normal; margin-right: .6em; }
+      nav ul { columns: 2 18rem; column-gap: 2rem; padding-left: 1.2rem; font-size: .9rem; }
+      article { margin: 1.5rem 0; break-inside: avoid; }
+      article p { margin: .3rem 0; }
+      dl { margin: .3rem 0; font-size: .9rem; }
+      dt { float: left; clear: left; margin-right: .6em; }
+      dd { margin: 0 0 .2rem 1.5rem; }
+      .sources dt { float: none; margin-top: .5rem; }
+      .local { border-left: 3px solid; padding-left: .6rem; }
       code { font: .9em ui-monospace, monospace; overflow-wrap: anywhere; }
       table { border-collapse: collapse; width: 100%; font-size: .9rem; }
       th, td { text-align: left; vertical-align: top; border-bottom: 1px solid #8888;
@@ -29,8 +37,9 @@ public final class RulebookHtml {
       td.number { text-align: right; white-space: nowrap; }
       tr { break-inside: avoid; }
       .wide { overflow-x: auto; }
-      @media print { body { max-width: none; margin: 0; font-size: 10pt; }
-        a { color: inherit; text-decoration: none; } }
+      @page { margin: 18mm; }
+      @media print { body { max-width: none; margin: 0; padding: 0; font-size: 10pt; }
+        a { color: inherit; text-decoration: none; } nav { break-after: page; } }
       """;
 
   private final StringBuilder html = new StringBuilder();
@@ -51,40 +60,75 @@ public final class RulebookHtml {
         .append("<title>Tiderule: rule book</title>\n<style>\n")
         .append(STYLE)
         .append("</style>\n</head>\n<body>\n<h1>Rule book</h1>\n<p>")
-        .append(rules.cards().size())
-        .append(" rules, ")
-        .append(rules.parameters().all().size())
-        .append(" parameters, ")
-        .append(rules.sources().all().size())
-        .append(" sources. Stamp: ")
+        .append(escaped(RulebookWords.summary(rules)))
+        .append(" Stamp: ")
         .append(code(rules.fingerprint()))
         .append("</p>\n");
+    RulebookWords.localNotes(rules)
+        .forEach(note -> html.append("<p class=\"local\">").append(escaped(note)).append("</p>\n"));
+    contents();
     for (Stage stage : Stage.values()) {
-      List<RuleCard> cards = rules.cards().stream().filter(card -> card.stage() == stage).toList();
-      if (!cards.isEmpty()) {
-        html.append("<h2>Stage ").append(escaped(stage.word())).append("</h2>\n");
-        cards.forEach(this::card);
-      }
+      html.append("<h2>Stage ").append(escaped(stage.word())).append("</h2>\n");
+      rules.concerns().stream().filter(one -> one.stage() == stage).forEach(this::concern);
     }
     parameters();
     sources();
     return html.append("</body>\n</html>\n").toString();
   }
 
+  private void contents() {
+    html.append("<nav>\n<ul>\n");
+    for (Concern concern : rules.concerns()) {
+      html.append("<li><a href=\"#")
+          .append(anchor("concern", concern.file()))
+          .append("\">")
+          .append(escaped(concern.title()))
+          .append("</a></li>\n");
+    }
+    html.append("</ul>\n</nav>\n");
+  }
+
+  private void concern(Concern concern) {
+    html.append("<h3 id=\"")
+        .append(anchor("concern", concern.file()))
+        .append("\">")
+        .append(escaped(concern.title()))
+        .append("</h3>\n");
+    concern.cards().forEach(this::card);
+  }
+
   private void card(RuleCard card) {
     html.append("<article id=\"")
         .append(anchor("rule", card.id()))
-        .append("\">\n<h3>")
+        .append("\">\n<h4>")
         .append(code(card.id()))
         .append(escaped(card.title()))
-        .append("</h3>\n<dl>\n");
-    entry("Looks at", escaped(card.looksAt()));
-    entry("Concludes", escaped(card.concludes()));
-    entry("Why", escaped(card.why()));
-    entry("Sources", links("source", card.sources()));
-    if (!card.parameters().isEmpty()) {
-      entry("Parameters", links("parameter", card.parameters()));
+        .append("</h4>\n<p>")
+        .append(escaped(card.sentence()))
+        .append(" <em>")
+        .append(escaped(card.why()))
+        .append("</em></p>\n<dl>\n");
+    for (Parameter parameter : RulebookWords.parameters(rules, card)) {
+      entry(
+          links("parameter", List.of(parameter.id())),
+          "<b>"
+              + escaped(PlainNumber.of(parameter.value()) + " " + parameter.unit())
+              + "</b>, "
+              + escaped(parameter.read())
+              + " ("
+              + links("source", List.of(parameter.source()))
+              + ")");
     }
+    entry(
+        "Sources",
+        card.sources().stream()
+            .map(
+                key ->
+                    links("source", List.of(key))
+                        + " ("
+                        + escaped(rules.sources().get(key).readAs())
+                        + ")")
+            .collect(Collectors.joining(", ")));
     html.append("</dl>\n</article>\n");
   }
 
@@ -119,7 +163,7 @@ public final class RulebookHtml {
   }
 
   private void sources() {
-    html.append("<h2>Sources</h2>\n<dl>\n");
+    html.append("<h2>Sources</h2>\n<dl class=\"sources\">\n");
     for (Source source : rules.sources().all()) {
       html.append("<dt id=\"")
           .append(anchor("source", source.key()))

@@ -1,9 +1,11 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Quantiles;
@@ -18,25 +20,28 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The reasoning for a vet: every firing by stage with its observations and sources, what did not
- * fire and why, and the numbers of the timeline. Plain text of at most 80 columns.
+ * The reasoning for a vet: every firing by stage with its observations, its sources and what its
+ * conditions saw, what did not fire and why, and the numbers of the timeline. Plain text of at most
+ * 80 columns.
  */
 public final class TraceReport {
 
   private final CycleRecord cycle;
+  private final Reasoning reasoning;
   private final Advice advice;
   private final Sources sources;
   private final Page page = new Page();
 
-  private TraceReport(CycleRecord cycle, Advice advice, Sources sources) {
+  private TraceReport(CycleRecord cycle, Reasoning reasoning, Sources sources) {
     this.cycle = cycle;
-    this.advice = advice;
+    this.reasoning = reasoning;
+    this.advice = reasoning.advice();
     this.sources = sources;
   }
 
   /** The report on a cycle, each line ended by a line feed. */
-  public static String text(CycleRecord cycle, Advice advice, Sources sources) {
-    return new TraceReport(cycle, advice, sources).text();
+  public static String text(CycleRecord cycle, Reasoning reasoning, Sources sources) {
+    return new TraceReport(cycle, reasoning, sources).text();
   }
 
   private String text() {
@@ -49,6 +54,7 @@ public final class TraceReport {
     if (!advice.action().because().isEmpty()) {
       page.line("by " + String.join(", ", advice.action().because()));
     }
+    localProtocol();
     firings();
     notFired();
     Doubts.writeDisagreementsWithSources(page, advice);
@@ -60,6 +66,34 @@ public final class TraceReport {
     page.line(advice.stamp().rules());
     page.line("Not a substitute for a vet; check your own local rules.");
     return page.toString();
+  }
+
+  private void localProtocol() {
+    LocalProtocol overlay = advice.stamp().overlay();
+    if (overlay == null) {
+      return;
+    }
+    page.heading("Local protocol " + overlay.name());
+    for (LocalProtocol.Change change : overlay.changes()) {
+      page.hanging(
+          2,
+          "-",
+          change.parameter()
+              + " is "
+              + PlainNumber.of(change.local())
+              + " instead of "
+              + PlainNumber.of(change.usual())
+              + " "
+              + change.unit()
+              + " since "
+              + change.since()
+              + ": "
+              + change.reason()
+              + " ("
+              + change.by()
+              + ")");
+    }
+    page.indented(2, overlay.hash());
   }
 
   private void firings() {
@@ -78,6 +112,7 @@ public final class TraceReport {
       if (!line.sources().isEmpty()) {
         page.hanging(6, "by:", String.join(", ", line.sources()));
       }
+      ConditionLines.brief(page, reasoning.conditions(line));
     }
   }
 
@@ -89,6 +124,12 @@ public final class TraceReport {
     for (NotFired rule : advice.notFired()) {
       page.hanging(2, "-", rule.rule() + " " + rule.title());
       page.hanging(6, "missing:", rule.missing());
+    }
+    if (reasoning.nearMissesUntold() > 0) {
+      page.indented(
+          2,
+          reasoning.nearMissesUntold()
+              + " more were one condition short, but further off. Ask for one with --rule ID.");
     }
   }
 

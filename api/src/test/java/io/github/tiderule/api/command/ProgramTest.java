@@ -113,13 +113,14 @@ class ProgramTest {
   }
 
   @Test
-  void rulebookComesInThreeFormats() {
+  void rulebookComesInFourFormats() {
     assertThat(Ran.with("", "rulebook").out(), startsWith("# Rule book"));
     assertThat(Ran.with("", "rulebook", "--format", "html").out(), startsWith("<!doctype html>"));
     assertThat(Ran.with("", "rulebook", "--format", "json").out(), startsWith("{\n  \"schema\""));
+    assertThat(Ran.with("", "rulebook", "--format", "text").out(), startsWith("Rule book\n"));
     Ran unknown = Ran.with("", "rulebook", "--format", "pdf");
     assertThat(unknown.status(), is(ExitStatus.REFUSED));
-    assertThat(unknown.err(), containsString("it can be markdown, html, json."));
+    assertThat(unknown.err(), containsString("it can be markdown, html, json, text."));
   }
 
   @Test

@@ -21,6 +21,7 @@ public final class Schemas {
   private static final Schema CYCLE = load("cycle-1");
   private static final Schema ADVICE = load("advice-1");
   private static final Schema PROBLEMS = load("problems-1");
+  private static final Schema RULEBOOK = load("rulebook-1");
   private static final Schema CHANGES = load("changes-1");
   private static final Schema STUD = load("stud-1");
 
@@ -45,6 +46,11 @@ public final class Schemas {
   /** What a schema has against a refusal. */
   public static List<String> againstProblems(String json) {
     return against(PROBLEMS, json);
+  }
+
+  /** What a schema has against a rule book. */
+  public static List<String> againstRulebook(String json) {
+    return against(RULEBOOK, json);
   }
 
   /** What a schema has against what changed. */

@@ -14,6 +14,7 @@ import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
@@ -43,7 +44,7 @@ class ReportsTest {
     for (int seed = 0; seed < 400; seed++) {
       Advice advice = InventedAdvice.of(seed);
       assertFits(AdviceReport.text(CYCLE, advice));
-      assertFits(TraceReport.text(CYCLE, advice, SOURCES));
+      assertFits(TraceReport.text(CYCLE, Reasoning.of(advice), SOURCES));
     }
   }
 
@@ -57,7 +58,7 @@ class ReportsTest {
   @Test
   void theReasoningReadsAsAVetWouldWantIt() {
     assertThat(
-        TraceReport.text(CYCLE, SampleAdvice.full(), SOURCES),
+        TraceReport.text(CYCLE, Reasoning.of(SampleAdvice.full()), SOURCES),
         is(Documents.resource("/io/github/tiderule/api/trace.txt")));
   }
 
@@ -69,7 +70,7 @@ class ReportsTest {
     assertThat(plan, not(containsString("WHELPING")));
     assertThat(plan, not(containsString("null")));
     assertFits(plan);
-    String trace = TraceReport.text(CYCLE, SampleAdvice.empty(), SOURCES);
+    String trace = TraceReport.text(CYCLE, Reasoning.of(SampleAdvice.empty()), SOURCES);
     assertThat(trace, containsString("No observation entered the timeline."));
     assertThat(trace, not(containsString("null")));
   }
@@ -86,11 +87,11 @@ class ReportsTest {
   void doNotDependOnTheLocale() {
     Locale before = Locale.getDefault();
     String here = AdviceReport.text(CYCLE, SampleAdvice.full());
-    String trace = TraceReport.text(CYCLE, SampleAdvice.full(), SOURCES);
+    String trace = TraceReport.text(CYCLE, Reasoning.of(SampleAdvice.full()), SOURCES);
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       assertThat(AdviceReport.text(CYCLE, SampleAdvice.full()), is(here));
-      assertThat(TraceReport.text(CYCLE, SampleAdvice.full(), SOURCES), is(trace));
+      assertThat(TraceReport.text(CYCLE, Reasoning.of(SampleAdvice.full()), SOURCES), is(trace));
     } finally {
       Locale.setDefault(before);
     }

@@ -2,12 +2,14 @@ package io.github.tiderule.api.report;
 
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.tiderule.api.json.RulebookJson;
+import io.github.tiderule.api.json.Schemas;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.parameter.Parameter;
@@ -29,7 +31,7 @@ class RulebooksTest {
     String html = RulebookHtml.text(RULES);
     String json = RulebookJson.text(RULES);
     for (RuleCard card : RULES.cards()) {
-      assertThat(markdown, containsString("### " + card.id() + " "));
+      assertThat(markdown, containsString("#### " + card.id() + " "));
       assertThat(html, containsString("id=\"rule-" + card.id() + "\""));
       assertThat(json, containsString("\"id\": \"" + card.id() + "\""));
     }
@@ -75,6 +77,28 @@ class RulebooksTest {
       }
     }
     assertThat(open.isEmpty(), is(true));
+  }
+
+  @Test
+  void theJsonFitsItsSchemaAndABrokenOneDoesNot() {
+    String json = RulebookJson.text(RULES);
+    assertThat(Schemas.againstRulebook(json), is(empty()));
+    assertThat(
+        Schemas.againstRulebook(json.replaceFirst("\"sentence\"", "\"phrase\"")), is(not(empty())));
+  }
+
+  @Test
+  void everyRuleStandsUnderOneConcernAsASentence() {
+    String text = RulebookText.text(RULES);
+    String html = RulebookHtml.text(RULES);
+    text.lines().forEach(line -> assertThat(line, Columns.of(line) <= Page.WIDTH, is(true)));
+    assertThat(
+        RULES.concerns().stream().mapToInt(concern -> concern.cards().size()).sum(),
+        is(RULES.cards().size()));
+    for (RuleCard card : RULES.cards()) {
+      assertThat(text, containsString("\n  " + card.id() + " "));
+      assertThat(html, containsString(card.title().replace("'", "&#39;")));
+    }
   }
 
   @Test

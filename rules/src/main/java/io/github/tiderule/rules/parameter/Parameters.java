@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -53,6 +54,34 @@ public final class Parameters {
       }
     }
     return new Parameters(byId);
+  }
+
+  /**
+   * These parameters with some values replaced.
+   *
+   * @throws IllegalArgumentException if the overlay changes a parameter that is not here
+   */
+  public Parameters with(Overlay overlay) {
+    SortedMap<String, Parameter> changed = new TreeMap<>(byId);
+    for (Overlay.Change change : overlay.changes()) {
+      Parameter usual = changed.get(change.id());
+      if (usual == null) {
+        throw new IllegalArgumentException("no parameter " + change.id());
+      }
+      changed.put(
+          change.id(),
+          new Parameter(
+              usual.id(),
+              change.value(),
+              usual.unit(),
+              usual.min(),
+              usual.max(),
+              usual.source(),
+              "local protocol: " + change.reason(),
+              change.since(),
+              usual.meaning()));
+    }
+    return new Parameters(changed);
   }
 
   /** The resource that holds the parameters of a scope. */
@@ -104,11 +133,12 @@ public final class Parameters {
    * @throws IllegalArgumentException if there is no such parameter
    */
   public double value(String id) {
-    Parameter parameter = byId.get(id);
-    if (parameter == null) {
-      throw new IllegalArgumentException("no parameter " + id);
-    }
-    return parameter.value();
+    return find(id).orElseThrow(() -> new IllegalArgumentException("no parameter " + id)).value();
+  }
+
+  /** The parameter of an id, if there is one. */
+  public Optional<Parameter> find(String id) {
+    return Optional.ofNullable(byId.get(id));
   }
 
   /** All parameters, by id. */

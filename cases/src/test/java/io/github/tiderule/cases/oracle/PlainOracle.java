@@ -1,0 +1,376 @@
+package io.github.tiderule.cases.oracle;
+
+import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.LevelKind;
+import io.github.tiderule.rules.fact.CandidateDay;
+import io.github.tiderule.rules.fact.Folds;
+import io.github.tiderule.rules.fact.LhTest;
+import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.Sign;
+import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.Smear;
+import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.Vaginoscopy;
+import io.github.tiderule.rules.parameter.Parameters;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/**
+ * What central rules ought to say of a season, worked out in plain Java from their titles and
+ * parameters. It calls no rule and shares no code with them. Answers are sets of what each
+ * conclusion is about: ids of observations, or days; for cautions, whether there is one.
+ */
+final class PlainOracle {
+
+  private static final String YES = "yes";
+
+  private final DrawnSeason season;
+  private final Parameters parameters;
+  private final LocalDate today;
+  private final Map<String, Set<String>> says = new TreeMap<>();
+
+  private PlainOracle(DrawnSeason season, Parameters parameters) {
+    this.season = season;
+    this.parameters = parameters;
+    this.today = season.moment.asOf().atZone(DrawnSeason.ZONE).toLocalDate();
+  }
+
+  /** By rule, all rules that the oracle knows, also those that say nothing. */
+  static Map<String, Set<String>> of(DrawnSeason season, Parameters parameters) {
+    PlainOracle oracle = new PlainOracle(season, parameters);
+    oracle.reading();
+    oracle.progesterone();
+    oracle.otherFindings();
+    oracle.days();
+    oracle.next();
+    oracle.care();
+    return oracle.says;
+  }
+
+  private double value(String id) {
+    return parameters.value(id);
+  }
+
+  private void say(String rule, Object... about) {
+    Set<String> all = says.computeIfAbsent(rule, key -> new TreeSet<>());
+    if (about.length > 0) {
+      all.add(List.of(about).toString());
+    }
+  }
+
+  private static double hours(Instant from, Instant to) {
+    return ChronoUnit.SECONDS.between(from, to) / 3600.0;
+  }
+
+  private static LocalDate local(Instant at) {
+    return at.atZone(DrawnSeason.ZONE).toLocalDate();
+  }
+
+  private void reading() {
+    for (String rule : List.of("RDG-002", "RDG-004", "RDG-030", "RDG-031", "RDG-032")) {
+      say(rule);
+    }
+    for (var report : season.reports) {
+      boolean mass = report.statedUnit() == Unit.NG_PER_ML || report.statedUnit() == Unit.UG_PER_L;
+      if (mass && report.value() > value("reading.ask-unit-above")) {
+        say("RDG-002", report.id());
+      }
+    }
+    season.bands.stream()
+        .filter(band -> band.statedUnit() == null)
+        .forEach(band -> say("RDG-004", band.id()));
+    LocalDate blood = season.blood.on();
+    for (Observation seen : season.observations()) {
+      if (seen.at().isAfter(season.moment.asOf())) {
+        say("RDG-030", seen.id());
+      }
+      if (blood == null) {
+        long old = ChronoUnit.DAYS.between(local(seen.at()), today);
+        if (old > value("reading.season.longest-days")) {
+          say("RDG-032", seen.id());
+        }
+      } else {
+        long before = ChronoUnit.DAYS.between(local(seen.at()), blood);
+        if (before > value("reading.season.days-before-blood")) {
+          say("RDG-031", seen.id());
+        }
+      }
+    }
+  }
+
+  private static double lowest(Level level) {
+    return level.low() / level.referenceFactor();
+  }
+
+  private static double highest(Level level) {
+    return level.high() / level.referenceFactor();
+  }
+
+  private static boolean hasLowEnd(Level level) {
+    return level.kind() == LevelKind.VALUE || level.kind() == LevelKind.ABOVE;
+  }
+
+  private static boolean hasHighEnd(Level level) {
+    return level.kind() == LevelKind.VALUE || level.kind() == LevelKind.BELOW;
+  }
+
+  private void progesterone() {
+    for (String rule : List.of("FND-001", "FND-002", "FND-007", "FND-010", "FND-020", "FND-030")) {
+      say(rule);
+    }
+    if (season.levels.isEmpty()) {
+      say("FND-001", List.of());
+    }
+    for (String laboratory : List.of("A", "B")) {
+      List<Level> line =
+          season.levels.stream()
+              .filter(level -> level.series().laboratory().equals(laboratory))
+              .sorted(Comparator.comparing(Level::at))
+              .toList();
+      if (!line.isEmpty()) {
+        ends(line);
+        steps(line);
+        pairs(line);
+      }
+    }
+  }
+
+  /** What the first and the last value of a line say. */
+  private void ends(List<Level> line) {
+    double floor = value("findings.rise.floor");
+    Level last = line.get(line.size() - 1);
+    boolean leftBefore =
+        line.stream().anyMatch(l -> !l.equals(last) && lowest(l) >= value("findings.base.left"));
+    if (highest(last) < floor && !leftBefore) {
+      say("FND-002", List.of(last.observation()));
+    }
+    if (line.size() == 1 && highest(last) < floor) {
+      say("FND-007", List.of());
+    }
+  }
+
+  /** What one value and the very next say. */
+  private void steps(List<Level> line) {
+    double crossing = value("findings.ovulation.level");
+    for (int i = 0; i + 1 < line.size(); i++) {
+      Level a = line.get(i);
+      Level b = line.get(i + 1);
+      boolean risenBefore = line.subList(0, i).stream().anyMatch(l -> lowest(l) >= crossing);
+      if (hasHighEnd(a)
+          && highest(a) < crossing
+          && hasLowEnd(b)
+          && lowest(b) >= crossing
+          && !risenBefore) {
+        say("FND-010", List.of(a.observation(), b.observation()));
+      }
+      double gap = hours(a.at(), b.at());
+      if (a.kind() == LevelKind.VALUE
+          && b.kind() == LevelKind.VALUE
+          && lowest(a) >= value("findings.fast.floor")
+          && gap >= value("findings.pace.least-hours")
+          && Math.exp(Math.log(b.low() / a.low()) * 24 / gap) > value("findings.fast.per-day")) {
+        say("FND-020", List.of(a.observation(), b.observation()));
+      }
+    }
+  }
+
+  /** What two values of a line say, whatever lies between. */
+  private void pairs(List<Level> line) {
+    for (int i = 0; i < line.size(); i++) {
+      Level a = line.get(i);
+      for (Level b : line.subList(i + 1, line.size())) {
+        double kept = b.low() / a.low();
+        if (a.kind() == LevelKind.VALUE
+            && b.kind() == LevelKind.VALUE
+            && hours(a.at(), b.at()) <= value("findings.swing.hours")
+            && kept <= 1 - value("findings.swing.least")
+            && kept >= 1 - value("findings.swing.most")) {
+          say("FND-030", List.of(a.observation(), b.observation()));
+        }
+      }
+    }
+  }
+
+  private void otherFindings() {
+    for (String rule : List.of("FND-043", "FND-050", "FND-051", "FND-055", "FND-060")) {
+      say(rule);
+    }
+    for (LhTest test : season.lhTests) {
+      boolean alone =
+          season.lhTests.stream()
+              .filter(other -> !other.equals(test))
+              .allMatch(
+                  other -> Math.abs(hours(test.at(), other.at())) > value("findings.lh.gap-hours"));
+      if (!test.positive() && alone) {
+        say("FND-043", List.of(test.id()));
+      }
+    }
+    double full = value("findings.smear.full");
+    List<Smear> counted =
+        season.smears.stream().filter(smear -> smear.cornifiedPercent() != null).toList();
+    Instant lastCounted = counted.stream().map(Smear::at).max(Instant::compareTo).orElse(null);
+    Instant last = season.smears.stream().map(Smear::at).max(Instant::compareTo).orElse(null);
+    boolean everFull = counted.stream().anyMatch(smear -> percent(smear) >= full);
+    for (Smear smear : counted) {
+      if (!everFull && smear.at().equals(lastCounted)) {
+        say("FND-050", List.of(smear.id()));
+      }
+      boolean clean = smear.neutrophils() == null || smear.neutrophils() == Neutrophils.NONE;
+      if (percent(smear) >= full && clean && smear.at().equals(last)) {
+        say("FND-051", List.of(smear.id()));
+      }
+      if (counted.size() == 1) {
+        say("FND-055", List.of(smear.id()));
+      }
+    }
+    Instant lastLook =
+        season.folds.stream().map(Vaginoscopy::at).max(Instant::compareTo).orElse(null);
+    season.folds.stream()
+        .filter(look -> look.folds() == Folds.ANGULAR && look.at().equals(lastLook))
+        .forEach(look -> say("FND-060", List.of(look.id())));
+  }
+
+  private static double percent(Smear smear) {
+    Double percent = smear.cornifiedPercent();
+    return percent == null ? Double.NaN : percent;
+  }
+
+  private boolean found(FindingKind kind) {
+    return season.findings.stream().anyMatch(finding -> finding.kind() == kind);
+  }
+
+  private void each(String rule, boolean holds, Predicate<CandidateDay> suits) {
+    say(rule);
+    if (holds) {
+      season.days.stream().filter(suits).forEach(day -> say(rule, day.day()));
+    }
+  }
+
+  private void days() {
+    Semen semen = season.semen.semen();
+    Route route = season.semen.route();
+    boolean vaginal = route == Route.NATURAL || route == Route.VAGINAL;
+    double negligible = value("days.share.negligible");
+    double most = season.days.stream().mapToDouble(CandidateDay::share).max().orElse(0);
+    each("DAY-006", true, day -> day.share() == most && most >= negligible);
+    each("DAY-007", true, day -> day.share() < negligible);
+    each(
+        "DAY-010",
+        semen == Semen.CHILLED,
+        day -> day.probabilityOvulated() < value("days.early.ovulated"));
+    each(
+        "DAY-011",
+        semen == Semen.FROZEN,
+        day -> day.daysAfterOvulation() < value("days.frozen.early-first"));
+    each(
+        "DAY-012",
+        semen == Semen.NATURAL || semen == Semen.FRESH,
+        day -> day.daysAfterOvulation() < value("days.natural.too-early"));
+    each(
+        "DAY-013",
+        semen == Semen.FROZEN && !found(FindingKind.PROVEN_OVULATION),
+        day -> !day.day().isAfter(today.plusDays((long) value("days.commit.days"))));
+    Integer doses = season.semen.doses();
+    each(
+        "DAY-014",
+        (semen == Semen.CHILLED || semen == Semen.FROZEN)
+            && doses != null
+            && doses == 1
+            && season.forecast.width90Days() > value("days.commit.width"),
+        day -> true);
+    LocalDate blood = season.blood.on();
+    each(
+        "DAY-016",
+        blood != null,
+        day -> {
+          long number = blood == null ? 0 : ChronoUnit.DAYS.between(blood, day.day());
+          return number >= value("days.habit.first")
+              && number <= value("days.habit.last")
+              && day.daysAfterOvulation() < value("days.habit.before");
+        });
+    double veto = value("days.closed.veto");
+    double oppose = value("days.closed.oppose");
+    each("DAY-020", vaginal, day -> day.probabilityClosed() >= veto);
+    each(
+        "DAY-021",
+        vaginal,
+        day -> day.probabilityClosed() < veto && day.probabilityClosed() >= oppose);
+    double late = value("days.intrauterine.late");
+    double over = value("days.intrauterine.over");
+    each(
+        "DAY-022",
+        !vaginal,
+        day -> day.daysAfterOvulation() >= late && day.daysAfterOvulation() < over);
+    each("DAY-023", !vaginal, day -> day.daysAfterOvulation() >= over);
+  }
+
+  private void caution(String rule, boolean holds) {
+    say(rule);
+    if (holds) {
+      say(rule, YES);
+    }
+  }
+
+  private void next() {
+    caution(
+        "NXT-030", found(FindingKind.LATE_PRESENTATION) && !found(FindingKind.DIOESTROUS_SHIFT));
+    caution("NXT-031", found(FindingKind.SINGLE_SMEAR) && !found(FindingKind.LATE_PRESENTATION));
+    caution("NXT-032", found(FindingKind.DIOESTROUS_SHIFT));
+    caution("NXT-035", found(FindingKind.LH_SURGE));
+    caution("NXT-036", found(FindingKind.PROVEN_OVULATION));
+  }
+
+  /** Whether a sign was last seen present; of two looks at one time, both count. */
+  private boolean now(SignKind kind) {
+    Optional<Instant> denied =
+        season.signs.stream()
+            .filter(sign -> sign.sign() == kind && !sign.present())
+            .map(Sign::at)
+            .max(Instant::compareTo);
+    return season.signs.stream()
+        .anyMatch(
+            sign ->
+                sign.sign() == kind
+                    && sign.present()
+                    && denied.map(at -> !at.isAfter(sign.at())).orElse(true));
+  }
+
+  private void care() {
+    boolean unwell = now(SignKind.UNWELL);
+    boolean foul = now(SignKind.FOUL_DISCHARGE);
+    LocalDate blood = season.blood.on();
+    long number = blood == null ? -1 : ChronoUnit.DAYS.between(blood, today);
+    caution("CAR-010", unwell);
+    caution(
+        "CAR-011",
+        unwell
+            && number >= value("care.pyometra.first-day")
+            && number <= value("care.pyometra.last-day"));
+    caution("CAR-013", foul && unwell);
+    caution("CAR-014", foul);
+    caution(
+        "CAR-021",
+        season.treatments.stream()
+            .anyMatch(
+                treatment ->
+                    treatment.kind() == TreatmentKind.DESLORELIN
+                        && ChronoUnit.DAYS.between(treatment.on(), today)
+                            <= value("care.implant.days")));
+    caution("CAR-026", season.forecast.noOvulationProbability() >= value("care.no-ovulation"));
+    caution("CAR-031", season.female.bornOn() == null);
+  }
+}

@@ -1,0 +1,46 @@
+package io.github.tiderule.rules.condition;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One test within a condition.
+ *
+ * @param text the test as the rule file writes it
+ * @param reads the places of a match that it reads, in the order of the test's arguments
+ */
+public record Check(String text, List<Integer> reads, Test test) {
+
+  /** The compiled test. */
+  @FunctionalInterface
+  public interface Test {
+
+    /**
+     * Whether some values pass.
+     *
+     * @throws Exception if a value is missing that the test needs
+     */
+    boolean holds(Object... values) throws Exception;
+  }
+
+  public Check {
+    reads = List.copyOf(reads);
+  }
+
+  /** Whether it holds for a match; a test that cannot be made does not hold. */
+  boolean holds(@Nullable Object[] match) {
+    Object[] values = new Object[reads.size()];
+    for (int i = 0; i < values.length; i++) {
+      @Nullable Object value = match[reads.get(i)];
+      if (value == null) {
+        return false;
+      }
+      values[i] = value;
+    }
+    try {
+      return test.holds(values);
+    } catch (Exception e) {
+      return false;
+    }
+  }
+}

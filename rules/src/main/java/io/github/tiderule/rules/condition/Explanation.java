@@ -1,0 +1,176 @@
+package io.github.tiderule.rules.condition;
+
+import io.github.tiderule.rules.condition.Attempt.Miss;
+import io.github.tiderule.rules.condition.Condition.Need;
+import io.github.tiderule.rules.parameter.Parameter;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Why a rule spoke or kept silent over some facts. */
+public final class Explanation {
+
+  private final RuleConditions rule;
+  private final Given given;
+
+  public Explanation(RuleConditions rule, Given given) {
+    this.rule = rule;
+    this.given = given;
+  }
+
+  /** Whether the conditions are all met by some facts. */
+  public boolean met() {
+    return Search.nearest(rule, given, 0, fact -> true, attempt -> true).isPresent();
+  }
+
+  /** The conditions with what they saw, for the facts that come nearest to meeting them all. */
+  public List<ConditionSeen> conditions() {
+    return conditions(fact -> true);
+  }
+
+  /**
+   * The conditions with what they saw when the rule spoke.
+   *
+   * @param matched the facts that the rule engine matched
+   */
+  public List<ConditionSeen> conditions(Collection<?> matched) {
+    Set<Object> own = Collections.newSetFromMap(new IdentityHashMap<>());
+    own.addAll(matched);
+    return conditions(fact -> fact instanceof Parameter || own.contains(fact));
+  }
+
+  private List<ConditionSeen> conditions(java.util.function.Predicate<Object> mayMatch) {
+    for (int misses = 0; misses <= rule.conditions().size(); misses++) {
+      Optional<Attempt> attempt = Search.nearest(rule, given, misses, mayMatch, any -> true);
+      if (attempt.isPresent()) {
+        return seen(attempt.get());
+      }
+    }
+    return List.of();
+  }
+
+  private List<ConditionSeen> seen(Attempt attempt) {
+    List<ConditionSeen> seen = new ArrayList<>();
+    Wording wording = new Wording(rule, attempt.match());
+    for (int i = 0; i < rule.conditions().size(); i++) {
+      Condition condition = rule.conditions().get(i);
+      @Nullable Miss miss = attempt.at(i).orElse(null);
+      seen.add(seen(condition, attempt.match(), miss, wording));
+    }
+    return seen;
+  }
+
+  private ConditionSeen seen(
+      Condition condition, @Nullable Object[] match, @Nullable Miss miss, Wording wording) {
+    if (condition.need() == Need.NONE) {
+      @Nullable Object blocker = miss == null ? null : miss.nearest();
+      String kind = Values.kind(condition.type()).replaceFirst("^an? |^the ", "");
+      return condition.decidable(match)
+          ? new ConditionSeen(
+              blocker == null ? Outcome.MET : Outcome.UNMET,
+              "no " + kind + (blocker == null ? "" : ", but there is " + Values.fact(blocker)),
+              unseen(condition, wording, Outcome.NOT_TRIED))
+          : new ConditionSeen(
+              Outcome.NOT_TRIED, "no " + kind, unseen(condition, wording, Outcome.NOT_TRIED));
+    }
+    @Nullable Object fact = miss == null ? match[condition.place()] : miss.nearest();
+    if (fact == null) {
+      Outcome outcome =
+          miss == null
+              ? Outcome.MET
+              : condition.decidable(match) ? Outcome.UNMET : Outcome.NOT_TRIED;
+      return new ConditionSeen(
+          outcome,
+          Values.kind(condition.type()) + (outcome == Outcome.UNMET ? ", and there is none" : ""),
+          unseen(condition, wording, Outcome.NOT_TRIED));
+    }
+    if (fact instanceof Parameter) {
+      return new ConditionSeen(Outcome.MET, "the parameter " + Values.fact(fact), List.of());
+    }
+    List<Check> unmet = miss == null ? List.of() : miss.unmet();
+    List<CheckSeen> checks =
+        condition.checks().stream()
+            .map(
+                check -> {
+                  String saw = wording.saw(check, fact);
+                  Outcome outcome =
+                      !unmet.contains(check)
+                          ? Outcome.MET
+                          : isMissing(saw) ? Outcome.MISSING : Outcome.UNMET;
+                  return new CheckSeen(wording.asks(check), check.text(), outcome, saw);
+                })
+            .toList();
+    boolean onlyMissing =
+        !unmet.isEmpty() && checks.stream().noneMatch(check -> check.outcome() == Outcome.UNMET);
+    Outcome outcome = miss == null ? Outcome.MET : onlyMissing ? Outcome.MISSING : Outcome.UNMET;
+    return new ConditionSeen(outcome, subject(condition, fact), checks);
+  }
+
+  private static boolean isMissing(String saw) {
+    return saw.equals(Values.words(null));
+  }
+
+  private static String subject(Condition condition, Object fact) {
+    String kind = Values.kind(condition.type());
+    String which = Values.fact(fact);
+    return which.startsWith("the ") || kind.startsWith("the ") ? which : kind + ", " + which;
+  }
+
+  private static List<CheckSeen> unseen(Condition condition, Wording wording, Outcome outcome) {
+    return condition.checks().stream()
+        .map(check -> new CheckSeen(wording.asks(check), check.text(), outcome, ""))
+        .toList();
+  }
+
+  /**
+   * The one thing that would have to be learned for the rule to speak; absent where it is not one
+   * condition short, or where what is short is known to be otherwise rather than near or unknown.
+   */
+  public Optional<Lack> lack() {
+    if (!rule.mayBeNear() || Relevance.hopeless(rule, given)) {
+      return Optional.empty();
+    }
+    return Search.nearest(
+            rule,
+            given,
+            1,
+            fact -> true,
+            attempt ->
+                attempt.misses().isEmpty()
+                    || Relevance.distance(rule, given, attempt) < Relevance.NOT_TOLD)
+        .filter(attempt -> !attempt.misses().isEmpty())
+        .map(this::lack);
+  }
+
+  private Lack lack(Attempt attempt) {
+    Miss miss = attempt.misses().get(0);
+    Wording wording = new Wording(rule, attempt.match());
+    @Nullable Object nearest = miss.nearest();
+    Condition condition = miss.condition();
+    String missing;
+    if (nearest == null) {
+      String wanted =
+          condition.checks().stream().map(wording::asks).collect(Collectors.joining(", "));
+      missing = Values.kind(condition.type()) + (wanted.isEmpty() ? "" : ": " + wanted);
+    } else if (miss.inTheWay()) {
+      missing = "an answer to " + Values.fact(nearest);
+    } else {
+      missing =
+          miss.unmet().stream()
+              .map(check -> lacking(wording.asks(check), wording.saw(check, nearest)))
+              .distinct()
+              .collect(Collectors.joining("; ", "for " + Values.fact(nearest) + ": ", ""));
+    }
+    return new Lack(missing, Relevance.distance(rule, given, attempt));
+  }
+
+  private static String lacking(String asks, String saw) {
+    return asks + (saw.isEmpty() || isMissing(saw) ? "" : ", not " + saw);
+  }
+}

@@ -1,0 +1,10 @@
+package io.github.tiderule.rules.condition;
+
+/**
+ * The one condition a rule is short of.
+ *
+ * @param missing what is missing, in plain words
+ * @param distance how far off it is: 0 for an answer or a value not given, then the share by which
+ *     a number misses its threshold, and 1 for an observation of which there is none
+ */
+public record Lack(String missing, double distance) {}

@@ -1,0 +1,96 @@
+package io.github.tiderule.rules.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The words, numbers, texts and signs of a test as written, read one after the other. */
+final class Tokens {
+
+  private static final Pattern TOKEN =
+      Pattern.compile(
+          "\"(?:\\\\.|[^\"\\\\])*\"|[0-9]+(?:\\.[0-9]+)?|[$A-Za-z_][$\\w]*|>=|<=|==|!=|&&|\\|\\||\\S");
+
+  private final List<String> tokens = new ArrayList<>();
+  private int at;
+
+  Tokens(String text) {
+    Matcher matcher = TOKEN.matcher(text);
+    while (matcher.find()) {
+      tokens.add(matcher.group());
+    }
+  }
+
+  private Tokens(List<String> tokens) {
+    this.tokens.addAll(tokens);
+  }
+
+  boolean done() {
+    return at == tokens.size();
+  }
+
+  /** The next token, or nothing at the end. */
+  String peek() {
+    return done() ? "" : tokens.get(at);
+  }
+
+  String next() {
+    if (done()) {
+      throw new IllegalArgumentException("the test ends early");
+    }
+    return tokens.get(at++);
+  }
+
+  boolean take(String token) {
+    boolean there = peek().equals(token);
+    if (there) {
+      at++;
+    }
+    return there;
+  }
+
+  void expect(String token) {
+    if (!take(token)) {
+      throw new IllegalArgumentException(token + " expected at " + peek());
+    }
+  }
+
+  /** The rest, cut wherever one of some tokens stands outside all brackets, those left out. */
+  List<Tokens> cut(List<String> separators) {
+    List<Tokens> parts = new ArrayList<>();
+    List<String> part = new ArrayList<>();
+    int depth = 0;
+    for (String token : tokens.subList(at, tokens.size())) {
+      depth += token.equals("(") ? 1 : token.equals(")") ? -1 : 0;
+      if (depth == 0 && separators.contains(token)) {
+        parts.add(new Tokens(part));
+        part = new ArrayList<>();
+      } else {
+        part.add(token);
+      }
+    }
+    parts.add(new Tokens(part));
+    return parts;
+  }
+
+  /** The first of some tokens that stands outside all brackets, or nothing. */
+  String first(List<String> wanted) {
+    int depth = 0;
+    for (String token : tokens.subList(at, tokens.size())) {
+      depth += token.equals("(") ? 1 : token.equals(")") ? -1 : 0;
+      if (depth == 0 && wanted.contains(token)) {
+        return token;
+      }
+    }
+    return "";
+  }
+
+  @Override
+  public String toString() {
+    return String.join(" ", tokens.subList(at, tokens.size()))
+        .replace(" . ", ".")
+        .replace(" (", "(")
+        .replace(" ,", ",");
+  }
+}

@@ -1,0 +1,236 @@
+package io.github.tiderule.rules.condition;
+
+import io.github.tiderule.rules.parameter.Parameter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Says what a test asks for and what it saw, given what a rule's conditions matched. */
+final class Wording {
+
+  private static final List<String> SIGNS =
+      List.of("==", "!=", ">=", "<=", ">", "<", "in", "contains", "not", "matches");
+
+  private static final Map<String, String> SIGN_WORDS =
+      Map.of(
+          "==",
+          "is",
+          "!=",
+          "is not",
+          ">=",
+          "at least",
+          "<=",
+          "at most",
+          ">",
+          "above",
+          "<",
+          "below",
+          "in",
+          "one of",
+          "contains",
+          "with",
+          "not",
+          "not reading like",
+          "matches",
+          "reading like");
+
+  private static final Pattern HOURS =
+      Pattern.compile("Hours\\.between\\( (\\S+), (\\S+) \\)( / 24)?");
+
+  private static final Pattern RATIO = Pattern.compile("(\\w+) / (\\$\\w+)\\.\\1");
+
+  private static final Pattern PACE =
+      Pattern.compile(
+          "Math\\.pow\\( (\\w+) / (\\$\\w+)\\.\\1, 24 / Hours\\.between\\( \\2\\.at, at \\) \\)");
+
+  private static final Pattern ASKED = Pattern.compile("\\$\\w+\\.(\\w+)\\( (\\w+) \\)");
+
+  private final RuleConditions rule;
+  private final Map<String, @Nullable Object> names = new HashMap<>();
+  private final Map<String, String> units = new HashMap<>();
+
+  Wording(RuleConditions rule, @Nullable Object[] match) {
+    this.rule = rule;
+    rule.places().forEach((name, place) -> names.put(name, match[place]));
+    for (Condition condition : rule.conditions()) {
+      if (match[condition.place()] instanceof Parameter parameter) {
+        rule.places()
+            .forEach(
+                (name, place) -> {
+                  if (condition.bindings().stream().anyMatch(b -> b.place() == place)) {
+                    units.put(name, parameter.unit());
+                  }
+                });
+      }
+    }
+  }
+
+  /** What a test asks for. */
+  String asks(Check check) {
+    return plain(check.text()).cut(List.of("||")).stream()
+        .map(this::alternative)
+        .distinct()
+        .collect(Collectors.joining(" or "));
+  }
+
+  private String alternative(Tokens test) {
+    return test.cut(List.of("&&")).stream().map(this::one).collect(Collectors.joining(" and "));
+  }
+
+  /** The value a test saw in a fact; empty where it cannot be told. */
+  String saw(Check check, Object fact) {
+    List<String> seen = new ArrayList<>();
+    for (Tokens part : plain(check.text()).cut(List.of("||", "&&"))) {
+      Tokens left = part.cut(SIGNS).get(0);
+      String property = left.toString();
+      try {
+        String unit =
+            property.startsWith("Hours.") ? (property.endsWith("/ 24") ? "day" : "h") : "";
+        seen.add(
+            Values.withUnit(
+                Expression.value(left, fact, names, rule.imports()),
+                unit.isEmpty() ? Values.unit(property) : unit));
+      } catch (Expression.MissingValue e) {
+        seen.add(Values.words(null));
+      } catch (IllegalArgumentException e) {
+        // of a form not known here: the test as written is shown all the same
+      }
+    }
+    return seen.stream().distinct().collect(Collectors.joining(", "));
+  }
+
+  /**
+   * How far a fact is from passing a test that it fails, as a share of the greater of the two
+   * numbers compared; infinite where no numbers are compared.
+   */
+  double gap(Check check, Object fact) {
+    Tokens test = plain(check.text());
+    List<Tokens> sides = test.cut(SIGNS);
+    if (sides.size() != 2 || !test.first(List.of("||", "&&")).isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    try {
+      @Nullable Object left = Expression.value(sides.get(0), fact, names, rule.imports());
+      @Nullable Object right = Expression.value(sides.get(1), fact, names, rule.imports());
+      if (left instanceof Number one && right instanceof Number other) {
+        double greatest = Math.max(Math.abs(one.doubleValue()), Math.abs(other.doubleValue()));
+        double gap = Math.abs(one.doubleValue() - other.doubleValue()) / greatest;
+        return gap >= 0 ? gap : Double.POSITIVE_INFINITY;
+      }
+    } catch (Expression.MissingValue | IllegalArgumentException e) {
+      // nothing to compare
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  private static Tokens plain(String text) {
+    String bare = text.strip();
+    boolean wrapped =
+        bare.startsWith("(") && bare.endsWith(")") && bare.indexOf(')') == bare.length() - 1;
+    return new Tokens(wrapped ? bare.substring(1, bare.length() - 1) : bare);
+  }
+
+  private String one(Tokens test) {
+    String sign = test.first(SIGNS);
+    if (sign.isEmpty()) {
+      return test.toString();
+    }
+    List<Tokens> sides = test.cut(SIGNS);
+    String left = sides.get(0).toString();
+    Tokens right = sides.get(sides.size() - 1);
+    String bound = right.toString();
+    if (bound.equals("null")) {
+      return Values.property(left) + (sign.equals("==") ? " not given" : " given");
+    }
+    if (bound.equals("true") || bound.equals("false")) {
+      return (bound.equals("true") ? "" : "not ") + Values.property(left);
+    }
+    if (left.equals("series") && sign.equals("==")) {
+      return "of the same laboratory and method as " + value(owner(bound), "");
+    }
+    Matcher hours = HOURS.matcher(left);
+    if (hours.matches()) {
+      return elapsed(hours, sign, right);
+    }
+    String unit = units.getOrDefault(bound, Values.unit(left));
+    return measure(left)
+        + " "
+        + SIGN_WORDS.getOrDefault(sign, sign)
+        + " "
+        + (sign.equals("in") ? list(right) : value(right, unit));
+  }
+
+  /** What the left side of a comparison measures. */
+  private String measure(String left) {
+    Matcher ratio = RATIO.matcher(left);
+    if (ratio.matches()) {
+      return "ratio to " + value(new Tokens(ratio.group(2)), "");
+    }
+    Matcher pace = PACE.matcher(left);
+    if (pace.matches()) {
+      return "rise per day since " + value(new Tokens(pace.group(2)), "");
+    }
+    Matcher asked = ASKED.matcher(left);
+    if (asked.matches()) {
+      return Values.property(asked.group(1)) + " " + Values.property(asked.group(2));
+    }
+    return Values.property(left);
+  }
+
+  private String list(Tokens right) {
+    String text = right.toString();
+    Tokens inside = new Tokens(text.substring(text.indexOf('(') + 1, text.lastIndexOf(')')));
+    return inside.cut(List.of(",")).stream()
+        .map(item -> value(item, ""))
+        .collect(Collectors.joining(", "));
+  }
+
+  private String elapsed(Matcher hours, String sign, Tokens right) {
+    boolean after = hours.group(1).startsWith("$");
+    String other = value(owner(after ? hours.group(1) : hours.group(2)), "");
+    String order = (after ? "after " : "before ") + other;
+    if (right.toString().equals("0")) {
+      return switch (sign) {
+        case ">" -> (after ? "later than " : "earlier than ") + other;
+        case "==" -> "at the same time as " + other;
+        case "<" -> (after ? "earlier than " : "later than ") + other;
+        default -> "not " + (after ? "before " : "after ") + other;
+      };
+    }
+    String unit = hours.group(3) == null ? "h" : "day";
+    return SIGN_WORDS
+            .getOrDefault(sign, sign)
+            .replace("above", "more than")
+            .replace("below", "less than")
+        + " "
+        + value(right, unit)
+        + " "
+        + order;
+  }
+
+  /** The name before the first dot: of {@code $a.series}, {@code $a}. */
+  private static Tokens owner(String path) {
+    int dot = path.indexOf('.');
+    return new Tokens(dot < 0 ? path : path.substring(0, dot));
+  }
+
+  private String value(Tokens expression, String unit) {
+    String text = expression.toString();
+    try {
+      @Nullable Object value = Expression.value(expression, null, names, rule.imports());
+      if (value == null) {
+        return text;
+      }
+      return value instanceof Record && !(value instanceof io.github.tiderule.rules.fact.Series)
+          ? Values.fact(value)
+          : Values.withUnit(value, unit);
+    } catch (Expression.MissingValue | IllegalArgumentException e) {
+      return text;
+    }
+  }
+}
