@@ -1,5 +1,7 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.calendar.AdvisedDates;
+import io.github.tiderule.api.calendar.CalendarFeed;
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.json.AdviceJson;
@@ -13,17 +15,19 @@ import io.github.tiderule.engine.advice.Advice;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** {@code advise} and {@code trace}: one cycle file in, one answer out. */
+/** {@code advise}, {@code trace} and {@code calendar}: one cycle file in, one answer out. */
 final class CycleCommand {
 
   /** What to print of the answer. */
   enum Form {
     PLAN,
     TRACE,
-    JSON
+    JSON,
+    CALENDAR
   }
 
   private final Streams streams;
@@ -75,6 +79,14 @@ final class CycleCommand {
       case PLAN -> AdviceReport.text(cycle, advice);
       case TRACE -> TraceReport.text(cycle, advice, ready.rules().sources());
       case JSON -> AdviceJson.text(advice, Layout.INDENTED);
+      case CALENDAR ->
+          CalendarFeed.text(
+              CalendarFeed.seasonOf(cycle),
+              List.of(
+                  AdvisedDates.of(
+                      AdviceJson.text(advice, Layout.ONE_LINE),
+                      CalendarFeed.nameOf(cycle.female()))),
+              cycle.asOf());
     };
   }
 }

@@ -72,6 +72,15 @@ public final class Program {
       }
       case Specs.TRACE ->
           new CycleCommand(streams, engine).run(file(parsed), CycleCommand.Form.TRACE, null);
+      case ExchangeSpecs.CALENDAR ->
+          new CycleCommand(streams, engine).run(file(parsed), CycleCommand.Form.CALENDAR, null);
+      case ExchangeSpecs.LABORATORY ->
+          new LaboratoryCommand(streams)
+              .run(
+                  file(parsed),
+                  parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
+                  new Given(parsed.matchedOptionValue(ExchangeSpecs.INTO, "")),
+                  parsed.hasMatchedOption(ExchangeSpecs.SAVE));
       case Specs.BATCH -> new BatchCommand(streams, engine).run(file(parsed));
       case Specs.RULEBOOK -> new RulebookCommand(streams, engine).run(format(parsed));
       default -> new RecordCommands(streams, engine).run(command, parsed);

@@ -38,6 +38,7 @@ final class Specs {
         .addSubcommand(BATCH, batch())
         .addSubcommand(RULEBOOK, rulebook());
     if (arguments.length == 0 || !top.subcommands().containsKey(arguments[0])) {
+      ExchangeSpecs.addTo(top);
       RecordSpecs.addTo(top);
     }
     return top;
@@ -93,7 +94,7 @@ final class Specs {
                 .build());
   }
 
-  private static PositionalParamSpec file(String arity) {
+  static PositionalParamSpec file(String arity) {
     return PositionalParamSpec.builder()
         .type(String.class)
         .index("0")
