@@ -138,6 +138,9 @@ final class LaboratoryCommand {
     Path whole = file.toRealPath();
     Path fresh = Files.createTempFile(whole.getParent(), "tiderule", ".json");
     try {
+      // a temporary file is its owner's alone; the cycle file stays as open as it was
+      Files.copy(
+          whole, fresh, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
       Files.writeString(fresh, text);
       Files.move(fresh, whole, StandardCopyOption.REPLACE_EXISTING);
     } finally {

@@ -10,7 +10,10 @@ import io.github.tiderule.engine.CycleRecord;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,8 +59,11 @@ class LaboratoryCommandTest {
     assertThat(preview.err(), containsString("2 new, 0 duplicate, 1 refused. Nothing is saved"));
     assertThat(Files.readString(cycle), is(Documents.fullCycle()));
 
+    Set<PosixFilePermission> open = PosixFilePermissions.fromString("rw-r--r--");
+    Files.setPosixFilePermissions(cycle, open);
     Ran saved = run(TABLE, "at=Drawn,value=Result,unit=Unit", "--save");
     assertThat(saved.err(), saved.status(), is(ExitStatus.SOME_REFUSED));
+    assertThat(Files.getPosixFilePermissions(cycle), is(open));
     CycleRecord after = Documents.read(Files.readString(cycle));
     assertThat(after.observations().size(), is(before.observations().size() + 2));
     assertThat(after.observations().containsAll(before.observations()), is(true));
