@@ -1,5 +1,7 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.calendar.AdvisedDates;
+import io.github.tiderule.api.calendar.CalendarFeed;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.report.AdviceReport;
@@ -9,11 +11,12 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** {@code advise} and {@code trace}: one cycle file in, one answer out. */
+/** {@code advise}, {@code trace} and {@code calendar}: one cycle file in, one answer out. */
 final class CycleCommand {
 
   /** What to print of the answer. */
@@ -21,7 +24,8 @@ final class CycleCommand {
     PLAN,
     TRACE,
     RULE,
-    JSON
+    JSON,
+    CALENDAR
   }
 
   private final Streams streams;
@@ -68,6 +72,14 @@ final class CycleCommand {
           RuleReport.text(
               cycle, ready.reason().apply(cycle), card(ready, rule), ready.rules().sources());
       case JSON -> AdviceJson.text(ready.advise().apply(cycle), Layout.INDENTED);
+      case CALENDAR ->
+          CalendarFeed.text(
+              CalendarFeed.seasonOf(cycle),
+              List.of(
+                  AdvisedDates.of(
+                      AdviceJson.text(ready.advise().apply(cycle), Layout.ONE_LINE),
+                      CalendarFeed.nameOf(cycle.female()))),
+              cycle.asOf());
     };
   }
 

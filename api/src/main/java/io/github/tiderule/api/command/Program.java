@@ -109,6 +109,15 @@ public final class Program {
           parsed.hasMatchedOption(Specs.RULE)
               ? new CycleCommand(streams, chosen).why(file(parsed), rule(parsed, chosen.get()))
               : new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
+      case ExchangeSpecs.CALENDAR ->
+          new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
+      case ExchangeSpecs.LABORATORY ->
+          new LaboratoryCommand(streams)
+              .run(
+                  file(parsed),
+                  parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
+                  new Given(parsed.matchedOptionValue(ExchangeSpecs.INTO, "")),
+                  parsed.hasMatchedOption(ExchangeSpecs.SAVE));
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);

@@ -47,6 +47,7 @@ final class Specs {
         .addSubcommand(STUD, stud())
         .addSubcommand(RULEBOOK, rulebook());
     if (arguments.length == 0 || !top.subcommands().containsKey(arguments[0])) {
+      ExchangeSpecs.addTo(top);
       RecordSpecs.addTo(top);
     }
     return top;
@@ -189,7 +190,7 @@ final class Specs {
         .build();
   }
 
-  private static PositionalParamSpec file(String arity) {
+  static PositionalParamSpec file(String arity) {
     return PositionalParamSpec.builder()
         .type(String.class)
         .index("0")

@@ -16,8 +16,6 @@ import io.github.tiderule.rules.fact.Unit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Reads progesterone values and kit bands. */
@@ -103,25 +101,7 @@ final class ProgesteroneReader {
   }
 
   private static @Nullable Unit unit(Fields fields) {
-    return fields.optional("unit").word(Unit.class, ProgesteroneReader::unitMeant);
-  }
-
-  /**
-   * Only another spelling of the same unit: a near miss of letters can be a factor of a hundred.
-   */
-  private static Optional<String> unitMeant(String text) {
-    String plain =
-        text.replace(" ", "")
-            .toLowerCase(Locale.ROOT)
-            .replace('\u00B5', 'u')
-            .replace('\u03BC', 'u')
-            .replace("mcg", "ug");
-    for (Unit unit : Unit.values()) {
-      if (unit.word().toLowerCase(Locale.ROOT).equals(plain)) {
-        return Optional.of(unit.word());
-      }
-    }
-    return Optional.empty();
+    return fields.optional("unit").word(Unit.class, text -> UnitSpelling.of(text).map(Unit::word));
   }
 
   private static List<Handling> handling(Field field) {

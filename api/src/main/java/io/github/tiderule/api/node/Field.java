@@ -80,6 +80,11 @@ public final class Field {
     return null;
   }
 
+  /** A text, whatever is in it. */
+  public @Nullable String anyText() {
+    return plainText("a text");
+  }
+
   /** A text of at most {@code longest} characters, with at least one that can be seen. */
   public @Nullable String text(int longest) {
     String text = plainText("a text");

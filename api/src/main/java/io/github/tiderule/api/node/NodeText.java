@@ -2,22 +2,42 @@ package io.github.tiderule.api.node;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
-/** Writes a tree as JSON on one line, with numbers as they were written. */
+/** Writes a tree as JSON, with numbers as they were written. */
 public final class NodeText {
 
   private static final JsonFactory JSON = new JsonFactory();
 
   private NodeText() {}
 
-  /** The text of a value, without a line feed. */
+  /** The text of a value on one line, without a line feed. */
   public static String of(Node node) {
+    return text(node, null);
+  }
+
+  /** The text of a value for people to read and change, with a line feed at its end. */
+  public static String indented(Node node) {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+    printer.indentArraysWith(indenter);
+    printer.indentObjectsWith(indenter);
+    return text(node, printer) + "\n";
+  }
+
+  private static String text(Node node, @Nullable PrettyPrinter printer) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = JSON.createGenerator(text)) {
+      if (printer != null) {
+        json.setPrettyPrinter(printer);
+      }
       write(json, node);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -89,6 +90,15 @@ public final class Entries {
         .bind("observation", observation)
         .map((row, context) -> entry(row))
         .list();
+  }
+
+  /** The ids of all observations there are or were. */
+  public Set<String> ids(String cycle) {
+    return handle
+        .createQuery("SELECT DISTINCT observation FROM entry WHERE cycle = :cycle")
+        .bind("cycle", cycle)
+        .mapTo(String.class)
+        .set();
   }
 
   private Optional<Entry> last(String cycle, String observation) {

@@ -99,6 +99,14 @@ final class Refusal extends RuntimeException {
         : plain(409, "in-the-way", "Something is in the way", conflict.getMessage() + ".");
   }
 
+  static Refusal otherPreview() {
+    return plain(
+        409,
+        "in-the-way",
+        "Something is in the way",
+        "The table, its columns or the season is not what was looked at in that preview.");
+  }
+
   static Refusal changed() {
     return plain(
         412,

@@ -73,6 +73,8 @@ public final class Service implements AutoCloseable {
             new AccessRoutes(settings).all(),
             FemaleRoutes.all(),
             CycleRoutes.all(),
+            CalendarRoutes.all(),
+            LaboratoryRoutes.all(),
             ObservationRoutes.all(),
             new AdviceRoutes(gate).all())
         .flatMap(List::stream)

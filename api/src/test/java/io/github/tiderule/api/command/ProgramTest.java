@@ -73,7 +73,7 @@ class ProgramTest {
   @Test
   void aRefusedFileIsListedForPeople() throws IOException {
     String file = file(Documents.fullCycle("\"value\": 2.1", "\"value\": -3"));
-    for (String command : List.of("advise", "trace")) {
+    for (String command : List.of("advise", "trace", "calendar")) {
       Ran ran = Ran.with("", command, file);
       assertThat(ran.status(), is(ExitStatus.REFUSED));
       assertThat(ran.out(), is(emptyString()));
@@ -110,6 +110,16 @@ class ProgramTest {
     assertThat(ran.status(), is(ExitStatus.DONE));
     assertThat(ran.out(), containsString("P4-021 First rise"));
     assertThat(ran.out(), containsString("Read as: abstract"));
+  }
+
+  @Test
+  void calendarPrintsTheDates() {
+    Ran ran = Ran.with(Documents.fullCycle(), "calendar", "-");
+    assertThat(ran.err(), ran.status(), is(ExitStatus.DONE));
+    assertThat(ran.out(), startsWith("BEGIN:VCALENDAR\r\n"));
+    assertThat(ran.out(), containsString("SUMMARY:Juniper: breed\r\n"));
+    assertThat(ran.out(), containsString("SEQUENCE:0\r\n"));
+    assertThat(Ran.with(Documents.fullCycle(), "calendar", "-").out(), is(ran.out()));
   }
 
   @Test
@@ -150,7 +160,16 @@ class ProgramTest {
     assertThat(help.status(), is(ExitStatus.DONE));
     assertThat(help.out(), containsString("rulebook"));
     for (String command :
-        List.of("advise", "serve", "backup", "restore", "export", "import", "users")) {
+        List.of(
+            "advise",
+            "calendar",
+            "laboratory",
+            "serve",
+            "backup",
+            "restore",
+            "export",
+            "import",
+            "users")) {
       assertThat(help.out(), containsString(command));
     }
     assertThat(Ran.with("", "serve", "--help").out(), containsString("--behind-tls"));

@@ -208,6 +208,10 @@ class ContractTest {
         anna.post("/v1/females", taken);
         return world.ready(anna, operation).send(operation.method(), path, taken);
       }
+      case "saveLaboratoryFile" -> {
+        anna.post(path, String.valueOf(World.body(operation))).mustBe(201);
+        return anna.post(path, String.valueOf(World.body(operation)));
+      }
       case "addObservation" -> {
         String body = String.valueOf(World.body(operation));
         anna.post(path, body.replace("\"p1\"", "\"p9\""));

@@ -1,0 +1,204 @@
+package io.github.tiderule.api.calendar;
+
+import io.github.tiderule.api.json.AdviceJson;
+import io.github.tiderule.api.node.Characters;
+import io.github.tiderule.api.node.Node;
+import io.github.tiderule.api.node.NodeReader;
+import io.github.tiderule.api.problem.Problems;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one advice puts on a date.
+ *
+ * @param asOf the moment the advice is for
+ * @param headline what it says to do now
+ * @param planned in the order of time within each kind
+ */
+public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> planned) {
+
+  private static final long ORDER_HOURS = 1;
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+  private static final Map<String, String> TESTS =
+      Map.of("progesterone", "progesterone test", "lh", "LH test", "cytology", "vaginal smear");
+
+  /** Keeps a copy of the list. */
+  public AdvisedDates {
+    planned = List.copyOf(planned);
+  }
+
+  /**
+   * Reads advice as {@link AdviceJson} wrote it.
+   *
+   * @param who what the female is called
+   * @throws IllegalStateException if it is no such text
+   */
+  public static AdvisedDates of(String advice, String who) {
+    Node node = NodeReader.read(advice, new Problems()).orElse(null);
+    if (!(node instanceof Node.Members members)
+        || !new Node.Text(AdviceJson.SCHEMA).equals(members.byKey().get("schema"))) {
+      throw new IllegalStateException("no text of the schema " + AdviceJson.SCHEMA);
+    }
+    String name = safe(who);
+    List<Planned> planned = new ArrayList<>();
+    addTest(planned, members, name);
+    addPlan(planned, members, name);
+    addEstimate(
+        planned,
+        members,
+        "ovulation",
+        EntryKind.OVULATION,
+        name + ": ovulation expected",
+        "Nine times in ten within these days, if she ovulates.");
+    addEstimate(
+        planned,
+        members,
+        "whelping",
+        EntryKind.WHELPING,
+        name + ": whelping, if she conceives",
+        "Nine times in ten within these days. Counted from ovulation, not from a mating.");
+    Node.Members action = object(members, "action");
+    return new AdvisedDates(
+        there(instant(members, "asOf")),
+        action == null ? "" : safe(text(action, "headline")),
+        planned);
+  }
+
+  List<Planned> of(EntryKind kind) {
+    return planned.stream().filter(one -> one.kind() == kind).toList();
+  }
+
+  private static void addTest(List<Planned> planned, Node.Members advice, String name) {
+    Node.Members test = object(advice, "nextTest");
+    if (test == null) {
+      return;
+    }
+    OffsetDateTime at = there(instant(test, "at"));
+    String kind = text(test, "kind");
+    planned.add(
+        new Planned(
+            EntryKind.TEST,
+            at,
+            at,
+            name + ": " + TESTS.getOrDefault(kind, kind),
+            "Keep to one laboratory and method. The plan can move with the result."));
+  }
+
+  private static void addPlan(List<Planned> planned, Node.Members advice, String name) {
+    Node.Members plan = object(advice, "plan");
+    if (plan == null) {
+      return;
+    }
+    for (Node node : list(plan, "at")) {
+      planned.add(breeding(instant(node), advice, name));
+    }
+    OffsetDateTime orderBy = instant(plan, "orderBy");
+    if (orderBy != null) {
+      planned.add(
+          new Planned(
+              EntryKind.ORDER,
+              orderBy.minusHours(ORDER_HOURS),
+              orderBy,
+              name + ": order by " + CLOCK.format(orderBy),
+              "The last safe time to order is "
+                  + moment(orderBy)
+                  + ", local time. Ask for advice again before you order."));
+    }
+  }
+
+  /** In the day's window when the time lies in it, else at the time itself. */
+  private static Planned breeding(OffsetDateTime at, Node.Members advice, String name) {
+    OffsetDateTime from = at;
+    OffsetDateTime to = at;
+    for (Node node : list(advice, "breedingDays")) {
+      if (node instanceof Node.Members day) {
+        OffsetDateTime opens = there(instant(day, "from"));
+        OffsetDateTime closes = there(instant(day, "to"));
+        if (!at.isBefore(opens) && !at.isAfter(closes)) {
+          from = opens;
+          to = closes;
+          break;
+        }
+      }
+    }
+    return new Planned(
+        EntryKind.BREEDING,
+        from,
+        to,
+        name + ": breed",
+        "Best about "
+            + moment(at)
+            + ", local time. The plan can move with the next value: ask for advice again before"
+            + " you travel or thaw. Not a substitute for a vet.");
+  }
+
+  private static void addEstimate(
+      List<Planned> planned,
+      Node.Members advice,
+      String field,
+      EntryKind kind,
+      String summary,
+      String description) {
+    Node.Members estimate = object(advice, field);
+    if (estimate != null) {
+      LocalDate median = there(instant(estimate, "median")).toLocalDate();
+      planned.add(
+          new Planned(
+              kind,
+              there(instant(estimate, "p05")),
+              there(instant(estimate, "p95")),
+              summary,
+              description + " As likely before as after " + DAY.format(median) + "."));
+    }
+  }
+
+  private static String moment(OffsetDateTime at) {
+    return DAY.format(at) + ", " + CLOCK.format(at);
+  }
+
+  /** A text without the characters that could make a calendar show something else. */
+  private static String safe(String text) {
+    return text.codePoints()
+        .filter(Characters::isSafe)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  private static Node.@Nullable Members object(Node.Members holder, String name) {
+    return holder.byKey().get(name) instanceof Node.Members members ? members : null;
+  }
+
+  private static List<Node> list(Node.Members holder, String name) {
+    return holder.byKey().get(name) instanceof Node.Entries entries ? entries.all() : List.of();
+  }
+
+  private static String text(Node.Members holder, String name) {
+    return holder.byKey().get(name) instanceof Node.Text text ? text.value() : "";
+  }
+
+  private static @Nullable OffsetDateTime instant(Node.Members holder, String name) {
+    return holder.byKey().get(name) instanceof Node.Text text
+        ? OffsetDateTime.parse(text.value())
+        : null;
+  }
+
+  private static OffsetDateTime instant(Node node) {
+    return OffsetDateTime.parse(((Node.Text) node).value());
+  }
+
+  private static OffsetDateTime there(@Nullable OffsetDateTime instant) {
+    if (instant == null) {
+      throw new IllegalStateException("an instant of the advice is missing");
+    }
+    return instant;
+  }
+}

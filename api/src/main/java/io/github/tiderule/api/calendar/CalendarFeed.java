@@ -1,0 +1,134 @@
+package io.github.tiderule.api.calendar;
+
+import biweekly.Biweekly;
+import biweekly.ICalVersion;
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import biweekly.component.VJournal;
+import biweekly.property.Classification;
+import biweekly.property.DateEnd;
+import biweekly.property.DateStart;
+import biweekly.property.LastModified;
+import biweekly.property.Method;
+import biweekly.property.ProductId;
+import biweekly.property.Status;
+import biweekly.property.Transparency;
+import biweekly.util.DateTimeComponents;
+import biweekly.util.ICalDate;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.rules.fact.Female;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Date;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+
+/**
+ * Writes the dates of a season as iCalendar, RFC 5545. Moments are in UTC, which needs no zone
+ * tables and means the same everywhere; estimates are whole local days.
+ */
+public final class CalendarFeed {
+
+  /** Media type of the text. */
+  public static final String MEDIA_TYPE = "text/calendar";
+
+  private static final String PRODUCT = "-//io.github.tiderule//Tiderule//EN";
+  private static final String DOMAIN = "@tiderule.github.io";
+
+  private CalendarFeed() {}
+
+  /**
+   * The calendar.
+   *
+   * @param season names the season among all seasons, and stays; UIDs begin with it
+   * @param advice what was advised on it, in the order it was given
+   * @param present stamp of a calendar that has no advice yet
+   */
+  public static String text(String season, List<AdvisedDates> advice, Instant present) {
+    ICalendar calendar = new ICalendar();
+    calendar.setVersion(ICalVersion.V2_0);
+    calendar.setProductId(new ProductId(PRODUCT));
+    calendar.setMethod(new Method(Method.PUBLISH));
+    Instant stamp = advice.isEmpty() ? present : last(advice).asOf().toInstant();
+    List<CalendarEntry> entries = CalendarHistory.entries(advice);
+    for (CalendarEntry entry : entries) {
+      calendar.addEvent(event(season, entry, stamp));
+    }
+    if (entries.isEmpty()) {
+      calendar.addJournal(nothing(season, advice, stamp));
+    }
+    return Biweekly.write(calendar).go();
+  }
+
+  /**
+   * Names the season of a cycle file: by its female and the day of first blood, so that a later
+   * file of the same season has the same name. Where the file says neither, all such files share
+   * one.
+   */
+  public static String seasonOf(CycleRecord cycle) {
+    String female =
+        Objects.requireNonNullElse(
+            cycle.female().id(), Objects.requireNonNullElse(cycle.female().name(), ""));
+    String season = female + "\n" + Objects.toString(cycle.firstBlood().on(), "");
+    return "file-" + UUID.nameUUIDFromBytes(season.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** What a female is called in her calendar. */
+  public static String nameOf(Female female) {
+    return Objects.requireNonNullElse(
+        female.name(), Objects.requireNonNullElse(female.id(), "Unnamed female"));
+  }
+
+  private static AdvisedDates last(List<AdvisedDates> advice) {
+    return advice.get(advice.size() - 1);
+  }
+
+  private static VEvent event(String season, CalendarEntry entry, Instant stamp) {
+    Planned planned = entry.planned();
+    VEvent event = new VEvent();
+    event.setUid(season + "-" + planned.kind().word() + "-" + entry.ordinal() + DOMAIN);
+    event.setDateTimeStamp(Date.from(stamp));
+    event.setLastModified(new LastModified(date(entry.changedAt())));
+    event.setSequence(entry.sequence());
+    event.setStatus(entry.cancelled() ? Status.cancelled() : Status.confirmed());
+    event.setClassification(Classification.PRIVATE);
+    event.setSummary(planned.summary());
+    event.setDescription(planned.description());
+    if (planned.kind().isEstimate()) {
+      event.setTransparency(Transparency.transparent());
+      event.setDateStart(new DateStart(day(planned.from().toLocalDate())));
+      event.setDateEnd(new DateEnd(day(planned.to().toLocalDate().plusDays(1))));
+    } else {
+      event.setDateStart(new DateStart(date(planned.from()), true));
+      if (planned.to().isAfter(planned.from())) {
+        event.setDateEnd(new DateEnd(date(planned.to()), true));
+      }
+    }
+    return event;
+  }
+
+  /** A calendar may not be empty; this says why there is nothing in it. */
+  private static VJournal nothing(String season, List<AdvisedDates> advice, Instant stamp) {
+    VJournal journal = new VJournal();
+    journal.setUid(season + "-nothing" + DOMAIN);
+    journal.setDateTimeStamp(Date.from(stamp));
+    journal.setClassification(Classification.PRIVATE);
+    journal.setSummary(
+        advice.isEmpty()
+            ? "No advice has been given on this season yet."
+            : last(advice).headline());
+    return journal;
+  }
+
+  private static Date date(OffsetDateTime at) {
+    return Date.from(at.toInstant());
+  }
+
+  private static ICalDate day(LocalDate day) {
+    return new ICalDate(
+        new DateTimeComponents(day.getYear(), day.getMonthValue(), day.getDayOfMonth()), false);
+  }
+}

@@ -1,0 +1,36 @@
+package io.github.tiderule.api.calendar;
+
+/** What stands in a calendar. */
+enum EntryKind {
+  /** A test to draw. */
+  TEST("test", false),
+  /** A window to breed in. */
+  BREEDING("breeding", false),
+  /** The last hour in which to order. */
+  ORDER("order", false),
+  /** The days in which she ovulates, nine times in ten. */
+  OVULATION("ovulation", true),
+  /** The days in which she would whelp, nine times in ten. */
+  WHELPING("whelping", true);
+
+  private final String word;
+  private final boolean estimate;
+
+  EntryKind(String word, boolean estimate) {
+    this.word = word;
+    this.estimate = estimate;
+  }
+
+  /** Its part of an entry's UID; never changed. */
+  String word() {
+    return word;
+  }
+
+  /**
+   * Whether it is an estimate, in whole days, of one thing that happens by itself. Such an entry
+   * moves also when its days are past; of the others, what is past stays as it was planned.
+   */
+  boolean isEstimate() {
+    return estimate;
+  }
+}
