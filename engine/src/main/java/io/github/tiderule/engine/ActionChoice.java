@@ -145,16 +145,28 @@ final class ActionChoice {
   }
 
   private Optional<Action> breedOrBook() {
-    if (breeding == null || !(breeding.close() || findings.lateWithFullSmear())) {
+    if (breeding == null || !(breeding.close() || lateButFertile())) {
       return Optional.empty();
     }
     return breeding.first().flatMap(this::breedOrBook);
+  }
+
+  /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
+  private boolean lateButFertile() {
+    Semen semen = cycle.semenPlan().semen();
+    return findings.lateWithFullSmear() && (semen == Semen.NATURAL || semen == Semen.FRESH);
   }
 
   private Optional<Action> breedOrBook(Slot first) {
     List<String> because = breeding == null ? List.of() : breeding.becauseOf();
     double hours = Hours.between(cycle.asOf(), first.from());
     if (hours <= tools.value("planning.breed-within")) {
+      if (breeding != null
+          && breeding.opposed(first.day())
+          && testDueToday()
+          && !lateButFertile()) {
+        return Optional.empty();
+      }
       return Optional.of(
           new Action(
               Now.BREED,
@@ -191,6 +203,10 @@ final class ActionChoice {
     return test != null && Hours.between(test.at().toInstant(), slot.from()) > 24;
   }
 
+  private boolean testDueToday() {
+    return test != null && Hours.between(cycle.asOf(), test.at().toInstant()) <= 24;
+  }
+
   private String word() {
     return cycle.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
   }
@@ -209,7 +225,8 @@ final class ActionChoice {
                   + ".",
               List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
     }
-    return behind()
+    boolean smearFirst = test != null && findings.lateByValueAlone();
+    return behind() && !smearFirst
         ? Optional.of(
             new Action(
                 Now.PASSED,
@@ -223,7 +240,7 @@ final class ActionChoice {
     return dating != null
         && bred == null
         && breeding == null
-        && Breeding.shareNow(tools, cycle, dating) > tools.value("planning.passed-share");
+        && Breeding.shareNow(tools, cycle, dating) > tools.value("planning.possible-share");
   }
 
   /** Whether ovulation has passed, nine times in ten and more. */

@@ -75,7 +75,7 @@ final class Breeding {
   }
 
   private double leastShare() {
-    return tools.value("planning.passed-share");
+    return tools.value("planning.possible-share");
   }
 
   /** The days and the plan of a cycle; null where no day is left to breed on. */
@@ -241,6 +241,12 @@ final class Breeding {
         commitments(),
         forecast,
         new PlanNotes(semenPlan, clock, reasons).of(slots(best.slots()), doses));
+  }
+
+  /** Whether a rule speaks against a day. */
+  boolean opposed(LocalDate day) {
+    return reasons.all(DayReason.class).stream()
+        .anyMatch(reason -> reason.day().equals(day) && reason.effect() == Effect.OPPOSES);
   }
 
   /** Ids of the rules behind the plan; none where there is no plan. */

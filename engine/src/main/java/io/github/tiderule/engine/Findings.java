@@ -13,6 +13,7 @@ import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Smear;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -97,6 +98,19 @@ record Findings(
             finding ->
                 finding.kind() == FindingKind.LATE_PRESENTATION
                     && finding.observations().size() > 1);
+  }
+
+  /** Whether she came late and nothing but the value has been looked at. */
+  boolean lateByValueAlone() {
+    return kinds().contains(FindingKind.LATE_PRESENTATION)
+        && !lateWithFullSmear()
+        && !kinds().contains(FindingKind.DIOESTROUS_SHIFT)
+        && !kinds().contains(FindingKind.FOLDS_PAST)
+        && accepted.stream().noneMatch(Smear.class::isInstance);
+  }
+
+  private Set<FindingKind> kinds() {
+    return findings.stream().map(Finding::kind).collect(Collectors.toSet());
   }
 
   /** Breedings already done. */

@@ -107,14 +107,14 @@ final class TestChoice {
    *
    * @param floor what the trade asks for, if anything
    * @param done kinds of test that rules have ended
-   * @param dosesToSpare whether more matings could follow than are planned
+   * @param must whether the trade's draw is made even if it can change nothing
    */
-  Chosen choose(DrawTimes times, @Nullable Draw floor, Set<TestKind> done, boolean dosesToSpare) {
+  Chosen choose(DrawTimes times, @Nullable Draw floor, Set<TestKind> done, boolean must) {
     Optional<Valued> best = best(times, done);
     if (floor != null) {
       Valued asked = value(floor);
       // a smear dates whelping too, whatever becomes of the plan
-      if (asked.outcome().canChange() || dosesToSpare || floor.kind() == TestKind.CYTOLOGY) {
+      if (asked.outcome().canChange() || must || floor.kind() == TestKind.CYTOLOGY) {
         double enough = asked.gain() + tools.value("planning.test-sooner");
         return best.filter(one -> one.draw().at().isBefore(floor.at()))
             .filter(one -> one.gain() >= enough)

@@ -85,6 +85,7 @@ final class Testing {
             findings.acceptedProgesterone(),
             findings.findings(),
             findings.held(),
+            cycle.earlierCycles(),
             dating == null ? List.of() : List.of(dating.forecast()),
             List.of(cycle.semenPlan(), cycle.laboratory()));
     trace.add(Stage.NEXT, due);
@@ -109,7 +110,8 @@ final class Testing {
     TestChoice choice = new TestChoice(tools, clock, axis, foresight, series, breeding, plan.get());
     Set<TestKind> done =
         due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
-    TestChoice.Chosen chosen = choice.choose(times, floor, done, breeding.dosesToSpare());
+    TestChoice.Chosen chosen =
+        choice.choose(times, floor, done, mustBeMade(floor, findings, breeding));
     // where rules have ended progesterone testing there is no result to wait for
     @Nullable OnForecast forecast =
         done.contains(TestKind.PROGESTERONE)
@@ -170,6 +172,21 @@ final class Testing {
         : "No test of the next "
             + Math.round(tools.value("planning.ahead-days"))
             + " days can still change the plan";
+  }
+
+  /**
+   * Whether the draw the trade asks for is made though it may not change the plan: while more
+   * matings could follow than are planned, and while ovulation is not proven and the result can
+   * still call the plan off, as a booking can be but an order or a journey cannot, or should do so.
+   */
+  private static boolean mustBeMade(@Nullable Draw floor, Findings findings, Breeding breeding) {
+    if (floor == null || findings.proven() || breeding.first().isEmpty()) {
+      return breeding.dosesToSpare();
+    }
+    Slot first = breeding.first().get();
+    boolean inTime = !floor.result().isAfter(first.lastCall());
+    boolean onceMore = breeding.opposed(first.day()) && first.lastCall().equals(first.middle());
+    return breeding.dosesToSpare() || inTime || onceMore;
   }
 
   /** The series of the latest number, which the next value should belong to. */

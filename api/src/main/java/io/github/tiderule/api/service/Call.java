@@ -27,6 +27,9 @@ final class Call {
   private static final Pattern IDEMPOTENCY_KEY = Pattern.compile("[!-~]{1,200}");
   private static final Pattern LIMIT = Pattern.compile("[1-9][0-9]{0,2}");
   private static final Pattern PLACE = Pattern.compile("[0-9a-z]{1,26}");
+
+  private static final int MOST_DROPPED = 4 << 20;
+
   private static final int LONGEST_PAGE = 200;
 
   private final Context context;
@@ -99,12 +102,11 @@ final class Call {
   }
 
   private byte[] anyBytes() {
-    if (context.req().getContentLengthLong() > CycleFile.MOST_BYTES) {
-      throw Refusal.tooLarge(CycleFile.MOST_BYTES);
-    }
     try (InputStream in = context.req().getInputStream()) {
       byte[] bytes = in.readNBytes(CycleFile.MOST_BYTES + 1);
       if (bytes.length > CycleFile.MOST_BYTES) {
+        // who is still sending does not hear a refusal: some of the rest is taken and dropped
+        in.readNBytes(MOST_DROPPED);
         throw Refusal.tooLarge(CycleFile.MOST_BYTES);
       }
       return bytes;

@@ -18,10 +18,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Holds an answer against that of a case that differs from it in one thing.
  *
- * <p>{@code same: answer}: everything is equal. {@code same: dates}: ovulation, action, plan and
- * verdicts are equal in local time, {@code shiftDays} later. {@code medianMovesHours}: how far the
- * median of ovulation has moved. {@code sharesWithin}: how far the egg shares of a day may differ.
- * {@code width}: whether the interval is narrower, wider or neither.
+ * <p>{@code same: answer}: everything is equal but the words that a unit was converted. {@code
+ * same: dates}: ovulation, action, plan and verdicts are equal in local time, {@code shiftDays}
+ * later. {@code medianMovesHours}: how far the median of ovulation has moved. {@code sharesWithin}:
+ * how far the egg shares of a day may differ. {@code width}: whether the interval is narrower,
+ * wider or neither.
  */
 final class Twins {
 
@@ -54,7 +55,7 @@ final class Twins {
       Differences differences) {
     if (what.equals("answer")) {
       differences.require(
-          elder.advice().equals(younger.advice()),
+          UnitWords.without(elder.advice()).equals(UnitWords.without(younger.advice())),
           "the twin's answer",
           firstUnequal(dates(elder, shift), dates(younger, 0)));
       return;

@@ -33,7 +33,10 @@ class CaseFilesTest {
   private static final Path ROOT = Path.of("").toAbsolutePath();
   private static final Path RULES =
       ROOT.resolve("../rules/src/main/resources/io/github/tiderule").normalize();
-  private static final Pattern ID = Pattern.compile("@id\\( *\"([A-Z]{3}-[0-9]{3})\" *\\)");
+  private static final Pattern ID =
+      Pattern.compile(
+          "@id\\( *\"(?<rule>[A-Z]{3}-[0-9]{3})\" *\\)|^(?<row>[A-Z]{3}-[0-9]{3}),\\k<row>,",
+          Pattern.MULTILINE);
   private static final List<CaseFolder> CASES = Corpus.under(ROOT);
   private static final Schema SCHEMA = schema();
   private static final Set<String> SOURCES = sources();
@@ -59,12 +62,14 @@ class CaseFilesTest {
   }
 
   private static Set<String> ruleIds() {
-    Set<String> ids = new HashSet<>(Set.of("EST-001", "EST-002", "EST-003", "EST-004", "EST-005"));
+    Set<String> ids =
+        new HashSet<>(Set.of("EST-001", "EST-002", "EST-003", "EST-004", "EST-005", "EST-006"));
     try (Stream<Path> files = Files.walk(RULES.resolve("rulebase"))) {
-      for (Path file : files.filter(one -> one.toString().endsWith(".drl")).toList()) {
+      for (Path file : files.filter(one -> one.toString().matches(".*\\.drl(\\.csv)?")).toList()) {
         Matcher matcher = ID.matcher(text(file));
         while (matcher.find()) {
-          ids.add(matcher.group(1));
+          String rule = matcher.group("rule");
+          ids.add(rule == null ? matcher.group("row") : rule);
         }
       }
     } catch (IOException e) {

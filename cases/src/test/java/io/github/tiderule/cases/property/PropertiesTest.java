@@ -248,6 +248,23 @@ class PropertiesTest {
         });
   }
 
+  @Test
+  void noPlanBeginsOnADayToAvoid() {
+    Property.holds(PropertiesTest::plannedOnADayToAvoid);
+  }
+
+  private static Optional<String> plannedOnADayToAvoid(ObjectNode cycle) {
+    Advice advice = advise(cycle);
+    if (!Set.of("breed", "book").contains(advice.action().now().word()) || advice.plan() == null) {
+      return Optional.empty();
+    }
+    LocalDate first = advice.plan().at().get(0).toLocalDate();
+    return advice.breedingDays().stream()
+        .filter(day -> day.day().equals(first) && day.verdict().word().equals("avoid"))
+        .map(day -> advice.action().headline() + " But: " + day)
+        .findFirst();
+  }
+
   static Optional<String> unless(boolean holds, String otherwise) {
     return holds ? Optional.empty() : Optional.of(otherwise);
   }

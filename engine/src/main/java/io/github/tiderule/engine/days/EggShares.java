@@ -18,6 +18,9 @@ final class EggShares {
 
   private static final double TENTH = 0.1;
 
+  /** Enough to tell shares apart by a millionth. */
+  private static final int HALVINGS = 20;
+
   /** One dose with the time it is given at, in days on the axis of the ovulations. */
   record TimedDose(double day, Meeting meeting) {}
 
@@ -170,37 +173,37 @@ final class EggShares {
   }
 
   /**
-   * Tenth percentile of the egg share over ovulations: shares in rising order, each at the middle
-   * of its own probability, joined by straight lines, so that it does not hang on where the lattice
-   * of ovulations lies.
+   * Tenth percentile of the egg share over ovulations. Between two ovulations of the lattice the
+   * share goes in a straight line, so that the percentile does not hang on where the lattice lies.
    */
   double p10(double[] misses) {
     double[] share = byOvulation(misses);
-    double[] sorted = share.clone();
-    Arrays.sort(sorted);
-    double before = 0;
-    double beforeShare = sorted[0];
-    double below = 0;
-    int i = 0;
-    while (i < sorted.length) {
-      double here = 0;
-      for (int k = 0; k < share.length; k++) {
-        here += share[k] == sorted[i] ? chance[k] : 0;
-      }
-      double middle = below + here / 2;
-      if (middle >= TENTH) {
-        double part = i == 0 ? 1 : (TENTH - before) / (middle - before);
-        return beforeShare + part * (sorted[i] - beforeShare);
-      }
-      below += here;
-      before = middle;
-      beforeShare = sorted[i];
-      double same = sorted[i];
-      while (i < sorted.length && sorted[i] == same) {
-        i++;
+    double low = 0;
+    double high = 1;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (atMost(middle, share) < TENTH) {
+        low = middle;
+      } else {
+        high = middle;
       }
     }
-    return sorted[sorted.length - 1];
+    return high;
+  }
+
+  /** Probability that the share is at most so large. */
+  private double atMost(double most, double[] share) {
+    int last = share.length - 1;
+    double sum = 0;
+    sum += share[0] <= most ? chance[0] / 2 : 0;
+    sum += share[last] <= most ? chance[last] / 2 : 0;
+    for (int i = 0; i < last; i++) {
+      double less = Math.min(share[i], share[i + 1]);
+      double more = Math.max(share[i], share[i + 1]);
+      double part = more <= most ? 1 : less > most ? 0 : (most - less) / (more - less);
+      sum += part * (chance[i] + chance[i + 1]) / 2;
+    }
+    return sum;
   }
 
   /** Time of each ovulation kept, in days on the axis. */

@@ -38,4 +38,13 @@ public record Slot(
   public Instant decideBy() {
     return deadlines.stream().map(Deadline::by).min(Comparator.naturalOrder()).orElse(middle);
   }
+
+  /** When the slot can be called off for the last time: a booking can be, an order cannot. */
+  public Instant lastCall() {
+    return deadlines.stream()
+        .filter(deadline -> deadline.kind() != Deadline.Kind.BOOK)
+        .map(Deadline::by)
+        .min(Comparator.naturalOrder())
+        .orElse(middle);
+  }
 }
