@@ -69,6 +69,8 @@ class CalendarFeedTest {
         List.of(),
         plan,
         test,
+        null,
+        null,
         whelping,
         List.of(),
         List.of(),
@@ -81,11 +83,19 @@ class CalendarFeedTest {
   }
 
   private static Plan plan(@Nullable OffsetDateTime orderBy, OffsetDateTime... at) {
-    return new Plan(List.of(at), new EggShare(0.9, 0.7), orderBy, List.of(), List.of());
+    return new Plan(
+        List.of(at),
+        new EggShare(0.9, 0.7),
+        orderBy,
+        List.of(),
+        List.of(),
+        List.of(),
+        null,
+        List.of());
   }
 
   private static NextTest test(OffsetDateTime at) {
-    return new NextTest("progesterone", at, 0.04, List.of());
+    return new NextTest("progesterone", at, at.plusHours(8), 0.04, List.of());
   }
 
   private static ICalendar read(AdvisedDates... advice) {

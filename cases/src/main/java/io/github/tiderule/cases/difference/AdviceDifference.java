@@ -1,7 +1,5 @@
 package io.github.tiderule.cases.difference;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +20,6 @@ import java.util.stream.Stream;
 public final class AdviceDifference {
 
   private static final String CYCLE = "tiderule/cycle/1";
-  private static final ObjectMapper JSON = new ObjectMapper();
 
   private AdviceDifference() {}
 
@@ -55,9 +52,9 @@ public final class AdviceDifference {
       files = walk.filter(file -> file.toString().endsWith(".json")).toList();
     }
     for (Path file : files) {
-      JsonNode cycle = JSON.readTree(Files.readString(file));
-      if (cycle.path("schema").asText().equals(CYCLE)) {
-        cycles.put(file.toString(), cycle.toString());
+      String text = Files.readString(file);
+      if (text.contains(CYCLE) && Tree.of(text).at("schema").text().equals(CYCLE)) {
+        cycles.put(file.toString(), text.replace('\r', ' ').replace('\n', ' '));
       }
     }
     return cycles;
@@ -67,8 +64,8 @@ public final class AdviceDifference {
   static List<String> lines(Side before, Side after, SortedMap<String, String> cycles)
       throws IOException {
     List<String> texts = List.copyOf(cycles.values());
-    List<JsonNode> old = before.answers(texts);
-    List<JsonNode> now = after.answers(texts);
+    List<Tree> old = before.answers(texts);
+    List<Tree> now = after.answers(texts);
     List<String> lines = new ArrayList<>();
     int differing = 0;
     int index = 0;

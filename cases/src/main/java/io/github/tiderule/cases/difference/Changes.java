@@ -1,6 +1,5 @@
 package io.github.tiderule.cases.difference;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -10,29 +9,27 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.StreamSupport;
 
 /** What differs between two answers to one cycle, by what a breeder or a vet would notice. */
 final class Changes {
 
-  private static final Map<String, Function<JsonNode, Set<String>>> LOOKED_AT =
-      new LinkedHashMap<>();
+  private static final Map<String, Function<Tree, Set<String>>> LOOKED_AT = new LinkedHashMap<>();
 
   static {
-    LOOKED_AT.put("refusal", answer -> each(answer.path("problems"), "path", "code"));
-    LOOKED_AT.put("action", answer -> words(answer.path("action").path("now")));
-    LOOKED_AT.put("plan", answer -> words(answer.path("plan").path("at")));
-    LOOKED_AT.put("ovulation median", answer -> words(answer.path("ovulation").path("median")));
-    LOOKED_AT.put("next test", answer -> words(answer.path("nextTest").path("at")));
-    LOOKED_AT.put("questions", answer -> each(answer.path("questions"), "about", "text"));
-    LOOKED_AT.put("cautions", answer -> each(answer.path("cautions"), "rule", "level"));
-    LOOKED_AT.put("rules fired", answer -> each(answer.path("trace"), "rule"));
+    LOOKED_AT.put("refusal", answer -> each(answer.at("problems"), "path", "code"));
+    LOOKED_AT.put("action", answer -> words(answer.at("action").at("now")));
+    LOOKED_AT.put("plan", answer -> words(answer.at("plan").at("at")));
+    LOOKED_AT.put("ovulation median", answer -> words(answer.at("ovulation").at("median")));
+    LOOKED_AT.put("next test", answer -> words(answer.at("nextTest").at("at")));
+    LOOKED_AT.put("questions", answer -> each(answer.at("questions"), "about", "text"));
+    LOOKED_AT.put("cautions", answer -> each(answer.at("cautions"), "rule", "level"));
+    LOOKED_AT.put("rules fired", answer -> each(answer.at("trace"), "rule"));
   }
 
   private Changes() {}
 
   /** One line for each thing that differs; none where nothing does. */
-  static List<String> between(JsonNode before, JsonNode after) {
+  static List<String> between(Tree before, Tree after) {
     List<String> changes = new ArrayList<>();
     LOOKED_AT.forEach(
         (what, of) -> {
@@ -53,29 +50,22 @@ final class Changes {
     return words.isEmpty() ? "nothing" : String.join(", ", words);
   }
 
-  private static Set<String> words(JsonNode node) {
+  private static Set<String> words(Tree one) {
     Set<String> words = new TreeSet<>();
-    if (node.isArray()) {
-      words.add(
-          node.isEmpty()
-              ? "none"
-              : "["
-                  + StreamSupport.stream(node.spliterator(), false)
-                      .map(JsonNode::asText)
-                      .collect(Collectors.joining(" "))
-                  + "]");
-    } else if (node.isValueNode() && !node.isNull()) {
-      words.add(node.asText());
+    if (one.isList()) {
+      words.add(one.entries().stream().map(Tree::text).collect(Collectors.joining(" ", "[", "]")));
+    } else if (!one.text().isEmpty()) {
+      words.add(one.text());
     }
     return words;
   }
 
-  private static Set<String> each(JsonNode list, String... fields) {
+  private static Set<String> each(Tree list, String... fields) {
     Set<String> words = new TreeSet<>();
-    for (JsonNode one : list) {
+    for (Tree one : list.entries()) {
       words.add(
           Arrays.stream(fields)
-              .map(field -> one.path(field).asText())
+              .map(field -> one.at(field).text())
               .collect(Collectors.joining(" ")));
     }
     return words;

@@ -1,7 +1,5 @@
 package io.github.tiderule.cases.difference;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -19,7 +17,6 @@ import org.jspecify.annotations.Nullable;
  */
 record Side(Path jar, @Nullable Path protocol) {
 
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final int SOME_REFUSED = 3;
 
   /** Reads {@code JAR} or {@code JAR+PROTOCOL}. */
@@ -36,7 +33,7 @@ record Side(Path jar, @Nullable Path protocol) {
    * @param lines cycle files, one a line
    * @throws IOException if the program cannot be run, or gives anything but one answer a line
    */
-  List<JsonNode> answers(List<String> lines) throws IOException {
+  List<Tree> answers(List<String> lines) throws IOException {
     Path in = Files.createTempFile("cycles", ".jsonl");
     Path out = Files.createTempFile("answers", ".jsonl");
     try {
@@ -55,9 +52,9 @@ record Side(Path jar, @Nullable Path protocol) {
       if (status != 0 && status != SOME_REFUSED) {
         throw new IOException(jar + " ended with status " + status);
       }
-      List<JsonNode> answers = new ArrayList<>();
+      List<Tree> answers = new ArrayList<>();
       for (String line : Files.readAllLines(out)) {
-        answers.add(JSON.readTree(line));
+        answers.add(Tree.of(line));
       }
       if (answers.size() != lines.size()) {
         throw new IOException(

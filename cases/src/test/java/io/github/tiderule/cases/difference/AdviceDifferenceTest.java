@@ -6,8 +6,6 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.greaterThanOrEqualTo;
 import static org.hamcrest.Matchers.is;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.tiderule.cases.ProgramRun;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,11 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class AdviceDifferenceTest {
 
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   @TempDir private Path directory = Path.of("");
 
-  private static JsonNode advice(String... more) throws IOException {
+  private static Tree advice(String... more) throws IOException {
     String cycle = Files.readString(Path.of("demo/chilled-one-dose.json"));
     String[] arguments = new String[more.length + 3];
     arguments[0] = "advise";
@@ -31,7 +27,7 @@ class AdviceDifferenceTest {
     System.arraycopy(more, 0, arguments, 3, more.length);
     ProgramRun run = ProgramRun.of(cycle, arguments);
     assertThat(run.err(), run.status(), is(0));
-    return JSON.readTree(run.out());
+    return Tree.of(run.out());
   }
 
   @Test
@@ -54,14 +50,14 @@ class AdviceDifferenceTest {
 
   @Test
   void eachKindOfChangeHasItsLine() throws IOException {
-    JsonNode before =
-        JSON.readTree(
+    Tree before =
+        Tree.of(
             "{'action': {'now': 'test'}, 'plan': {'at': ['2027-01-01T08:00:00+01:00']},"
                     .replace('\'', '"')
                 + "'ovulation': {'median': 'a'}, 'questions': [], 'trace': [{'rule': 'X-1'}]}"
                     .replace('\'', '"'));
-    JsonNode after =
-        JSON.readTree(
+    Tree after =
+        Tree.of(
             "{'action': {'now': 'book'}, 'plan': null, 'ovulation': {'median': 'b'},"
                     .replace('\'', '"')
                 + "'questions': [{'about': 'p1', 'text': 'why'}], 'trace': []}".replace('\'', '"'));
