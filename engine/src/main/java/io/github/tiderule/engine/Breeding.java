@@ -75,7 +75,8 @@ final class Breeding {
   }
 
   private double leastShare() {
-    return tools.value("planning.possible-share");
+    return tools.value(
+        table.alreadyMet() > 0 ? "planning.further-share" : "planning.possible-share");
   }
 
   /** The days and the plan of a cycle; null where no day is left to breed on. */

@@ -56,7 +56,7 @@ final class SoFar {
     return breeding == null && dating.quantile(0.95).isAfter(cycle.asOf())
         ? "None of the times given can be used for another."
         : "Another breeding would add less than "
-            + inHundred(tools.value("planning.possible-share"))
+            + inHundred(tools.value("planning.further-share"))
             + " in 100: it is not worth it.";
   }
 
