@@ -102,15 +102,9 @@ record Findings(
 
   /** Whether she came late and nothing but the value has been looked at. */
   boolean lateByValueAlone() {
-    return kinds().contains(FindingKind.LATE_PRESENTATION)
-        && !lateWithFullSmear()
-        && !kinds().contains(FindingKind.DIOESTROUS_SHIFT)
-        && !kinds().contains(FindingKind.FOLDS_PAST)
+    return has(FindingKind.LATE_PRESENTATION)
+        && !has(FindingKind.DIOESTROUS_SHIFT, FindingKind.FOLDS_PAST)
         && accepted.stream().noneMatch(Smear.class::isInstance);
-  }
-
-  private Set<FindingKind> kinds() {
-    return findings.stream().map(Finding::kind).collect(Collectors.toSet());
   }
 
   /** Breedings already done. */

@@ -180,13 +180,16 @@ final class Testing {
    * still call the plan off, as a booking can be but an order or a journey cannot, or should do so.
    */
   private static boolean mustBeMade(@Nullable Draw floor, Findings findings, Breeding breeding) {
+    if (breeding.dosesToSpare()) {
+      return true;
+    }
     if (floor == null || findings.proven() || breeding.first().isEmpty()) {
-      return breeding.dosesToSpare();
+      return false;
     }
     Slot first = breeding.first().get();
     boolean inTime = !floor.result().isAfter(first.lastCall());
     boolean onceMore = breeding.opposed(first.day()) && first.lastCall().equals(first.middle());
-    return breeding.dosesToSpare() || inTime || onceMore;
+    return inTime || onceMore;
   }
 
   /** The series of the latest number, which the next value should belong to. */
