@@ -267,7 +267,10 @@ final class ActionChoice {
         switch (test.kind()) {
           case "lh" -> "Test LH on ";
           case "cytology" -> "Take a smear on ";
-          default -> "Test progesterone on ";
+          default ->
+              test.also().isEmpty()
+                  ? "Test progesterone on "
+                  : "Test progesterone, and LH on the same blood, on ";
         };
     String how =
         findings.levels().isEmpty()

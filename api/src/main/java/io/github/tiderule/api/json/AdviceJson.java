@@ -70,7 +70,8 @@ public final class AdviceJson {
                     .instant("at", test.at())
                     .instant("resultAt", test.resultAt())
                     .figure("gain", test.gain(), SHARE_DECIMALS)
-                    .texts("because", test.because()))
+                    .texts("because", test.because())
+                    .texts("also", test.also()))
         .text("noTestBecause", advice.noTestBecause())
         .object("bred", advice.bred(), this::bred)
         .object("whelping", advice.whelping(), this::whelping);

@@ -166,6 +166,12 @@ public final class AdviceReport {
               + ", "
               + LocalWords.clock(test.resultAt())
               + ".");
+      if (!test.also().isEmpty()) {
+        page.indented(
+            2,
+            "Have the same blood tested for LH, where that can be had: the surge dates ovulation"
+                + " more closely than progesterone does.");
+      }
       if (test.gain() < 0.005 && !test.kind().equals("lh")) {
         page.indented(
             2,

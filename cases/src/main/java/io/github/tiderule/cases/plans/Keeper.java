@@ -103,6 +103,9 @@ final class Keeper {
       now = Math.max(now, drawn);
       tests++;
       pending.add(new Pending(now + TURNAROUND, blood.test(test.kind(), now)));
+      for (String also : test.also()) {
+        pending.add(new Pending(now + TURNAROUND, blood.test(also, now)));
+      }
     }
     now = Math.min(Math.min(next, arrival()), now + 1);
   }

@@ -17,6 +17,7 @@ public sealed interface Conclusion
         RouteInstead,
         TestDue,
         TestingDone,
+        SameBlood,
         Caution,
         Position,
         Leaning {
