@@ -19,7 +19,10 @@ public sealed interface Conclusion
         TestingDone,
         Caution,
         Position,
-        Leaning {
+        Leaning,
+        Milestone,
+        RedFlag,
+        CaesareanView {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();
