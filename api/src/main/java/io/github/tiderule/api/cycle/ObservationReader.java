@@ -24,8 +24,10 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Reads observations of every kind but progesterone and pregnancy, which {@link ProgesteroneReader} and {@link
- * PregnancyReader} read. */
+/**
+ * Reads observations of every kind but progesterone and pregnancy, which {@link ProgesteroneReader}
+ * and {@link PregnancyReader} read.
+ */
 final class ObservationReader {
 
   private static final int MOST = 500;

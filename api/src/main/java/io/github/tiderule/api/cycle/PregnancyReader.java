@@ -36,11 +36,10 @@ final class PregnancyReader {
         && !(cavities.isEmpty() && skulls.isEmpty() && (fetuses == null || fetuses == 0))) {
       fields.refuse(
           ProblemCode.CONTRADICTION,
-          "finding is \"not-pregnant\", yet there are fetuses or measurements of them");
+          "finding is \"not-pregnant\", yet there are fetuses or measurements of them",
+          "Maybe one of the two is a slip?");
     }
-    return finding == null
-        ? null
-        : new PregnancyScan(id, at, finding, cavities, skulls, fetuses);
+    return finding == null ? null : new PregnancyScan(id, at, finding, cavities, skulls, fetuses);
   }
 
   static @Nullable Observation radiograph(String id, Instant at, Fields fields) {
@@ -62,8 +61,7 @@ final class PregnancyReader {
   }
 
   /** What became of a season; nothing known where the file says nothing. */
-  static Outcome outcome(
-      @Nullable Fields fields, Season season, @Nullable LocalDate firstBloodOn) {
+  static Outcome outcome(@Nullable Fields fields, Season season, @Nullable LocalDate firstBloodOn) {
     if (fields == null) {
       return Outcome.unknown();
     }
