@@ -95,7 +95,7 @@ final class ActionChoice {
     String headline =
         stop
             ? pastBreeding()
-                ? "Call a vet now: today, and at once where the caution says so; all else waits."
+                ? "Call a vet now; everything else waits."
                 : "See a vet today; nothing about breeding days matters until then."
             : findings.vetOnly()
                 ? "See a vet before any plan: these values cannot be read without one."

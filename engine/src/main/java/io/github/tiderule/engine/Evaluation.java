@@ -121,7 +121,7 @@ final class Evaluation {
     @Nullable Bred bred =
         dating == null || silent
             ? null
-            : SoFar.of(tools, cycle, findings.breedings(), clock, axis, dating, breeding);
+            : SoFar.of(tools, cycle, findings, clock, axis, dating, breeding);
     ActionChoice action =
         new ActionChoice(
             tools, cycle, clock, findings, reading, care, dating, course, breeding, testing, bred);

@@ -102,12 +102,16 @@ final class PregnancyCourse {
       return List.of();
     }
     LocalDate ovulated = dating.quantile(0.5).atZone(clock.zone()).toLocalDate();
+    LocalDate today = cycle.asOf().atZone(clock.zone()).toLocalDate();
     List<CaesareanDay> days = new ArrayList<>();
     int last = (int) Math.round(tools.value("whelping.caesarean.last-shown"));
     for (int after = (int) Math.round(tools.value("whelping.caesarean.first-shown"));
         after <= last;
         after++) {
       LocalDate day = ovulated.plusDays(after);
+      if (day.isBefore(today)) {
+        continue;
+      }
       double noon = axis.day(noon(day));
       double early = 1 - ovulation.cdf(noon - tools.value("whelping.early-before"));
       days.add(new CaesareanDay(day, after, early, forecast.whelping().cdf(noon)));

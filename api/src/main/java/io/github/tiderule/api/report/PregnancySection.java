@@ -70,11 +70,13 @@ final class PregnancySection {
     for (Milestone milestone : ahead) {
       page.hanging(
           2,
+          "-",
           LocalWords.shortDay(milestone.from().toLocalDate())
               + " to "
               + LocalWords.shortDay(milestone.to().toLocalDate())
-              + ":",
-          milestone.title() + ".");
+              + ": "
+              + milestone.title()
+              + ".");
     }
     page.indented(2, "Counted from where ovulation may lie, not from a mating.");
   }
@@ -87,8 +89,12 @@ final class PregnancySection {
     for (Caesarean.Day day : caesarean.days()) {
       page.hanging(
           2,
-          LocalWords.shortDay(day.day()) + ", day " + day.daysAfterOvulation() + ":",
-          day.text()
+          "-",
+          LocalWords.shortDay(day.day())
+              + ", day "
+              + day.daysAfterOvulation()
+              + ": "
+              + day.text()
               + ". Too early "
               + Shares.inHundred(day.chanceEarly())
               + ", whelped before it "

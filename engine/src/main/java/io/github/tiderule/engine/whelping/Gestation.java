@@ -165,14 +165,18 @@ public final class Gestation {
       all.add(whelping -> fall.likelihood(whelping, parameters));
       notes.add("Her temperature fell: whelping followed such a fall by 13 to 33 hours");
     }
+    List<String> told = new ArrayList<>();
     for (Drawn drawn : evidence.progesterone()) {
       if (drawn.day() >= term && drawn.high() > 0) {
         all.add(w -> progesterone.likelihood(w - drawn.day(), drawn.low(), drawn.high()));
-        notes.add(
-            drawn.low() >= value("progesterone.day-before")
+        told.add(
+            drawn.low() >= value("progesterone.within-two-days")
                 ? "Progesterone has not fallen far: whelping is less likely, not ruled out"
-                : "Progesterone near term has its say");
+                : "Progesterone has fallen: whelping is near");
       }
+    }
+    if (!told.isEmpty()) {
+      notes.add(told.get(told.size() - 1));
     }
     if (evidence.stillPregnant() >= term || evidence.firstPup() < Double.POSITIVE_INFINITY) {
       all.add(w -> w > evidence.stillPregnant() && w <= evidence.firstPup() ? 1 : 0);

@@ -2,11 +2,17 @@ package io.github.tiderule.engine.whelping;
 
 import io.github.tiderule.rules.parameter.Parameters;
 
-/** Progesterone in the last days before whelping. */
+/**
+ * Progesterone in the last days before whelping. A number counts as the class it was published in,
+ * and no more closely: the course of these days is too uneven between bitches for that.
+ */
 public final class LateProgesterone {
 
   private static final double[] DAYS = {0, 1, 2, 4};
 
+  private final double withinDay;
+  private final double withinTwoDays;
+  private final double high;
   private final double[] logs;
   private final double sd;
   private final double late;
@@ -14,6 +20,9 @@ public final class LateProgesterone {
   private final double lateSd;
 
   private LateProgesterone(Parameters parameters) {
+    withinDay = parameters.value("whelping.progesterone.within-a-day");
+    withinTwoDays = parameters.value("whelping.progesterone.within-two-days");
+    high = parameters.value("whelping.progesterone.high");
     logs =
         new double[] {
           Math.log(parameters.value("whelping.progesterone.at-whelping")),
@@ -33,8 +42,8 @@ public final class LateProgesterone {
   }
 
   /**
-   * Likelihood of a result so many days before whelping: a density of the log for a number, a
-   * probability for a limit or band.
+   * Probability, so many days before whelping, of a result in the same class, or within the same
+   * limits or band.
    *
    * @param days before whelping; negative counts as 0
    * @param low ng/mL on the radioimmunoassay scale; 0 for none
@@ -42,11 +51,22 @@ public final class LateProgesterone {
    */
   public double likelihood(double days, double low, double high) {
     double mean = mean(Math.max(0, days));
-    if (low == high) {
-      double log = Math.log(low);
-      return (1 - late) * Bell.density(log, mean, sd) + late * Bell.density(log, lateLog, lateSd);
-    }
-    return (1 - late) * between(low, high, mean, sd) + late * between(low, high, lateLog, lateSd);
+    boolean number = low == high;
+    double from = number ? lowerEdge(low) : low;
+    double to = number ? upperEdge(low) : high;
+    return (1 - late) * between(from, to, mean, sd) + late * between(from, to, lateLog, lateSd);
+  }
+
+  /** Numbers of 2.7 and more are known to be no less than that, or no less than 5. */
+  private double lowerEdge(double value) {
+    return value >= high ? high : value >= withinTwoDays ? withinTwoDays : 0;
+  }
+
+  /** Numbers below 2.7 are known to be less than that, or less than 1. */
+  private double upperEdge(double value) {
+    return value < withinDay
+        ? withinDay
+        : value < withinTwoDays ? withinTwoDays : Double.POSITIVE_INFINITY;
   }
 
   private static double between(double low, double high, double mean, double sd) {

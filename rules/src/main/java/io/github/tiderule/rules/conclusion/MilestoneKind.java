@@ -9,8 +9,8 @@ public enum MilestoneKind implements Worded {
   SCAN("scan"),
   WEIGHING("weighing"),
   BOX_AND_PHONE("box-and-phone"),
-  RADIOGRAPH("radiograph"),
-  TEMPERATURE_CHART("temperature-chart");
+  TEMPERATURE_CHART("temperature-chart"),
+  RADIOGRAPH("radiograph");
 
   private final String word;
 
