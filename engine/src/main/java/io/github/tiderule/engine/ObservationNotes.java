@@ -46,9 +46,7 @@ final class ObservationNotes {
   }
 
   private <T extends Conclusion> void add(StageResult result, Class<T> kind, String use) {
-    result
-        .ruled(kind)
-        .forEach(ruled -> notes.add(note(ruled, use)));
+    result.ruled(kind).forEach(ruled -> notes.add(note(ruled, use)));
   }
 
   private static ObservationNote note(StageResult.Ruled<? extends Conclusion> ruled, String use) {

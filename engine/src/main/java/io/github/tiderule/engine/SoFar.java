@@ -52,8 +52,8 @@ final class SoFar {
         closed
             ? "Nothing of this season is left to time."
             : plan != null
-            ? "The plan adds " + inHundred(another) + " in 100 to that."
-            : noMore(tools, cycle, dating, breeding) + " " + watch(tools, cycle, clock, dating);
+                ? "The plan adds " + inHundred(another) + " in 100 to that."
+                : noMore(tools, cycle, dating, breeding) + " " + watch(tools, cycle, clock, dating);
     return new Bred(done.size(), new EggShare(met, table.alreadyMetP10()), another, text);
   }
 

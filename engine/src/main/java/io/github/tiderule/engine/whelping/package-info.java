@@ -57,10 +57,12 @@
  *       the last run of such readings; the fall lies evenly between the reading before it, at most
  *       {@code temperature.gap-hours}, and it. N(W − fall; {@code before-hours}, {@code sd-hours})
  *       with a share {@code temperature.false} flat over {@code scan.spread}. No fall says nothing.
- *   <li>Progesterone near term, u = W − t days before whelping, on the radioimmunoassay scale: ln
- *       of the level joins the parameters at 0, 1, 2 and 4 days in straight lines and stays level
- *       beyond; log-normal with {@code progesterone.log-sd}; a share {@code progesterone.late-fall}
- *       is log-normal about {@code late-level} whatever u is, which is how a tenth can be in labour
+ *   <li>Progesterone near term, u = W − t days before whelping, on the radioimmunoassay scale. A
+ *       number counts as its published class alone, below 1, below 2.7, from 2.7 on, from 5 on
+ *       (nothling-2022); the likelihood is the probability of that class. For it, ln of the level
+ *       joins the parameters at 0, 1, 2 and 4 days in straight lines and stays level beyond;
+ *       log-normal with {@code progesterone.log-sd}; a share {@code progesterone.late-fall} is
+ *       log-normal about {@code late-level} whatever u is, which is how a tenth can be in labour
  *       within twelve hours at 2.7 ng/mL and more (nothling-2022). Levels at 0 and 1 day are
  *       nett-1975; those further off and the spreads are set so that, drawn evenly over the last
  *       two and a half days, the four shares of nothling-2022 come out.
