@@ -5,6 +5,7 @@ import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Treatment;
@@ -18,6 +19,7 @@ import java.util.List;
  *
  * @param asOf the moment the advice is for; the engine reads no clock
  * @param zone the zone local days and clock times are counted in
+ * @param outcome what became of the season, as far as it is known
  * @param observations kept in the order of time, then of id, whatever order they come in
  */
 public record CycleRecord(
@@ -29,7 +31,32 @@ public record CycleRecord(
     FirstBlood firstBlood,
     List<Observation> observations,
     SemenPlan semenPlan,
-    LaboratoryHours laboratory) {
+    LaboratoryHours laboratory,
+    Outcome outcome) {
+
+  /** A season of which nothing is known beyond its observations. */
+  public CycleRecord(
+      Instant asOf,
+      ZoneId zone,
+      Female female,
+      List<EarlierCycle> earlierCycles,
+      List<Treatment> treatments,
+      FirstBlood firstBlood,
+      List<Observation> observations,
+      SemenPlan semenPlan,
+      LaboratoryHours laboratory) {
+    this(
+        asOf,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        semenPlan,
+        laboratory,
+        Outcome.unknown());
+  }
 
   /**
    * @throws IllegalArgumentException if two observations share an id
@@ -54,7 +81,16 @@ public record CycleRecord(
   /** The same season with other semen, or other limits on its use. */
   public CycleRecord with(SemenPlan other) {
     return new CycleRecord(
-        asOf, zone, female, earlierCycles, treatments, firstBlood, observations, other, laboratory);
+        asOf,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        other,
+        laboratory,
+        outcome);
   }
 
   /** The same season seen at another moment. */
@@ -68,12 +104,14 @@ public record CycleRecord(
         firstBlood,
         observations,
         semenPlan,
-        laboratory);
+        laboratory,
+        outcome);
   }
 
   /**
    * The same season as it was known at an earlier moment: without what was seen, drawn or reported
-   * after it. A result that does not say when it was reported counts as known when it was drawn.
+   * after it, and without its outcome. A result that does not say when it was reported counts as
+   * known when it was drawn.
    */
   public CycleRecord knownAt(Instant moment) {
     return new CycleRecord(
@@ -85,7 +123,8 @@ public record CycleRecord(
         firstBlood,
         observations.stream().filter(one -> !known(one).isAfter(moment)).toList(),
         semenPlan,
-        laboratory);
+        laboratory,
+        Outcome.unknown());
   }
 
   private static Instant known(Observation observation) {

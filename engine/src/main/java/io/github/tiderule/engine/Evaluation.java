@@ -17,6 +17,7 @@ import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.CautionLevel;
 import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.fact.CaesareanDay;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
 import java.util.ArrayList;
@@ -62,7 +63,7 @@ final class Evaluation {
             reading.all(Question.class),
             cycle.earlierCycles(),
             cycle.treatments(),
-            List.of(cycle.semenPlan()));
+            List.of(cycle.semenPlan(), cycle.outcome()));
     Findings findings = Findings.of(cycle, reading, found);
     TimeAxis axis = Gathering.axis(cycle);
     Evidence evidence =
@@ -76,9 +77,12 @@ final class Evaluation {
     @Nullable Estimate estimate =
         evidence.saysSomething() ? tools.timeline().estimate(evidence) : null;
     @Nullable Dating dating =
-        estimate == null
+        estimate == null ? null : new Dating(clock, axis, cycle.asOf(), estimate);
+    @Nullable PregnancyCourse course =
+        dating == null
             ? null
-            : new Dating(tools.rules().parameters(), clock, axis, cycle.asOf(), estimate);
+            : PregnancyCourse.of(tools, cycle, findings, clock, axis, evidence, dating);
+    List<CaesareanDay> caesareanDays = course == null ? List.of() : course.caesareanDays();
     List<Forecast> forecast = dating == null ? List.of() : List.of(dating.forecast());
     StageResult care =
         run(
@@ -87,9 +91,10 @@ final class Evaluation {
             findings.levels(),
             findings.findings(),
             forecast,
+            caesareanDays,
             cycle.earlierCycles(),
             cycle.treatments(),
-            List.of(cycle.semenPlan()));
+            List.of(cycle.semenPlan(), cycle.outcome()));
     boolean stopped =
         care.all(Caution.class).stream().anyMatch(c -> c.level() == CautionLevel.STOP);
 
@@ -116,10 +121,10 @@ final class Evaluation {
     @Nullable Bred bred =
         dating == null || silent
             ? null
-            : SoFar.of(tools, cycle, findings.breedings(), clock, axis, dating, breeding);
+            : SoFar.of(tools, cycle, findings, clock, axis, dating, breeding);
     ActionChoice action =
         new ActionChoice(
-            tools, cycle, clock, findings, reading, care, dating, breeding, testing, bred);
+            tools, cycle, clock, findings, reading, care, dating, course, breeding, testing, bred);
     NearMisses near = NearMisses.of(rules, awaited(reading, found, care), accounts.values());
     Advice advice =
         new Advice(
@@ -135,7 +140,10 @@ final class Evaluation {
             testing == null ? null : testing.nextTest(),
             testing == null ? null : testing.noTestBecause(),
             bred,
-            dating == null || silent ? null : dating.whelping(),
+            course == null || silent ? null : course.whelping(),
+            course == null || silent ? null : course.pregnancy(care),
+            course == null || silent ? null : course.caesarean(care, caesareanDays),
+            course == null || silent ? null : course.lookBack(),
             questions(reading),
             warnings(care),
             dating == null ? List.of() : dating.influence(),

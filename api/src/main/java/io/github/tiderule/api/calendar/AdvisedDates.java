@@ -66,6 +66,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         EntryKind.WHELPING,
         name + ": whelping, if she conceives",
         "Nine times in ten within these days. Counted from ovulation, not from a mating.");
+    addMilestones(planned, members, name);
     Node.Members action = object(members, "action");
     return new AdvisedDates(
         there(instant(members, "asOf")),
@@ -158,6 +159,24 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               there(instant(estimate, "p95")),
               summary,
               description + " As likely before as after " + DAY.format(median) + "."));
+    }
+  }
+
+  private static void addMilestones(List<Planned> planned, Node.Members advice, String name) {
+    Node.Members pregnancy = object(advice, "pregnancy");
+    if (pregnancy == null) {
+      return;
+    }
+    for (Node node : list(pregnancy, "milestones")) {
+      if (node instanceof Node.Members milestone) {
+        planned.add(
+            new Planned(
+                EntryKind.MILESTONE,
+                there(instant(milestone, "from")),
+                there(instant(milestone, "to")),
+                name + ": " + text(milestone, "kind").replace('-', ' '),
+                safe(text(milestone, "title")) + ". Counted from ovulation, not from a mating."));
+      }
     }
   }
 

@@ -11,7 +11,9 @@ enum EntryKind {
   /** The days in which she ovulates, nine times in ten. */
   OVULATION("ovulation", true),
   /** The days in which she would whelp, nine times in ten. */
-  WHELPING("whelping", true);
+  WHELPING("whelping", true),
+  /** The days in which something of a pregnancy is due. */
+  MILESTONE("milestone", true);
 
   private final String word;
   private final boolean estimate;

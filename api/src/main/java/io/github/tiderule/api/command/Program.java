@@ -121,6 +121,9 @@ public final class Program {
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
+      case Specs.ACCURACY ->
+          new AccuracyCommand(streams, chosen, parsed.hasMatchedOption(Specs.JSON))
+              .run(file(parsed));
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
       default -> new RecordCommands(streams, chosen).run(command, parsed);
     };

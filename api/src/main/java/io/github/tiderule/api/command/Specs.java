@@ -13,6 +13,7 @@ final class Specs {
   static final String BATCH = "batch";
   static final String CHANGES = "changes";
   static final String STUD = "stud";
+  static final String ACCURACY = "accuracy";
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
   static final String AS_OF = "--as-of";
@@ -45,6 +46,7 @@ final class Specs {
         .addSubcommand(BATCH, batch())
         .addSubcommand(CHANGES, changes())
         .addSubcommand(STUD, stud())
+        .addSubcommand(ACCURACY, accuracy())
         .addSubcommand(RULEBOOK, rulebook());
     if (arguments.length == 0 || !top.subcommands().containsKey(arguments[0])) {
       ExchangeSpecs.addTo(top);
@@ -164,6 +166,18 @@ final class Specs {
                 .paramLabel("FILE")
                 .description("A cycle file of each female; - reads the standard input.")
                 .build());
+  }
+
+  private static CommandSpec accuracy() {
+    return command(
+            ACCURACY,
+            "Reads past seasons one a line, and compares each whelping with its forecast.")
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print it as JSON, schema tiderule/accuracy/1.")
+                .build())
+        .addPositional(file("0..1"));
   }
 
   private static CommandSpec rulebook() {

@@ -11,6 +11,7 @@ import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.SemenPlan;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -49,6 +50,11 @@ final class CycleReader {
     List<Observation> observations = ObservationReader.all(fields.required("observations"), season);
     SemenPlan semenPlan = BreedingReader.read(fields.optional("breeding").members(), season);
     LaboratoryHours laboratory = LaboratoryReader.read(fields.optional("laboratory").members());
+    Outcome outcome =
+        PregnancyReader.outcome(
+            fields.optional("outcome").members(),
+            season,
+            firstBlood == null ? null : firstBlood.on());
     fields.refuseOthers();
     if (asOf == null || zone == null || firstBlood == null) {
       return null;
@@ -63,7 +69,8 @@ final class CycleReader {
             firstBlood,
             observations,
             semenPlan,
-            laboratory)
+            laboratory,
+            outcome)
         : null;
   }
 

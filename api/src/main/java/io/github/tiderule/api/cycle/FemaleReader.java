@@ -22,6 +22,7 @@ final class FemaleReader {
   private static final int MOST_EARLIER_CYCLES = 50;
   private static final int MOST_TREATMENTS = 100;
   private static final int LONGEST_SEASON_DAYS = 90;
+  private static final int LONGEST_PREGNANCY_DAYS = 75;
 
   /** The female, with her history. */
   record Known(Female female, List<EarlierCycle> earlierCycles, List<Treatment> treatments) {}
@@ -77,7 +78,18 @@ final class FemaleReader {
     LocalDate blood = season.anyPastDay(bloodField);
     Field ovulationField = fields.optional("ovulatedOn");
     LocalDate ovulated = season.anyPastDay(ovulationField);
+    Field shiftField = fields.optional("dioestrusOn");
+    LocalDate shifted = season.anyPastDay(shiftField);
+    Field whelpingField = fields.optional("whelpedOn");
+    LocalDate whelped = season.anyPastDay(whelpingField);
+    Integer litter = fields.optional("litterSize").wholeNumber(PregnancyReader.PUPS);
+    Field pregnantField = fields.optional("pregnant");
+    Boolean pregnant = pregnantField.flag();
     fields.refuseOthers();
+    if (Boolean.FALSE.equals(pregnant) && whelped != null) {
+      pregnantField.refuse(
+          ProblemCode.CONTRADICTION, "pregnant is false, yet whelpedOn is " + whelped);
+    }
     if (blood == null) {
       return null;
     }
@@ -87,22 +99,31 @@ final class FemaleReader {
           "firstBloodOn (" + blood + ") is not before this season's first blood",
           "Maybe this is the present season? It stands in firstBlood.");
     }
-    if (ovulated != null && ovulated.isBefore(blood)) {
-      ovulationField.refuse(
+    refuseUnlessAfter(blood, ovulationField, ovulated, LONGEST_SEASON_DAYS);
+    refuseUnlessAfter(blood, shiftField, shifted, LONGEST_SEASON_DAYS);
+    refuseUnlessAfter(blood, whelpingField, whelped, LONGEST_SEASON_DAYS + LONGEST_PREGNANCY_DAYS);
+    return new EarlierCycle(blood, ovulated, shifted, whelped, litter, pregnant);
+  }
+
+  /** Refuses a day before first blood, or too long after it. */
+  private static void refuseUnlessAfter(
+      LocalDate blood, Field field, @Nullable LocalDate day, int mostDays) {
+    if (day != null && day.isBefore(blood)) {
+      field.refuse(
           ProblemCode.WRONG_ORDER,
-          "ovulatedOn (" + ovulated + ") is before first blood (" + blood + ")");
-    } else if (ovulated != null && ChronoUnit.DAYS.between(blood, ovulated) > LONGEST_SEASON_DAYS) {
-      ovulationField.refuse(
+          field.name() + " (" + day + ") is before first blood (" + blood + ")");
+    } else if (day != null && ChronoUnit.DAYS.between(blood, day) > mostDays) {
+      field.refuse(
           ProblemCode.IMPLAUSIBLE_DATE,
-          "ovulatedOn ("
-              + ovulated
+          field.name()
+              + " ("
+              + day
               + ") is more than "
-              + LONGEST_SEASON_DAYS
+              + mostDays
               + " days after first blood ("
               + blood
               + ")");
     }
-    return new EarlierCycle(blood, ovulated);
   }
 
   private @Nullable Treatment treatment(@Nullable Fields fields) {

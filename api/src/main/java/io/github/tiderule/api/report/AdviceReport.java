@@ -9,7 +9,6 @@ import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Warning;
-import io.github.tiderule.engine.advice.Whelping;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +44,7 @@ public final class AdviceReport {
     nextTest();
     questions();
     Doubts.writeNotes(page, advice);
-    whelping();
+    PregnancySection.write(page, advice);
     changes();
     Certainties.writeWeights(page, cycle, advice.influence());
     Doubts.writeDisagreements(page, advice);
@@ -206,23 +205,6 @@ public final class AdviceReport {
         page.hanging(4, "in " + reading.unit() + ":", reading.meaning());
       }
     }
-  }
-
-  private void whelping() {
-    Whelping whelping = advice.whelping();
-    if (whelping == null) {
-      return;
-    }
-    page.heading("Whelping, if she conceives");
-    page.indented(
-        2,
-        "Around "
-            + LocalWords.day(whelping.median().toLocalDate())
-            + "; 9 times in 10 between "
-            + LocalWords.day(whelping.p05().toLocalDate())
-            + " and "
-            + LocalWords.day(whelping.p95().toLocalDate())
-            + ". Counted from ovulation, not from a mating.");
   }
 
   private void changes() {

@@ -20,7 +20,10 @@ public sealed interface Conclusion
         SameBlood,
         Caution,
         Position,
-        Leaning {
+        Leaning,
+        Milestone,
+        RedFlag,
+        CaesareanView {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();
