@@ -142,7 +142,9 @@ final class FactLine {
       case "question" -> new Question(w.get(1), "a question for a test", List.of());
       case "forecast" -> forecast(w.number(1), w.number(2), w.number(3));
       case "day" -> day(w);
-      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)));
+      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)), !w.has("other"));
+      case "ready", "usable", "extender", "arrived", "underdose" -> SheetFacts.of(w, at(now));
+      case "asked", "test", "whelped", "stud" -> KennelFacts.of(w);
       default -> throw new IllegalArgumentException("no such fact: " + w);
     };
   }
@@ -243,7 +245,7 @@ final class FactLine {
     return text.equals("-") ? null : word(Unit.values(), text);
   }
 
-  private static <T extends Worded> T word(T[] values, String text) {
+  static <T extends Worded> T word(T[] values, String text) {
     return Arrays.stream(values)
         .filter(value -> value.word().equals(text))
         .findFirst()

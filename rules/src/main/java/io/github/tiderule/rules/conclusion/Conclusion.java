@@ -19,7 +19,11 @@ public sealed interface Conclusion
         TestingDone,
         Caution,
         Position,
-        Leaning {
+        Leaning,
+        SheetLine,
+        SheetFinding,
+        Underdose,
+        SeasonCheck {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();
