@@ -8,10 +8,13 @@ import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.kennel.Background;
+import io.github.tiderule.rules.semen.Insemination;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything known about one female's season at one moment.
@@ -19,6 +22,8 @@ import java.util.List;
  * @param asOf the moment the advice is for; the engine reads no clock
  * @param zone the zone local days and clock times are counted in
  * @param observations kept in the order of time, then of id, whatever order they come in
+ * @param insemination the semen in hand, where the file describes it
+ * @param background tests, last litter and the male
  */
 public record CycleRecord(
     Instant asOf,
@@ -29,7 +34,34 @@ public record CycleRecord(
     FirstBlood firstBlood,
     List<Observation> observations,
     SemenPlan semenPlan,
-    LaboratoryHours laboratory) {
+    LaboratoryHours laboratory,
+    @Nullable Insemination insemination,
+    Background background) {
+
+  /** A season of which neither an insemination nor the time before it is told. */
+  public CycleRecord(
+      Instant asOf,
+      ZoneId zone,
+      Female female,
+      List<EarlierCycle> earlierCycles,
+      List<Treatment> treatments,
+      FirstBlood firstBlood,
+      List<Observation> observations,
+      SemenPlan semenPlan,
+      LaboratoryHours laboratory) {
+    this(
+        asOf,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        semenPlan,
+        laboratory,
+        null,
+        Background.unknown());
+  }
 
   /**
    * @throws IllegalArgumentException if two observations share an id
@@ -54,7 +86,17 @@ public record CycleRecord(
   /** The same season with other semen, or other limits on its use. */
   public CycleRecord with(SemenPlan other) {
     return new CycleRecord(
-        asOf, zone, female, earlierCycles, treatments, firstBlood, observations, other, laboratory);
+        asOf,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        other,
+        laboratory,
+        insemination,
+        background);
   }
 
   /** The same season seen at another moment. */
@@ -68,7 +110,9 @@ public record CycleRecord(
         firstBlood,
         observations,
         semenPlan,
-        laboratory);
+        laboratory,
+        insemination,
+        background);
   }
 
   /**
@@ -85,7 +129,9 @@ public record CycleRecord(
         firstBlood,
         observations.stream().filter(one -> !known(one).isAfter(moment)).toList(),
         semenPlan,
-        laboratory);
+        laboratory,
+        insemination,
+        background);
   }
 
   private static Instant known(Observation observation) {

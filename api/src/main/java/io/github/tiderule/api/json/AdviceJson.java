@@ -76,6 +76,13 @@ public final class AdviceJson {
         .object("whelping", advice.whelping(), this::whelping);
     talk(advice);
     reasoning(advice);
+    SheetJson sheet = new SheetJson(json);
+    if (advice.insemination() != null) {
+      json.object("insemination", advice.insemination(), sheet::sheet);
+    }
+    if (advice.beforeSeason() != null) {
+      json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    }
   }
 
   private void stamp(Stamp stamp) {

@@ -89,7 +89,9 @@ public final class Dilution {
     double most = Math.max(0, total - taken.least());
     double least = Math.max(0, total - taken.most());
     String enough =
-        taken.most() > inHandMl ? "; that is more semen than the " + Digits.plain(inHandMl) + " mL in hand" : "";
+        taken.most() > inHandMl
+            ? "; that is more semen than the " + Digits.plain(inHandMl) + " mL in hand"
+            : "";
     return Optional.of(
         amount(
             doses(each)

@@ -16,10 +16,7 @@ final class LookDensity {
   static Optional<Span> of(SemenColour look, Parameters parameters) {
     return switch (look) {
       case CREAMY ->
-          span(
-              parameters,
-              "insemination.density.creamy-least",
-              "insemination.density.creamy-most");
+          span(parameters, "insemination.density.creamy-least", "insemination.density.creamy-most");
       case MILKY ->
           span(
               parameters,
