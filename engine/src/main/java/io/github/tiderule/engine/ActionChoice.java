@@ -63,6 +63,7 @@ final class ActionChoice {
   /** What to do now. */
   Action action() {
     return vet()
+        .or(() -> SeasonAhead.action(cycle, care))
         .or(this::answer)
         .or(this::onForecast)
         .or(this::breedOrBook)

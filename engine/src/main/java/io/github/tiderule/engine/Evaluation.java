@@ -102,7 +102,7 @@ final class Evaluation {
             ? null
             : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
     @Nullable Testing testing =
-        stopped
+        stopped || SeasonAhead.between(cycle)
             ? null
             : Testing.of(
                 tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);

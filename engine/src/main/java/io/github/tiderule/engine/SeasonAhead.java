@@ -1,10 +1,12 @@
 package io.github.tiderule.engine;
 
+import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.BeforeSeason.NextSeason;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.StageResult.Ruled;
+import io.github.tiderule.rules.conclusion.CheckState;
 import io.github.tiderule.rules.conclusion.SeasonCheck;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.EarlierCycle;
@@ -16,6 +18,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +48,32 @@ final class SeasonAhead {
     Stream.ofNullable(background.lastWhelpedOn()).map(LastWhelping::new).forEach(facts::add);
     Stream.ofNullable(background.stud()).forEach(facts::add);
     return facts;
+  }
+
+  /**
+   * Whether a file tells of the time before a season and of no season: no day of first blood, and
+   * nothing seen since.
+   */
+  static boolean between(CycleRecord cycle) {
+    return cycle.background().asked()
+        && cycle.firstBlood().on() == null
+        && cycle.observations().isEmpty();
+  }
+
+  /** What to do now between two seasons; empty in a season. */
+  static Optional<Action> action(CycleRecord cycle, StageResult care) {
+    return between(cycle)
+        ? Optional.of(
+            new Action(
+                Action.Now.BOOK,
+                "No season has begun: see to what is due, and note the first blood. If she is in"
+                    + " season already, test now.",
+                checks(care).stream()
+                    .filter(check -> check.state().equals(CheckState.DUE.word()))
+                    .map(Check::rule)
+                    .distinct()
+                    .toList()))
+        : Optional.empty();
   }
 
   /** The checks; null where the file tells nothing of that time. */

@@ -215,7 +215,7 @@ final class SheetMaking {
     return advice;
   }
 
-  /** The last day after the insemination on which a dose by itself would still be worth giving. */
+  /** The last day after the insemination that is still worth a good share of the best one. */
   private @Nullable LocalDate secondParcelBy(
       StageResult care, @Nullable Breeding breeding, @Nullable Instant at, Clock clock) {
     boolean asked =
@@ -224,8 +224,11 @@ final class SheetMaking {
       return null;
     }
     LocalDate after = (at == null ? cycle.asOf() : at).atZone(clock.zone()).toLocalDate();
+    double best =
+        breeding.days().stream().mapToDouble(day -> day.eggShare().mean()).max().orElse(0);
+    double least = best * tools.value("insemination.second-parcel-share");
     return breeding.days().stream()
-        .filter(day -> day.eggShare().mean() > tools.value("planning.possible-share"))
+        .filter(day -> day.eggShare().mean() >= least)
         .map(BreedingDay::day)
         .filter(day -> day.isAfter(after))
         .max(Comparator.naturalOrder())

@@ -99,6 +99,14 @@ class SeasonAheadTest {
   }
 
   @Test
+  void betweenSeasonsTheChecksAreWhatToDo() {
+    Advice advice = advice("2026-10-01", ASKED, "2026-07-01");
+    assertThat(advice.action().headline(), containsString("No season has begun"));
+    assertThat(advice.action().because().contains("CAR-402"), is(true));
+    assertThat(advice.nextTest(), is(nullValue()));
+  }
+
+  @Test
   void nothingIsSaidWhereNothingWasAsked() {
     assertThat(
         advice("2026-10-01", Background.unknown(), "2026-07-01").beforeSeason(), is(nullValue()));

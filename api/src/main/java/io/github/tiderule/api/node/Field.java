@@ -138,9 +138,9 @@ public final class Field {
       Range range, String ofMinus, DoubleFunction<Optional<String>> meant) {
     if (node instanceof Node.Text text) {
       String message = name + " is the text " + Shown.of(node) + ", not a number";
-      Optional<String> meant = Numerals.meant(text.value());
-      if (meant.isPresent()) {
-        refuse(ProblemCode.NOT_A_NUMBER, message, meant.get());
+      Optional<String> plain = Numerals.meant(text.value());
+      if (plain.isPresent()) {
+        refuse(ProblemCode.NOT_A_NUMBER, message, plain.get());
       } else {
         refuse(ProblemCode.NOT_A_NUMBER, message);
       }

@@ -62,9 +62,9 @@ final class SheetSection {
       if (sheet.secondParcelBy() != null) {
         page.indented(
             4,
-            "A dose given after "
+            "It has to be used by "
                 + LocalWords.day(sheet.secondParcelBy())
-                + " would come too late.");
+                + "; later days are worth much less than the best one.");
       }
     }
     SemenTemperature temperature = sheet.temperature();
@@ -76,7 +76,10 @@ final class SheetSection {
       page.hanging(
           2,
           "Extender to add:",
-          words(extender) + ", slowly, at the semen's temperature (" + extender.working() + ").");
+          words(extender)
+              + " in all, slowly, at the semen's temperature ("
+              + extender.working()
+              + ").");
     }
     page.indented(2, "Checklist, in this order:");
     boxes(sheet.steps());

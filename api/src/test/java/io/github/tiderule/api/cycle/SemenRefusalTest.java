@@ -57,8 +57,7 @@ class SemenRefusalTest {
 
   private static Problem onlyProblem(String part, String instead) {
     List<Problem> problems =
-        Documents.refused(
-            Documents.fullCycle(part.replace('\'', '"'), instead.replace('\'', '"')));
+        Documents.refused(Documents.fullCycle(part.replace('\'', '"'), instead.replace('\'', '"')));
     assertThat(problems.toString(), problems, hasSize(1));
     return problems.get(0);
   }

@@ -76,7 +76,8 @@ class AdviceJsonTest {
 
   @Test
   void writesTheSheetAndTheSeasonOnlyWhereThereIsOne() throws IOException {
-    JsonNode sheet = tree(AdviceJson.text(SampleAdvice.full(), Layout.ONE_LINE)).get("insemination");
+    JsonNode sheet =
+        tree(AdviceJson.text(SampleAdvice.full(), Layout.ONE_LINE)).get("insemination");
     assertThat(sheet.at("/at").asText(), is("2027-01-14T10:00:00+01:00"));
     assertThat(sheet.at("/usable/least").decimalValue().toPlainString(), is("40"));
     assertThat(sheet.at("/doses/0/unitsForOne").asInt(), is(3));

@@ -116,7 +116,7 @@ public final class Reckoning {
           sperm);
     } else if (sent != null) {
       sperm = Span.of(sent);
-      line("sperm, as the sender says", "not counted here", sperm);
+      line("sperm in the parcel", "the sender's sheet, not counted here", sperm);
     } else {
       missing.add("the sperm in the parcel: its volume and concentration, or the sender's total");
     }
