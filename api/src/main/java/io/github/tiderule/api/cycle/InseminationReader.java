@@ -57,8 +57,9 @@ final class InseminationReader {
     Wanted wanted = wanted(fields.optional("wanted").members());
     Double extender = Quantities.celsius(fields.optional("extenderTemperatureC"));
     fields.refuseOthers();
-    inOrder("collectedAt", ejaculate == null ? null : ejaculate.collectedAt(), atField, at);
-    inOrder("collectedAt", arrival == null ? null : arrival.collectedAt(), atField, at);
+    @Nullable Instant fresh = ejaculate == null ? null : ejaculate.collectedAt();
+    @Nullable Instant sent = arrival == null ? null : arrival.collectedAt();
+    inOrder("collectedAt", sent == null ? fresh : sent, atField, at);
     return new Insemination(at, ejaculate, certificate, arrival, wanted, extender);
   }
 

@@ -121,7 +121,7 @@ final class SheetSection {
   private static String count(int least, int most) {
     return least == most
         ? most == 0 ? "none" : Integer.toString(most)
-        : (least == 0 ? "none" : Integer.toString(least)) + " to " + most;
+        : (least == 0 ? "at most " : least + " to ") + most;
   }
 
   private static String words(Amount amount) {
