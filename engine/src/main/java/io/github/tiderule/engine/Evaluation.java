@@ -143,7 +143,7 @@ final class Evaluation {
             silent ? List.of() : Disagreements.of(care),
             ObservationNotes.of(reading, found),
             sheetWanted ? sheet.sheet(care, breeding, clock) : null,
-            SeasonAhead.of(tools, cycle, clock, care));
+            stopped ? null : SeasonAhead.of(tools, cycle, clock, care));
     return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
   }
 
