@@ -69,6 +69,7 @@ final class ActionChoice {
   Action action() {
     return vet()
         .or(this::closed)
+        .or(() -> SeasonAhead.action(cycle, care))
         .or(this::answer)
         .or(this::onForecast)
         .or(this::breedOrBook)

@@ -77,6 +77,13 @@ public final class AdviceJson {
     PregnancyJson.write(json, advice);
     talk(advice);
     reasoning(advice);
+    SheetJson sheet = new SheetJson(json);
+    if (advice.insemination() != null) {
+      json.object("insemination", advice.insemination(), sheet::sheet);
+    }
+    if (advice.beforeSeason() != null) {
+      json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    }
   }
 
   private void stamp(Stamp stamp) {

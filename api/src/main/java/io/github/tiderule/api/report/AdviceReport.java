@@ -39,6 +39,8 @@ public final class AdviceReport {
     title();
     now();
     plan();
+    SheetSection.write(page, advice.insemination());
+    BeforeSeasonSection.write(page, advice.beforeSeason());
     DaysTable.write(page, advice.breedingDays());
     Certainties.write(page, cycle, advice);
     nextTest();
@@ -230,6 +232,7 @@ public final class AdviceReport {
         advice.cautions().stream()
             .filter(caution -> caution.level().equals(CARE))
             .map(Warning::text)
+            .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
             .toList();
     if (!care.isEmpty()) {
       page.heading("Cautions");

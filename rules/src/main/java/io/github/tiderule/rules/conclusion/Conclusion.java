@@ -23,7 +23,11 @@ public sealed interface Conclusion
         Leaning,
         Milestone,
         RedFlag,
-        CaesareanView {
+        CaesareanView,
+        SheetLine,
+        SheetFinding,
+        Underdose,
+        SeasonCheck {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();
