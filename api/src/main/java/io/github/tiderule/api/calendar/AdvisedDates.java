@@ -45,7 +45,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
   public static AdvisedDates of(String advice, String who) {
     Node node = NodeReader.read(advice, new Problems()).orElse(null);
     if (!(node instanceof Node.Members members)
-        || !new Node.Text(AdviceJson.SCHEMA).equals(members.byKey().get("schema"))) {
+        || !AdviceJson.SCHEMA.equals(members.text("schema"))) {
       throw new IllegalStateException("no text of the schema " + AdviceJson.SCHEMA);
     }
     String name = safe(who);
@@ -66,10 +66,10 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         EntryKind.WHELPING,
         name + ": whelping, if she conceives",
         "Nine times in ten within these days. Counted from ovulation, not from a mating.");
-    Node.Members action = object(members, "action");
+    Node.Members action = members.members("action");
     return new AdvisedDates(
         there(instant(members, "asOf")),
-        action == null ? "" : safe(text(action, "headline")),
+        action == null ? "" : safe(there(action.text("headline"))),
         planned);
   }
 
@@ -78,12 +78,12 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
   }
 
   private static void addTest(List<Planned> planned, Node.Members advice, String name) {
-    Node.Members test = object(advice, "nextTest");
+    Node.Members test = advice.members("nextTest");
     if (test == null) {
       return;
     }
     OffsetDateTime at = there(instant(test, "at"));
-    String kind = text(test, "kind");
+    String kind = there(test.text("kind"));
     planned.add(
         new Planned(
             EntryKind.TEST,
@@ -94,11 +94,11 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
   }
 
   private static void addPlan(List<Planned> planned, Node.Members advice, String name) {
-    Node.Members plan = object(advice, "plan");
+    Node.Members plan = advice.members("plan");
     if (plan == null) {
       return;
     }
-    for (Node node : list(plan, "at")) {
+    for (Node node : plan.entries("at")) {
       planned.add(breeding(instant(node), advice, name));
     }
     OffsetDateTime orderBy = instant(plan, "orderBy");
@@ -119,15 +119,13 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
   private static Planned breeding(OffsetDateTime at, Node.Members advice, String name) {
     OffsetDateTime from = at;
     OffsetDateTime to = at;
-    for (Node node : list(advice, "breedingDays")) {
-      if (node instanceof Node.Members day) {
-        OffsetDateTime opens = there(instant(day, "from"));
-        OffsetDateTime closes = there(instant(day, "to"));
-        if (!at.isBefore(opens) && !at.isAfter(closes)) {
-          from = opens;
-          to = closes;
-          break;
-        }
+    for (Node.Members day : advice.objects("breedingDays")) {
+      OffsetDateTime opens = there(instant(day, "from"));
+      OffsetDateTime closes = there(instant(day, "to"));
+      if (!at.isBefore(opens) && !at.isAfter(closes)) {
+        from = opens;
+        to = closes;
+        break;
       }
     }
     return new Planned(
@@ -148,7 +146,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
       EntryKind kind,
       String summary,
       String description) {
-    Node.Members estimate = object(advice, field);
+    Node.Members estimate = advice.members(field);
     if (estimate != null) {
       LocalDate median = there(instant(estimate, "median")).toLocalDate();
       planned.add(
@@ -173,32 +171,19 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         .toString();
   }
 
-  private static Node.@Nullable Members object(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Members members ? members : null;
-  }
-
-  private static List<Node> list(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Entries entries ? entries.all() : List.of();
-  }
-
-  private static String text(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Text text ? text.value() : "";
-  }
-
   private static @Nullable OffsetDateTime instant(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Text text
-        ? OffsetDateTime.parse(text.value())
-        : null;
+    String text = holder.text(name);
+    return text == null ? null : OffsetDateTime.parse(text);
   }
 
   private static OffsetDateTime instant(Node node) {
     return OffsetDateTime.parse(((Node.Text) node).value());
   }
 
-  private static OffsetDateTime there(@Nullable OffsetDateTime instant) {
-    if (instant == null) {
-      throw new IllegalStateException("an instant of the advice is missing");
+  private static <T> T there(@Nullable T value) {
+    if (value == null) {
+      throw new IllegalStateException("a part of the advice is missing");
     }
-    return instant;
+    return value;
   }
 }

@@ -75,6 +75,7 @@ public final class Service implements AutoCloseable {
             CycleRoutes.all(),
             CalendarRoutes.all(),
             LaboratoryRoutes.all(),
+            FhirRoutes.all(),
             ObservationRoutes.all(),
             new AdviceRoutes(gate).all())
         .flatMap(List::stream)
