@@ -90,7 +90,7 @@ public final class FhirImport {
                     part.at().child("subject"),
                     ProblemCode.UNKNOWN_WORD,
                     words,
-                    "If it is hers, say as what its sender knows her: subject."));
+                    "If it is hers, say with subject what its sender calls her."));
     ObservationResource read =
         ObservationResource.read(resource, part.at(), file, cycle.zone(), problems);
     Status status = read.status();

@@ -130,7 +130,7 @@ final class ObservationResource {
               "status is \"unknown\"",
               "Ask the laboratory whether the result is final.");
     }
-    if (status == null || !status.hasResult()) {
+    if (status == null || analyte == null || !status.hasResult()) {
       return;
     }
     for (String name : OTHER_VALUES) {
@@ -180,7 +180,7 @@ final class ObservationResource {
                 + " are two quantities, and it is one result",
             "Ask the laboratory which of the two it is.");
       }
-      analyte = known == null ? analyte : known;
+      analyte = analyte == null ? known : analyte;
     }
     if (analyte == null && problems.none()) {
       coding.refuse(
@@ -209,7 +209,7 @@ final class ObservationResource {
     }
   }
 
-  private void quantity(@Nullable Analyte analyte) {
+  private void quantity(Analyte analyte) {
     if (fields.has("dataAbsentReason") && !fields.has("valueQuantity")) {
       fields
           .optional("dataAbsentReason")

@@ -27,15 +27,15 @@ record Quantity(Map<String, Node> found, Map<String, Pointer> places) {
    *
    * @param fields its fields
    * @param written the same, as they were written
-   * @param analyte what was measured, if that is known
+   * @param analyte what was measured
    */
-  static Quantity read(Fields fields, Node.@Nullable Members written, @Nullable Analyte analyte) {
+  static Quantity read(Fields fields, Node.@Nullable Members written, Analyte analyte) {
     Quantity quantity = new Quantity(new LinkedHashMap<>(), new LinkedHashMap<>());
     quantity.readAll(fields, written == null ? null : written.byKey().get("value"), analyte);
     return quantity;
   }
 
-  private void readAll(Fields quantity, @Nullable Node node, @Nullable Analyte analyte) {
+  private void readAll(Fields quantity, @Nullable Node node, Analyte analyte) {
     Field value = quantity.required("value");
     places.put("value", value.at());
     String written = null;
@@ -83,7 +83,7 @@ record Quantity(Map<String, Node> found, Map<String, Pointer> places) {
     return text;
   }
 
-  private @Nullable Unit unit(Fields quantity, @Nullable Analyte analyte) {
+  private @Nullable Unit unit(Fields quantity, Analyte analyte) {
     Field code = quantity.optional("code");
     places.put("unit", code.at());
     String text = code.text(CODE);
@@ -110,7 +110,7 @@ record Quantity(Map<String, Node> found, Map<String, Pointer> places) {
           "It can be ng/mL, ug/L or nmol/L. No other unit is converted, and none is guessed.");
       return null;
     }
-    if (analyte != null && !analyte.has(unit)) {
+    if (!analyte.has(unit)) {
       code.refuse(
           ProblemCode.WRONG_TYPE,
           "code is "
