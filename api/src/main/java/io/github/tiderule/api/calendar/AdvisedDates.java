@@ -23,11 +23,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> planned) {
 
-  private static final long ORDER_HOURS = 1;
+  private static final long DUE_HOURS = 1;
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+  private static final Map<String, EntryKind> DUE =
+      Map.of("order", EntryKind.ORDER, "book", EntryKind.BOOKING, "leave", EntryKind.LEAVING);
   private static final Map<String, String> TESTS =
       Map.of("progesterone", "progesterone test", "lh", "LH test", "cytology", "vaginal smear");
 
@@ -101,18 +103,33 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
     for (Node node : plan.entries("at")) {
       planned.add(breeding(instant(node), advice, name));
     }
-    OffsetDateTime orderBy = instant(plan, "orderBy");
-    if (orderBy != null) {
-      planned.add(
-          new Planned(
-              EntryKind.ORDER,
-              orderBy.minusHours(ORDER_HOURS),
-              orderBy,
-              name + ": order by " + CLOCK.format(orderBy),
-              "The last safe time to order is "
-                  + moment(orderBy)
-                  + ", local time. Ask for advice again before you order."));
+    List<Planned> due = new ArrayList<>();
+    for (Node.Members commitment : plan.objects("commitments")) {
+      EntryKind kind = DUE.get(there(commitment.text("kind")));
+      if (kind != null) {
+        due.add(
+            due(
+                kind,
+                there(instant(commitment, "by")),
+                name,
+                there(commitment.text("text")) + ", at the latest by "));
+      }
     }
+    OffsetDateTime orderBy = instant(plan, "orderBy");
+    if (orderBy != null && due.stream().noneMatch(one -> one.kind() == EntryKind.ORDER)) {
+      due.add(due(EntryKind.ORDER, orderBy, name, "The last safe time to order is "));
+    }
+    planned.addAll(due);
+  }
+
+  /** Something to be done by a time: the hour before it. */
+  private static Planned due(EntryKind kind, OffsetDateTime by, String name, String text) {
+    return new Planned(
+        kind,
+        by.minusHours(DUE_HOURS),
+        by,
+        name + ": " + kind.word() + " by " + CLOCK.format(by),
+        safe(text) + moment(by) + ", local time. Ask for advice again before you do.");
   }
 
   /** In the day's window when the time lies in it, else at the time itself. */
