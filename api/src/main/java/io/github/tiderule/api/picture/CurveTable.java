@@ -44,8 +44,7 @@ final class CurveTable {
           converted(band, CurveTable::nmol),
           "");
     }
-    return row(
-        one, FindingWords.row(one), words.what(one).replaceFirst("^\\w+:? ", ""), "", "", "");
+    return row(one, FindingWords.kind(one), FindingWords.whole(one), "", "", "");
   }
 
   private CurveRow row(

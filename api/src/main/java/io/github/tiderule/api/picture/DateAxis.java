@@ -30,7 +30,7 @@ final class DateAxis {
   }
 
   double height() {
-    return (counts() ? 4 : 3) * LINE * frame.letter() + 4;
+    return ((counts() ? 4 : 3) * LINE + 0.5) * frame.letter();
   }
 
   /** Lines at the beginning of each day. */

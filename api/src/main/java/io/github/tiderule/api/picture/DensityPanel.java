@@ -80,29 +80,23 @@ final class DensityPanel {
   }
 
   private String path(List<Likely> density, double scale, double bottom) {
-    StringBuilder path = new StringBuilder();
-    double last = frame.left();
-    for (Likely one : density) {
-      if (!frame.times().holds(one.at())) {
-        continue;
-      }
-      last = frame.times().x(one.at());
-      if (path.isEmpty()) {
-        path.append('M').append(Svg.number(last)).append(' ').append(Svg.number(bottom));
-      }
-      path.append('L')
-          .append(Svg.number(last))
-          .append(' ')
-          .append(Svg.number(bottom - scale * one.perDay()));
+    List<Smooth.Point> points =
+        density.stream()
+            .filter(one -> frame.times().holds(one.at()))
+            .map(one -> new Smooth.Point(frame.times().x(one.at()), bottom - scale * one.perDay()))
+            .toList();
+    if (points.isEmpty()) {
+      return 'M' + Smooth.place(frame.left(), bottom) + 'Z';
     }
-    if (path.isEmpty()) {
-      path.append('M').append(Svg.number(last)).append(' ').append(Svg.number(bottom));
-    }
-    return path.append('L')
-        .append(Svg.number(last))
-        .append(' ')
-        .append(Svg.number(bottom))
-        .append('Z')
-        .toString();
+    Smooth.Point first = points.get(0);
+    Smooth.Point last = points.get(points.size() - 1);
+    return 'M'
+        + Smooth.place(first.x(), bottom)
+        + 'L'
+        + Smooth.place(first.x(), first.y())
+        + Smooth.through(points)
+        + 'L'
+        + Smooth.place(last.x(), bottom)
+        + 'Z';
   }
 }

@@ -7,6 +7,7 @@ import io.github.tiderule.rules.fact.Series;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -61,18 +62,20 @@ final class ExpectedBand {
     if (course.isEmpty()) {
       return;
     }
-    String low = path(frame, levels, Expected::low);
-    String high = path(frame, levels, Expected::high);
-    List<Expected> back = new ArrayList<>(course);
-    java.util.Collections.reverse(back);
-    StringBuilder area = new StringBuilder(high);
-    for (Expected one : back) {
-      area.append('L').append(place(frame, levels, one, Expected::low));
-    }
-    svg.empty("path", "d", area.append('Z'), "fill", Colours.BAND, "stroke", "none");
-    edge(svg, low, "3 3", 1);
-    edge(svg, high, "3 3", 1);
-    edge(svg, path(frame, levels, Expected::median), "", 1.2);
+    List<Smooth.Point> low = points(frame, levels, Expected::low);
+    List<Smooth.Point> high = points(frame, levels, Expected::high);
+    List<Smooth.Point> back = new ArrayList<>(low);
+    Collections.reverse(back);
+    String area =
+        path(high)
+            + 'L'
+            + Smooth.place(back.get(0).x(), back.get(0).y())
+            + Smooth.through(back)
+            + 'Z';
+    svg.empty("path", "d", area, "fill", Colours.BAND, "stroke", "none");
+    edge(svg, path(low), "3 3", 1);
+    edge(svg, path(high), "3 3", 1);
+    edge(svg, path(points(frame, levels, Expected::median)), "", 1.2);
   }
 
   private static void edge(Svg svg, String path, String dash, double width) {
@@ -90,18 +93,17 @@ final class ExpectedBand {
         dash.isEmpty() ? "none" : dash);
   }
 
-  private String path(Frame frame, LevelScale levels, ToDoubleFunction<Expected> level) {
-    StringBuilder path = new StringBuilder();
-    for (Expected one : course) {
-      path.append(path.isEmpty() ? 'M' : 'L').append(place(frame, levels, one, level));
-    }
-    return path.toString();
+  private static String path(List<Smooth.Point> points) {
+    return 'M' + Smooth.place(points.get(0).x(), points.get(0).y()) + Smooth.through(points);
   }
 
-  private static String place(
-      Frame frame, LevelScale levels, Expected one, ToDoubleFunction<Expected> level) {
-    return Svg.number(frame.times().within(one.at()))
-        + " "
-        + Svg.number(levels.y(level.applyAsDouble(one)));
+  private List<Smooth.Point> points(
+      Frame frame, LevelScale levels, ToDoubleFunction<Expected> level) {
+    return course.stream()
+        .map(
+            one ->
+                new Smooth.Point(
+                    frame.times().within(one.at()), levels.y(level.applyAsDouble(one))))
+        .toList();
   }
 }

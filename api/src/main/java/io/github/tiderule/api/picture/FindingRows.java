@@ -2,14 +2,23 @@ package io.github.tiderule.api.picture;
 
 import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.SignKind;
 import io.github.tiderule.rules.fact.Smear;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** A row for each other kind of observation: smears in per cent, LH tests, folds, signs, scans. */
 final class FindingRows {
 
-  private static final List<String> ROWS = List.of("smear", "LH", "folds", "signs", "scan", "bred");
+  private static final List<String> ROWS =
+      Stream.of(
+              Stream.of("smear", "LH", "folds"),
+              Arrays.stream(SignKind.values()).map(FindingWords::row),
+              Stream.of("scan", "bred"))
+          .flatMap(rows -> rows)
+          .toList();
 
   private final Frame frame;
   private final List<Observation> shown;
@@ -27,7 +36,8 @@ final class FindingRows {
   }
 
   private double height(String row) {
-    return (row.equals("smear") ? 3.4 : 2.4) * frame.letter();
+    boolean plain = of(row).stream().allMatch(one -> FindingWords.label(one).isEmpty());
+    return (row.equals("smear") ? 3.4 : plain ? 1.7 : 2.7) * frame.letter();
   }
 
   double height() {
@@ -41,7 +51,7 @@ final class FindingRows {
       if (!all.isEmpty()) {
         double bottom = y + height(row);
         svg.line(frame.left(), bottom, frame.right(), bottom, Colours.GRID, 1, "");
-        frame.rowName(svg, row, bottom - 0.6 * frame.letter());
+        frame.rowName(svg, row, bottom - 0.5 * frame.letter());
         draw(svg, all, y, bottom);
         y = bottom;
       }
@@ -50,7 +60,7 @@ final class FindingRows {
 
   private void draw(Svg svg, List<Observation> all, double top, double bottom) {
     double[] x = places(all);
-    double mark = bottom - 0.95 * frame.letter();
+    double mark = bottom - 0.85 * frame.letter();
     for (int i = 0; i < x.length; i++) {
       Observation one = all.get(i);
       svg.open("g").text("title", words(one));
@@ -64,8 +74,16 @@ final class FindingRows {
       }
       svg.close("g");
     }
-    for (int i = x.length - 1; i >= 0; i--) {
-      name(svg, all.get(i), x[i], top, mark);
+    String before = "";
+    for (int i = 0; i < x.length; i++) {
+      String words = FindingWords.label(all.get(i));
+      // what is the same as before needs no word; a percentage is a number, and numbers are named
+      if (!words.equals(before) || all.get(i) instanceof Smear) {
+        frame
+            .labels()
+            .write(svg, words, frame.letter(), Colours.INK, x[i], top + 1.05 * frame.letter());
+      }
+      before = words;
     }
   }
 
@@ -128,7 +146,7 @@ final class FindingRows {
   }
 
   private void dot(Svg svg, Observation one, double x, double y) {
-    double r = frame.mark() * (one instanceof LhTest ? 1.3 : 1);
+    double r = frame.mark() * (one instanceof LhTest ? 1.25 : 1.1);
     boolean yes = FindingWords.saysYes(one) && frame.input().taken(one.id());
     svg.empty(
         "circle",
@@ -144,34 +162,13 @@ final class FindingRows {
         Colours.INK,
         "stroke-width",
         1.3);
-    if (one instanceof LhTest test) {
+    if (one instanceof LhTest || !FindingWords.saysYes(one)) {
       String stroke = yes ? Colours.PAPER : Colours.INK;
       svg.line(x - 0.6 * r, y, x + 0.6 * r, y, stroke, 1.3, "");
-      if (test.positive()) {
+      if (FindingWords.saysYes(one)) {
         svg.line(x, y - 0.6 * r, x, y + 0.6 * r, stroke, 1.3, "");
       }
     }
     frame.labels().mark(x, y, r);
-  }
-
-  private void name(Svg svg, Observation one, double x, double top, double mark) {
-    double letter = frame.letter();
-    String words = FindingWords.brief(one);
-    if (one instanceof Smear smear && smear.cornifiedPercent() != null) {
-      frame.labels().write(svg, words, letter, Colours.INK, x, top + 1.05 * letter);
-      return;
-    }
-    double aside = Labels.breadth(words, letter) / 2 + 1.8 * frame.mark() + 2;
-    frame
-        .labels()
-        .write(
-            svg,
-            words,
-            letter,
-            Colours.INK,
-            x + aside,
-            mark + 0.35 * letter,
-            x - aside,
-            mark + 0.35 * letter);
   }
 }

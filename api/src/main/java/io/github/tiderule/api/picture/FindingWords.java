@@ -9,6 +9,7 @@ import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Sign;
+import io.github.tiderule.rules.fact.SignKind;
 import io.github.tiderule.rules.fact.Smear;
 import io.github.tiderule.rules.fact.Vaginoscopy;
 import org.jspecify.annotations.Nullable;
@@ -30,11 +31,30 @@ final class FindingWords {
     if (observation instanceof ProgesteroneBand band) {
       return words.of(band);
     }
-    String name = row(observation);
-    return (name.equals("bred") ? "bred" : name + ":") + " " + whole(observation);
+    return kind(observation) + ": " + whole(observation);
   }
 
-  /** The row an observation belongs to; empty where it is drawn as a level. */
+  /** What kind of observation it is. */
+  static String kind(Observation observation) {
+    if (observation instanceof Smear) {
+      return "smear";
+    }
+    if (observation instanceof LhTest) {
+      return "LH test";
+    }
+    if (observation instanceof Vaginoscopy) {
+      return "vaginal folds";
+    }
+    if (observation instanceof Sign) {
+      return "sign";
+    }
+    if (observation instanceof OvaryScan) {
+      return "ultrasound";
+    }
+    return observation instanceof BreedingDone ? "breeding" : "progesterone";
+  }
+
+  /** The name of the row an observation belongs to; empty where it is drawn as a level. */
   static String row(Observation observation) {
     if (observation instanceof Smear) {
       return "smear";
@@ -45,13 +65,26 @@ final class FindingWords {
     if (observation instanceof Vaginoscopy) {
       return "folds";
     }
-    if (observation instanceof Sign) {
-      return "signs";
+    if (observation instanceof Sign sign) {
+      return row(sign.sign());
     }
     if (observation instanceof OvaryScan) {
       return "scan";
     }
     return observation instanceof BreedingDone ? "bred" : "";
+  }
+
+  /** Each sign has a row of its own. */
+  static String row(SignKind sign) {
+    return switch (sign) {
+      case STANDS -> "stands";
+      case REFUSES -> "refuses";
+      case FLAGS -> "flags";
+      case VULVA_SOFTENS -> "vulva";
+      case BLEEDING_STOPS -> "blood";
+      case FOUL_DISCHARGE -> "foul";
+      case UNWELL -> "unwell";
+    };
   }
 
   /** What it showed, in a word or two. */
@@ -67,7 +100,7 @@ final class FindingWords {
       return look.folds().word();
     }
     if (observation instanceof Sign sign) {
-      return (sign.present() ? "" : "not: ") + sign.sign().word().replace('-', ' ');
+      return sign.sign().word().replace('-', ' ') + (sign.present() ? "" : ", not seen");
     }
     if (observation instanceof OvaryScan scan) {
       return scan.finding().word();
@@ -75,7 +108,8 @@ final class FindingWords {
     return observation instanceof BreedingDone done ? done.semen().word() : "";
   }
 
-  private static String whole(Observation observation) {
+  /** What it showed, all of it. */
+  static String whole(Observation observation) {
     if (observation instanceof Smear smear) {
       Double cornified = smear.cornifiedPercent();
       String cells = cornified == null ? "" : CurveWords.plain(cornified) + " % cornified";
@@ -98,6 +132,22 @@ final class FindingWords {
       case FEW -> "few neutrophils";
       case MANY -> "many neutrophils";
     };
+  }
+
+  /** The word written at its mark; empty where row and mark say it all. */
+  static String label(Observation observation) {
+    if (observation instanceof LhTest) {
+      return "";
+    }
+    if (observation instanceof Sign sign) {
+      return switch (sign.sign()) {
+        case VULVA_SOFTENS -> "softens";
+        case BLEEDING_STOPS -> "stops";
+        case FOUL_DISCHARGE -> "discharge";
+        case STANDS, REFUSES, FLAGS, UNWELL -> "";
+      };
+    }
+    return brief(observation);
   }
 
   /** Whether it says yes: a mark is filled then, hollow otherwise. */

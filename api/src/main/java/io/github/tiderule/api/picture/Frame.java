@@ -9,9 +9,10 @@ package io.github.tiderule.api.picture;
 record Frame(CurveInput input, CurveSize size, TimeScale times, Labels labels) {
 
   static Frame of(CurveInput input, CurveSize size) {
-    double margin = 3.6 * size.letter();
-    TimeScale times = TimeScale.of(input, margin, size.width() - margin);
-    return new Frame(input, size, times, new Labels(0, size.width()));
+    double left = 4.4 * size.letter();
+    double right = size.width() - 2.9 * size.letter();
+    TimeScale times = TimeScale.of(input, left, right);
+    return new Frame(input, size, times, new Labels(left, right));
   }
 
   double letter() {

@@ -58,6 +58,9 @@ final class Labels {
    */
   boolean write(Svg svg, String words, double letter, String fill, double... places) {
     double half = breadth(words, letter) / 2;
+    if (words.isEmpty() || 2 * half > right - left) {
+      return false;
+    }
     for (int i = 0; i < places.length; i += 2) {
       double x = Math.min(Math.max(places[i], left + half), right - half);
       double y = places[i + 1];

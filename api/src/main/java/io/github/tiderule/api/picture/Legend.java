@@ -29,6 +29,7 @@ final class Legend {
     this.sample = 2.2 * frame.letter();
     series();
     doubts();
+    negatives();
     if (!band.isEmpty()) {
       entries.add(
           new Entry(
@@ -77,6 +78,20 @@ final class Legend {
     if (all.stream()
         .anyMatch(one -> !frame.input().taken(one.id()) && !frame.input().held(one.id()))) {
       entries.add(new Entry(this::hollow, "doubted"));
+    }
+  }
+
+  private void negatives() {
+    List<Observation> all = frame.input().cycle().observations();
+    if (all.stream().anyMatch(one -> !FindingWords.saysYes(one))) {
+      entries.add(
+          new Entry(
+              (svg, x, y) -> {
+                double r = 1.1 * frame.mark();
+                Marker.ring(svg, x, y, r);
+                svg.line(x - 0.6 * r, y, x + 0.6 * r, y, Colours.INK, 1.3, "");
+              },
+              "negative, not seen"));
     }
   }
 

@@ -69,12 +69,16 @@ record LevelScale(double low, double high, double bottom, double top) {
           Colours.QUIET,
           step < 1 ? Double.toString(step) : Long.toString(Math.round(step)));
     }
+    double breadth = Labels.breadth(unit.word(), letter);
+    double start = leftSide ? 2 : frame.size().width() - 2 - breadth;
+    double foot = top - 0.6 * letter;
     svg.words(
-        leftSide ? 2 : frame.size().width() - 2,
-        top - 0.6 * letter,
+        leftSide ? start : start + breadth,
+        foot,
         letter,
         leftSide ? "start" : "end",
         Colours.QUIET,
         unit.word());
+    frame.labels().take(start, foot - letter, start + breadth, foot);
   }
 }

@@ -49,6 +49,24 @@ enum Marker {
     }
   }
 
+  /** A ring that belongs to no series. */
+  static void ring(Svg svg, double x, double y, double r) {
+    svg.empty(
+        "circle",
+        "cx",
+        x,
+        "cy",
+        y,
+        "r",
+        r,
+        "fill",
+        Colours.PAPER,
+        "stroke",
+        Colours.INK,
+        "stroke-width",
+        1.3);
+  }
+
   private String path(double x, double y, double r) {
     return switch (this) {
       case CIRCLE -> "";
