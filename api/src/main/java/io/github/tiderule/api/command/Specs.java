@@ -23,6 +23,9 @@ final class Specs {
   static final String PROTOCOL = "--protocol";
   static final String RULE = "--rule";
   static final String CURVE = "--curve";
+  static final String SHEET = "--sheet";
+  static final String SUMMARY = "--summary";
+  static final String PAPER = "--paper";
 
   private Specs() {}
 
@@ -76,6 +79,8 @@ final class Specs {
                     "as in 2027-01-12T18:30:00+01:00.")
                 .build())
         .addOption(written(CURVE, "Write the curve of the season too, as .svg or as .png."))
+        .addOption(written(SHEET, "Write a page for the breeder too, as .pdf."))
+        .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -90,6 +95,8 @@ final class Specs {
                 .description(
                     "Print instead why this rule spoke or kept silent,", "condition by condition.")
                 .build())
+        .addOption(written(SUMMARY, "Write two to three pages for a vet too, as .pdf."))
+        .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -187,6 +194,14 @@ final class Specs {
         .type(String.class)
         .paramLabel("FILE")
         .description(description)
+        .build();
+  }
+
+  private static OptionSpec paper() {
+    return OptionSpec.builder(PAPER)
+        .type(String.class)
+        .paramLabel("PAPER")
+        .description("The paper of a .pdf: a4, which it is otherwise, or letter.")
         .build();
   }
 

@@ -1,0 +1,72 @@
+package io.github.tiderule.api.paper;
+
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import io.github.tiderule.engine.Tiderule;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * HTML set on pages: tagged, with a title and a language, its font within it.
+ *
+ * <p>The font is Liberation Sans, which covers Latin, Greek and Cyrillic and comes with the PDF
+ * library under the SIL Open Font License 1.1. What it has no sign for becomes a question mark.
+ * Nothing is fetched from anywhere.
+ */
+record Pdf(byte[] bytes, int pages) {
+
+  private static final String FAMILY = "Liberation Sans";
+  private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+  private static final String STYLE = "paper.css";
+
+  /**
+   * Sets a document.
+   *
+   * @param html well formed, with its style in it
+   */
+  static Pdf of(String html) {
+    System.setProperty("java.awt.headless", "true");
+    XRLog.setLoggingEnabled(false);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.useFont(Pdf::font, FAMILY);
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.usePdfUaAccessibility(true);
+    builder.useReplacementText("?");
+    builder.withProducer("Tiderule " + Tiderule.VERSION);
+    for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
+      builder.useExternalResourceAccessControl((uri, kind) -> false, when);
+    }
+    builder.withHtmlContent(html, null);
+    builder.toStream(out);
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+      renderer.layout();
+      renderer.createPDF();
+      int pages = renderer.getRootBox().getLayer().getPages().size();
+      return new Pdf(out.toByteArray(), pages);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static InputStream font() {
+    return Objects.requireNonNull(PDDocument.class.getResourceAsStream(FONT), FONT);
+  }
+
+  /** The style sheet of all sheets. */
+  static String style() {
+    try (InputStream in = Pdf.class.getResourceAsStream(STYLE)) {
+      return new String(Objects.requireNonNull(in, STYLE).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package io.github.tiderule.api.paper;
+
+import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.report.TraceReport;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.rules.source.Sources;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The reasoning in short: each rule that spoke, from what, by which sources. */
+final class TraceParts {
+
+  private final Reasoning reasoning;
+  private final List<Section> sections;
+
+  TraceParts(CycleRecord cycle, Reasoning reasoning, Sources sources) {
+    this.reasoning = reasoning;
+    this.sections = TraceReport.sections(cycle, reasoning, sources);
+  }
+
+  /** What was concluded, stage by stage. */
+  void trace(Html html, Room room) {
+    html.heading("Reasoning, rule by rule");
+    String stage = "";
+    List<String> lines = new ArrayList<>();
+    for (TraceLine line : reasoning.advice().trace()) {
+      if (!line.stage().equals(stage)) {
+        write(html, room, stage, lines);
+        stage = line.stage();
+        lines.clear();
+      }
+      lines.add(words(line, room));
+    }
+    write(html, room, stage, lines);
+  }
+
+  private static void write(Html html, Room room, String stage, List<String> lines) {
+    if (!lines.isEmpty()) {
+      html.paragraph("", "Stage " + stage + ":")
+          .list("small", lines, room.most(40, 30, 22, 16, 12, 9, 6));
+    }
+  }
+
+  private static String words(TraceLine line, Room room) {
+    String from = line.matched().isEmpty() ? "" : " From " + listed(line.matched(), room) + ".";
+    String by = line.sources().isEmpty() ? "" : " [" + String.join(", ", line.sources()) + "]";
+    int told = room.most(6, 4, 3, 2, 1);
+    List<String> concluded = line.concluded();
+    String rest = concluded.size() > told ? "; and " + (concluded.size() - told) + " more" : "";
+    return line.rule()
+        + " "
+        + line.title()
+        + ": "
+        + String.join("; ", concluded.subList(0, Math.min(told, concluded.size())))
+        + rest
+        + "."
+        + from
+        + by;
+  }
+
+  private static String listed(List<String> ids, Room room) {
+    int most = room.most(12, 8, 6, 4);
+    return String.join(", ", ids.subList(0, Math.min(most, ids.size())))
+        + (ids.size() > most ? " and " + (ids.size() - most) + " more" : "");
+  }
+
+  /** Where schools disagree, and which way the plan leans. */
+  void schools(Html html, Room room) {
+    Section section = Section.of(sections, TraceReport.SCHOOLS);
+    if (!section.lines().isEmpty()) {
+      html.heading(TraceReport.SCHOOLS)
+          .open("small")
+          .lines(section, room.most(40, 30, 24, 20, 16, 12, 8))
+          .close();
+    }
+  }
+
+  /** Which rules were near to speaking. */
+  void notFired(Html html, Room room) {
+    List<String> near = reasoning.advice().notFired().stream().map(TraceParts::words).toList();
+    if (!near.isEmpty()) {
+      html.heading("What did not fire").list("small", near, room.most(12, 10, 8, 6, 4, 3, 2));
+    }
+  }
+
+  private static String words(NotFired rule) {
+    return rule.rule() + " " + rule.title() + ". Missing: " + rule.missing();
+  }
+
+  /** Every source cited, in full; as small as it must be, but never cut. */
+  void sources(Html html, Room room) {
+    Section section = Section.of(sections, TraceReport.SOURCES);
+    if (!section.lines().isEmpty()) {
+      html.heading(TraceReport.SOURCES)
+          .open("small two")
+          .lines(section, section.lines().size())
+          .close();
+    }
+  }
+
+  /** The hash of the rules in full. */
+  void stamp(Html html, Room room) {
+    html.open("stamp").lines(sections.get(sections.size() - 1), 6).close();
+  }
+}
