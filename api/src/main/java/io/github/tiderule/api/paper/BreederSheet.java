@@ -26,11 +26,12 @@ public final class BreederSheet {
                 plan::plan,
                 plan::questions,
                 new CurvePart(CurveInput.of(cycle, reasoning), 168, 158, 148, 138, 128, 116, 104),
-                (html, room) -> html.open("two"),
+                (html, room) -> html.open("left"),
                 plan::nextTest,
                 plan::howSure,
                 plan::whelping,
                 plan::vet,
+                (html, room) -> html.close().open("right"),
                 plan::cautions,
                 (html, room) -> html.close(),
                 plan::stamp))

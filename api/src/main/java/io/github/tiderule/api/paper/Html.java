@@ -7,16 +7,16 @@ import java.util.List;
 /** A sheet being written: the few forms its parts are made of. */
 final class Html {
 
-  /** Longest text a paragraph holds where room is scarce, in characters. */
-  private static final int LONGEST = 600;
-
   private final StringBuilder markup = new StringBuilder();
   private final String restElsewhere;
+  private final int longest;
 
   /**
+   * @param room texts longer than there is room for end with an ellipsis
    * @param restElsewhere where what is left out can be read, as in {@code the plan on the screen}
    */
-  Html(String restElsewhere) {
+  Html(Room room, String restElsewhere) {
+    this.longest = room.most(900, 700, 500, 400, 300, 240, 160);
     this.restElsewhere = restElsewhere;
   }
 
@@ -69,6 +69,14 @@ final class Html {
     return this;
   }
 
+  /** The texts of a section, none of them cut. */
+  Html whole(Section section) {
+    section
+        .texts()
+        .forEach(words -> markup.append("<p>").append(Markup.escaped(words)).append("</p>\n"));
+    return this;
+  }
+
   /**
    * A table, cut after so many rows.
    *
@@ -108,11 +116,11 @@ final class Html {
     return this;
   }
 
-  private static String cut(String words) {
+  private String cut(String words) {
     int letters = words.codePointCount(0, words.length());
-    return letters <= LONGEST
+    return letters <= longest
         ? words
-        : words.substring(0, words.offsetByCodePoints(0, LONGEST - 1)) + "…";
+        : words.substring(0, words.offsetByCodePoints(0, longest - 1)) + "…";
   }
 
   @Override

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.paper;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -11,8 +12,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.EnumSet;
 import java.util.Objects;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.jspecify.annotations.Nullable;
 
 /**
  * HTML set on pages: tagged, with a title and a language, its font within it.
@@ -25,6 +31,7 @@ record Pdf(byte[] bytes, int pages) {
 
   private static final String FAMILY = "Liberation Sans";
   private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+  private static final int REGULAR = 400;
   private static final String STYLE = "paper.css";
 
   /**
@@ -35,10 +42,43 @@ record Pdf(byte[] bytes, int pages) {
   static Pdf of(String html) {
     System.setProperty("java.awt.headless", "true");
     XRLog.setLoggingEnabled(false);
+    Path font = null;
+    try (BatikSVGDrawer pictures = new BatikSVGDrawer()) {
+      font = Files.createTempFile("tiderule", ".ttf");
+      try (InputStream in = font()) {
+        Files.copy(in, font, StandardCopyOption.REPLACE_EXISTING);
+      }
+      return of(html, pictures, font);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      delete(font);
+    }
+  }
+
+  private static void delete(@Nullable Path file) {
+    if (file != null) {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        // left to those who clear temporary files
+      }
+    }
+  }
+
+  private static Pdf of(String html, BatikSVGDrawer pictures, Path font) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfRendererBuilder builder = new PdfRendererBuilder();
-    builder.useFont(Pdf::font, FAMILY);
-    builder.useSVGDrawer(new BatikSVGDrawer());
+    // the drawer of pictures takes a font from a file only; without, it asks the machine for one
+    builder.useFont(
+        font.toFile(),
+        FAMILY,
+        REGULAR,
+        BaseRendererBuilder.FontStyle.NORMAL,
+        true,
+        EnumSet.of(
+            BaseRendererBuilder.FSFontUseCase.DOCUMENT, BaseRendererBuilder.FSFontUseCase.SVG));
+    builder.useSVGDrawer(pictures);
     builder.usePdfUaAccessibility(true);
     builder.useReplacementText("?");
     builder.withProducer("Tiderule " + Tiderule.VERSION);
@@ -52,8 +92,6 @@ record Pdf(byte[] bytes, int pages) {
       renderer.createPDF();
       int pages = renderer.getRootBox().getLayer().getPages().size();
       return new Pdf(out.toByteArray(), pages);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 

@@ -28,7 +28,7 @@ record Sheet(String title, String restElsewhere, String kind, int most, List<Par
   }
 
   private String html(PaperSize paper, Room room) {
-    Html html = new Html(restElsewhere);
+    Html html = new Html(room, restElsewhere);
     parts.forEach(part -> part.write(html, room));
     return "<!DOCTYPE html>\n<html lang=\"en\"><head><title>"
         + Markup.escaped(title)

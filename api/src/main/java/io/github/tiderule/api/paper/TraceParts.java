@@ -8,7 +8,9 @@ import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.TraceLine;
 import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The reasoning in short: each rule that spoke, from what, by which sources. */
 final class TraceParts {
@@ -21,44 +23,44 @@ final class TraceParts {
     this.sections = TraceReport.sections(cycle, reasoning, sources);
   }
 
-  /** What was concluded, stage by stage. */
+  /** What was concluded, stage by stage; what one rule says of several things stands together. */
   void trace(Html html, Room room) {
     html.heading("Reasoning, rule by rule");
-    String stage = "";
-    List<String> lines = new ArrayList<>();
+    Map<String, Map<String, List<TraceLine>>> stages = new LinkedHashMap<>();
     for (TraceLine line : reasoning.advice().trace()) {
-      if (!line.stage().equals(stage)) {
-        write(html, room, stage, lines);
-        stage = line.stage();
-        lines.clear();
-      }
-      lines.add(words(line, room));
+      stages
+          .computeIfAbsent(line.stage(), stage -> new LinkedHashMap<>())
+          .computeIfAbsent(line.rule(), rule -> new ArrayList<>())
+          .add(line);
     }
-    write(html, room, stage, lines);
+    stages.forEach(
+        (stage, rules) ->
+            html.paragraph("", "Stage " + stage + ":")
+                .list(
+                    "small",
+                    rules.values().stream().map(lines -> words(lines, room)).toList(),
+                    room.most(40, 30, 22, 16, 12, 9, 6)));
   }
 
-  private static void write(Html html, Room room, String stage, List<String> lines) {
-    if (!lines.isEmpty()) {
-      html.paragraph("", "Stage " + stage + ":")
-          .list("small", lines, room.most(40, 30, 22, 16, 12, 9, 6));
-    }
-  }
-
-  private static String words(TraceLine line, Room room) {
-    String from = line.matched().isEmpty() ? "" : " From " + listed(line.matched(), room) + ".";
-    String by = line.sources().isEmpty() ? "" : " [" + String.join(", ", line.sources()) + "]";
-    int told = room.most(6, 4, 3, 2, 1);
-    List<String> concluded = line.concluded();
+  private static String words(List<TraceLine> lines, Room room) {
+    TraceLine first = lines.get(0);
+    List<String> matched =
+        lines.stream().flatMap(line -> line.matched().stream()).distinct().toList();
+    List<String> sources =
+        lines.stream().flatMap(line -> line.sources().stream()).distinct().toList();
+    List<String> concluded =
+        lines.stream().flatMap(line -> line.concluded().stream()).distinct().toList();
+    int told = room.most(8, 5, 4, 3, 2, 1);
     String rest = concluded.size() > told ? "; and " + (concluded.size() - told) + " more" : "";
-    return line.rule()
+    return first.rule()
         + " "
-        + line.title()
+        + first.title()
         + ": "
         + String.join("; ", concluded.subList(0, Math.min(told, concluded.size())))
         + rest
         + "."
-        + from
-        + by;
+        + (matched.isEmpty() ? "" : " From " + listed(matched, room) + ".")
+        + (sources.isEmpty() ? "" : " [" + String.join(", ", sources) + "]");
   }
 
   private static String listed(List<String> ids, Room room) {
@@ -94,10 +96,7 @@ final class TraceParts {
   void sources(Html html, Room room) {
     Section section = Section.of(sections, TraceReport.SOURCES);
     if (!section.lines().isEmpty()) {
-      html.heading(TraceReport.SOURCES)
-          .open("small two")
-          .lines(section, section.lines().size())
-          .close();
+      html.heading(TraceReport.SOURCES).open("small").whole(section).close();
     }
   }
 
