@@ -35,11 +35,11 @@ record Pdf(byte[] bytes, int pages) {
   private static final String STYLE = "paper.css";
 
   /**
-   * Sets a document.
+   * Sets a document, if it has no more than so many pages; beyond that only counts them.
    *
    * @param html well formed, with its style in it
    */
-  static Pdf of(String html) {
+  static Pdf of(String html, int most) {
     System.setProperty("java.awt.headless", "true");
     XRLog.setLoggingEnabled(false);
     Path font = null;
@@ -48,7 +48,7 @@ record Pdf(byte[] bytes, int pages) {
       try (InputStream in = font()) {
         Files.copy(in, font, StandardCopyOption.REPLACE_EXISTING);
       }
-      return of(html, pictures, font);
+      return of(html, pictures, font, most);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } finally {
@@ -66,7 +66,8 @@ record Pdf(byte[] bytes, int pages) {
     }
   }
 
-  private static Pdf of(String html, BatikSVGDrawer pictures, Path font) throws IOException {
+  private static Pdf of(String html, BatikSVGDrawer pictures, Path font, int most)
+      throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfRendererBuilder builder = new PdfRendererBuilder();
     // the drawer of pictures takes a font from a file only; without, it asks the machine for one
@@ -81,6 +82,7 @@ record Pdf(byte[] bytes, int pages) {
     builder.useSVGDrawer(pictures);
     builder.usePdfUaAccessibility(true);
     builder.useReplacementText("?");
+    builder.useUnicodeLineBreaker(new LineBreaks());
     builder.withProducer("Tiderule " + Tiderule.VERSION);
     for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
       builder.useExternalResourceAccessControl((uri, kind) -> false, when);
@@ -89,8 +91,10 @@ record Pdf(byte[] bytes, int pages) {
     builder.toStream(out);
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.layout();
-      renderer.createPDF();
       int pages = renderer.getRootBox().getLayer().getPages().size();
+      if (pages <= most) {
+        renderer.createPDF();
+      }
       return new Pdf(out.toByteArray(), pages);
     }
   }
