@@ -25,7 +25,8 @@ public final class BreederSheet {
                 plan::now,
                 plan::plan,
                 plan::questions,
-                new CurvePart(CurveInput.of(cycle, reasoning), 168, 158, 148, 138, 128, 116, 104),
+                new CurvePart(
+                    CurveInput.of(cycle, reasoning), 168, 158, 148, 136, 122, 106, 88, 66),
                 (html, room) -> html.open("left"),
                 plan::nextTest,
                 plan::howSure,

@@ -16,7 +16,7 @@ final class Html {
    * @param restElsewhere where what is left out can be read, as in {@code the plan on the screen}
    */
   Html(Room room, String restElsewhere) {
-    this.longest = room.most(900, 700, 500, 400, 300, 240, 160);
+    this.longest = room.most(900, 700, 500, 400, 300, 240, 160, 90);
     this.restElsewhere = restElsewhere;
   }
 
@@ -63,16 +63,22 @@ final class Html {
     lines.stream()
         .limit(most)
         .forEach(line -> paragraph(line.indent() > 2 ? "in" : "", line.text()));
-    if (lines.size() > most) {
-      paragraph("more", "and " + (lines.size() - most) + " more lines: see " + restElsewhere);
-    }
-    return this;
+    return left("more", lines.size() - most);
   }
 
-  /** The texts of a section, none of them cut. */
-  Html whole(Section section) {
-    section
-        .texts()
+  /** Says how many lines were left out, where any were. */
+  Html left(String kind, int lines) {
+    return lines > 0 ? paragraph(kind, "and " + lines + " more lines: see " + restElsewhere) : this;
+  }
+
+  /**
+   * The texts of a section, none of them cut.
+   *
+   * @param runOn whether they stand in one paragraph, which takes less room
+   */
+  Html whole(Section section, boolean runOn) {
+    List<String> texts = section.texts();
+    (runOn ? List.of(String.join(" ", texts)) : texts)
         .forEach(words -> markup.append("<p>").append(Markup.escaped(words)).append("</p>\n"));
     return this;
   }

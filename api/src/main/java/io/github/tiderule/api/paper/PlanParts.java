@@ -45,14 +45,15 @@ final class PlanParts {
   void now(Html html, Room room) {
     List<String> lines = section(AdviceReport.NOW).texts();
     html.open("now").paragraph("", lines.get(0));
-    lines.stream().skip(1).forEach(line -> html.paragraph("alarm", line));
-    html.close();
+    int most = room.most(12, 12, 10, 8, 6, 5, 4, 2);
+    lines.stream().skip(1).limit(most).forEach(line -> html.paragraph("alarm", line));
+    html.left("alarm", lines.size() - 1 - most).close();
   }
 
   /** The plan with its windows, eggs and deadlines. */
   void plan(Html html, Room room) {
     html.heading(AdviceReport.PLAN)
-        .lines(section(AdviceReport.PLAN), room.most(14, 12, 10, 9, 8, 7, 6));
+        .lines(section(AdviceReport.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
   }
 
   /** When to test next, or why not. */
@@ -62,7 +63,7 @@ final class PlanParts {
 
   /** Questions that must be answered first. */
   void questions(Html html, Room room) {
-    part(html, AdviceReport.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5));
+    part(html, AdviceReport.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5, 3));
   }
 
   /** How sure the estimate is. */
@@ -82,7 +83,7 @@ final class PlanParts {
 
   /** Cautions, those of the season first. */
   void cautions(Html html, Room room) {
-    bullets(html, AdviceReport.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4));
+    bullets(html, AdviceReport.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4, 3));
   }
 
   /** When to call a vet. */

@@ -8,7 +8,7 @@ package io.github.tiderule.api.paper;
 record Room(int step) {
 
   /** The last step there is. */
-  static final int LEAST = 6;
+  static final int LEAST = 7;
 
   /**
    * How many of something to show.

@@ -31,7 +31,7 @@ final class SeriesPart implements Part {
           "Progesterone; 1 ng/mL = 3.18 nmol/L",
           List.of("id", "drawn", "as reported", "ng/mL", "nmol/L", "laboratory, method", "use"),
           levels.stream().map(SeriesPart::level).toList(),
-          room.most(60, 45, 34, 28, 24, 22, 20));
+          room.most(60, 45, 34, 28, 22, 18, 14));
     }
     if (!others.isEmpty()) {
       html.table(

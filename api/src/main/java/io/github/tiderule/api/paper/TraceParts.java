@@ -15,6 +15,9 @@ import java.util.Map;
 /** The reasoning in short: each rule that spoke, from what, by which sources. */
 final class TraceParts {
 
+  /** From this step on sources stand one after the other in one paragraph. */
+  private static final int RUN_ON = 3;
+
   private final Reasoning reasoning;
   private final List<Section> sections;
 
@@ -96,7 +99,7 @@ final class TraceParts {
   void sources(Html html, Room room) {
     Section section = Section.of(sections, TraceReport.SOURCES);
     if (!section.lines().isEmpty()) {
-      html.heading(TraceReport.SOURCES).open("small").whole(section).close();
+      html.heading(TraceReport.SOURCES).open("small").whole(section, room.step() >= RUN_ON).close();
     }
   }
 
