@@ -151,7 +151,10 @@ final class Evaluation {
             ObservationNotes.of(reading, found),
             sheetWanted ? sheet.sheet(care, breeding, clock) : null,
             stopped ? null : SeasonAhead.of(tools, cycle, clock, care));
-    return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
+    @Nullable Posterior posterior =
+        estimate == null ? null : new Posterior(tools.timeline(), evidence, estimate, axis);
+    return new Reasoning(
+        advice, rules.cards(), accounts, trace.firings(), near.untold(), posterior);
   }
 
   /** The days of the cycle, once its advice is made; null where none is left to breed on. */

@@ -18,6 +18,18 @@ import org.jspecify.annotations.Nullable;
  */
 public final class AdviceReport {
 
+  public static final String NOW = "What to do now";
+  public static final String PLAN = "The plan";
+  public static final String HOW_SURE = "How sure";
+  public static final String NEXT_TEST = "Next test";
+  public static final String QUESTIONS = "Questions to you";
+  public static final String HOW_TAKEN = "How her results are taken";
+  public static final String WHELPING = "Whelping, if she conceives";
+  public static final String WHELPING_ONCE_BRED = "Whelping";
+  public static final String PREGNANCY = "Pregnancy calendar";
+  public static final String CAESAREAN = "Days for a planned caesarean";
+  public static final String CAUTIONS = "Cautions";
+
   private static final int HASH_LETTERS = 12;
   private static final String CARE = "care";
 
@@ -32,10 +44,15 @@ public final class AdviceReport {
 
   /** The report on a cycle, each line ended by a line feed. */
   public static String text(CycleRecord cycle, Advice advice) {
-    return new AdviceReport(cycle, advice).text();
+    return new AdviceReport(cycle, advice).written().toString();
   }
 
-  private String text() {
+  /** The same in sections, to be set on paper; the first has the title, the last the stamp. */
+  public static List<Section> sections(CycleRecord cycle, Advice advice) {
+    return new AdviceReport(cycle, advice).written().sections();
+  }
+
+  private Page written() {
     title();
     now();
     plan();
@@ -52,7 +69,7 @@ public final class AdviceReport {
     Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
-    return page.toString();
+    return page;
   }
 
   private void title() {
@@ -64,7 +81,7 @@ public final class AdviceReport {
   }
 
   private void now() {
-    page.heading("What to do now");
+    page.heading(NOW);
     page.indented(2, advice.action().headline());
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
@@ -74,7 +91,7 @@ public final class AdviceReport {
   }
 
   private void plan() {
-    page.heading("The plan");
+    page.heading(PLAN);
     bred(advice.bred());
     Plan plan = advice.plan();
     if (plan == null) {
@@ -140,7 +157,7 @@ public final class AdviceReport {
   }
 
   private void nextTest() {
-    page.heading("Next test");
+    page.heading(NEXT_TEST);
     NextTest test = advice.nextTest();
     if (test == null) {
       String because = advice.noTestBecause();
@@ -198,7 +215,7 @@ public final class AdviceReport {
     if (advice.questions().isEmpty()) {
       return;
     }
-    page.heading("Questions to you");
+    page.heading(QUESTIONS);
     ObservationWords names = new ObservationWords(cycle);
     for (Query query : advice.questions()) {
       page.hanging(2, "-", query.text());
@@ -235,7 +252,7 @@ public final class AdviceReport {
             .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
             .toList();
     if (!care.isEmpty()) {
-      page.heading("Cautions");
+      page.heading(CAUTIONS);
       page.bullets(2, care);
     }
   }

@@ -18,7 +18,7 @@ final class Certainties {
   private Certainties() {}
 
   static void write(Page page, CycleRecord cycle, Advice advice) {
-    page.heading("How sure");
+    page.heading(AdviceReport.HOW_SURE);
     Ovulation ovulation = advice.ovulation();
     if (ovulation == null) {
       page.indented(2, "Nothing can be said of ovulation yet.");

@@ -17,7 +17,7 @@ final class Doubts {
     if (advice.observationNotes().isEmpty()) {
       return;
     }
-    page.heading("How her results are taken");
+    page.heading(AdviceReport.HOW_TAKEN);
     List<String> doubted =
         advice.observationNotes().stream()
             .filter(note -> !note.use().equals(CONVERTED))
@@ -65,7 +65,7 @@ final class Doubts {
     if (advice.disagreements().isEmpty()) {
       return;
     }
-    page.heading("Where schools disagree");
+    page.heading(TraceReport.SCHOOLS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", "About " + dispute.about());
       for (Disagreement.Position position : dispute.positions()) {
