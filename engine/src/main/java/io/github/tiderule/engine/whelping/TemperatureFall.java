@@ -42,6 +42,6 @@ record TemperatureFall(double from, double to) {
       double fall = from + (to - from) * (i + 0.5) / POINTS;
       sum += Bell.density(whelping, fall + mean, sd) / POINTS;
     }
-    return (1 - untrue) * sum + untrue / parameters.value("whelping.scan.spread");
+    return (1 - untrue) * sum + untrue / parameters.value("whelping.temperature.chart-days");
   }
 }
