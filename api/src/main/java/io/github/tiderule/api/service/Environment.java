@@ -25,4 +25,17 @@ public record Environment(
     Clock clock,
     Passwords passwords,
     Attempts attempts,
-    Consumer<String> faults) {}
+    Consumer<String> faults) {
+
+  /** The same, with advice worked out one piece after the other. */
+  Environment through(Gate gate) {
+    return new Environment(
+        store,
+        cycle -> gate.pass(() -> advise.apply(cycle)),
+        rules,
+        clock,
+        passwords,
+        attempts,
+        faults);
+  }
+}

@@ -82,7 +82,8 @@ final class Desk implements AutoCloseable {
         Service.start(
             settings,
             new Environment(
-                store, advise, TIDERULE::rules, clock, PASSWORDS, new Attempts(), faults::add));
+                store, advise, TIDERULE::rules, clock, PASSWORDS, new Attempts(), faults::add),
+            io.github.tiderule.api.page.Pages.site());
   }
 
   private static Address fresh() {
