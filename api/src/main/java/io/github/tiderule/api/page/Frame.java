@@ -3,6 +3,8 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.access.Sessions;
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.service.Call;
 import java.util.Locale;
 import java.util.UUID;
@@ -39,6 +41,11 @@ public record Frame(
         known != null && known.role() == Role.VET,
         session == null ? "" : session.csrf(),
         texts.has("done." + done) ? texts.say("done." + done) : null);
+  }
+
+  /** The same around a page with the title of that name. */
+  public Frame titled(String key, Object... parts) {
+    return new Frame(texts, words, say(key, parts), person, isVet, csrf, notice);
   }
 
   /** A text. */

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;

@@ -1,6 +1,8 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
@@ -78,7 +80,10 @@ public final class HomePages {
     }
     List<GivenAdvice> given = ledger.advices().latest(last.key(), 1);
     if (given.isEmpty()) {
-      return said(line, frame.say("home.new-season", Documents.firstBlood(last, frame)), null);
+      return said(
+          line,
+          frame.say("home.new-season", Documents.firstBlood(last, frame.texts(), frame.words())),
+          null);
     }
     Kept kept = Kept.of(given.get(0));
     String when = frame.words().moment(kept.asOf());

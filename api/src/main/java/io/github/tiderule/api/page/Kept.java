@@ -1,6 +1,7 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.node.Node;
+import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.GivenAdvice;
 import java.time.OffsetDateTime;
 import java.util.Objects;

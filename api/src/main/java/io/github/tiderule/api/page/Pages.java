@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Refusal;
@@ -22,7 +23,16 @@ public final class Pages implements Site {
 
   @Override
   public List<Route> routes() {
-    return Stream.of(Assets.all(), SignInPages.all(), HelpPages.all(), HomePages.all())
+    return Stream.of(
+            Assets.all(),
+            SignInPages.all(),
+            HelpPages.all(),
+            HomePages.all(),
+            FemalePages.all(),
+            SeasonPages.all(),
+            EntryPages.all(),
+            BreedingPages.all(),
+            WhatIfPages.all())
         .flatMap(List::stream)
         .toList();
   }

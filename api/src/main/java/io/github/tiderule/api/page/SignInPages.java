@@ -1,6 +1,7 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Refusal;

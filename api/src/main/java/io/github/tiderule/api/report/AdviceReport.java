@@ -33,10 +33,19 @@ public final class AdviceReport {
 
   /** The report on a cycle, each line ended by a line feed. */
   public static String text(CycleRecord cycle, Advice advice) {
-    return new AdviceReport(cycle, advice).text();
+    AdviceReport report = new AdviceReport(cycle, advice);
+    report.write();
+    return report.page.toString();
   }
 
-  private String text() {
+  /** What the report says below its headings. */
+  public static List<Section> sections(CycleRecord cycle, Advice advice) {
+    AdviceReport report = new AdviceReport(cycle, advice);
+    report.write();
+    return report.page.sections();
+  }
+
+  private void write() {
     title();
     now();
     plan();
@@ -51,7 +60,6 @@ public final class AdviceReport {
     Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
-    return page.toString();
   }
 
   private void title() {
@@ -73,7 +81,7 @@ public final class AdviceReport {
   }
 
   private void plan() {
-    page.heading("The plan");
+    page.heading(Section.PLAN);
     bred(advice.bred());
     Plan plan = advice.plan();
     if (plan == null) {
@@ -139,7 +147,7 @@ public final class AdviceReport {
   }
 
   private void nextTest() {
-    page.heading("Next test");
+    page.heading(Section.NEXT_TEST);
     NextTest test = advice.nextTest();
     if (test == null) {
       String because = advice.noTestBecause();
@@ -207,7 +215,7 @@ public final class AdviceReport {
     if (whelping == null) {
       return;
     }
-    page.heading("Whelping, if she conceives");
+    page.heading(Section.WHELPING);
     page.indented(
         2,
         "Around "
@@ -223,7 +231,7 @@ public final class AdviceReport {
     if (advice.wouldChange().isEmpty()) {
       return;
     }
-    page.heading("What would change this");
+    page.heading(Section.WOULD_CHANGE);
     advice
         .wouldChange()
         .forEach(

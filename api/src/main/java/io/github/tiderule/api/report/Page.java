@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.node.Characters;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -14,9 +15,14 @@ final class Page {
   static final int WIDTH = 80;
 
   private final StringBuilder text = new StringBuilder();
+  private final List<Section> sections = new ArrayList<>();
+  private final List<Section.Line> lines = new ArrayList<>();
+  private String heading = "";
 
   /** A heading with an empty line above it. */
   void heading(String words) {
+    endSection();
+    heading = words;
     if (!text.isEmpty()) {
       text.append('\n');
     }
@@ -45,16 +51,22 @@ final class Page {
 
   /** A paragraph set in by some columns. */
   void indented(int columns, String words) {
+    lines.add(new Section.Line(null, words));
+    indent(columns, words);
+  }
+
+  private void indent(int columns, String words) {
     String indent = " ".repeat(columns);
     paragraph(indent, indent, words);
   }
 
   /** A paragraph that hangs from a mark at its left, such as a bullet, a number or a label. */
   void hanging(int columns, String mark, String words) {
+    lines.add(new Section.Line(mark, words));
     String first = " ".repeat(columns) + mark + " ";
     int hang = Columns.of(first);
     if (hang > WIDTH / 2) {
-      indented(columns, mark + " " + words);
+      indent(columns, mark + " " + words);
     } else {
       paragraph(first, " ".repeat(hang), words);
     }
@@ -123,6 +135,20 @@ final class Page {
                     : ' ')
         .forEach(shown::appendCodePoint);
     return shown.toString();
+  }
+
+  private void endSection() {
+    if (!heading.isEmpty()) {
+      sections.add(new Section(heading, lines));
+    }
+    lines.clear();
+  }
+
+  /** What was written below headings, as it was before it was laid out. */
+  List<Section> sections() {
+    endSection();
+    heading = "";
+    return List.copyOf(sections);
   }
 
   @Override

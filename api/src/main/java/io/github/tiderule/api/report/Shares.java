@@ -1,14 +1,14 @@
 package io.github.tiderule.api.report;
 
 /** Shares, probabilities and spans of hours in words. */
-final class Shares {
+public final class Shares {
 
   private Shares() {}
 
   /**
    * As in {@code 82 in 100}. A share that is not nothing never reads 0, nor one short of all 100.
    */
-  static String inHundred(double share) {
+  public static String inHundred(double share) {
     return number(share) + " in 100";
   }
 
@@ -21,7 +21,7 @@ final class Shares {
   }
 
   /** As in {@code 82}, {@code under 1}, {@code over 99}. */
-  static String number(double share) {
+  public static String number(double share) {
     if (!(share > 0)) {
       return "0";
     }

@@ -55,7 +55,7 @@ public record Answer(
   }
 
   /** Done, and nothing to show. */
-  static Answer done() {
+  public static Answer done() {
     return new Answer(204, JSON, null, null, null);
   }
 

@@ -92,6 +92,11 @@ public final class Call {
     return Optional.ofNullable(context.queryParam(name));
   }
 
+  /** Every part of the query. */
+  public Map<String, List<String>> queries() {
+    return context.queryParamMap();
+  }
+
   /** Whether nothing is to be changed by it. */
   public boolean isSafe() {
     return context.method().name().equals("GET");

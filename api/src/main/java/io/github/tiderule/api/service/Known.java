@@ -63,14 +63,14 @@ public final class Known {
   }
 
   /** Refuses a change by who may only look. */
-  void mustEnter(Female female) {
+  public void mustEnter(Female female) {
     if (!call.person().mayEnter(female)) {
       throw Refusal.notAllowed("You may look at her record, not write in it.");
     }
   }
 
   /** Refuses a decision by who is not her owner. */
-  void mustDecide(Female female) {
+  public void mustDecide(Female female) {
     if (!call.person().mayDecide(female)) {
       throw Refusal.notAllowed("Only her owner decides this.");
     }

@@ -110,7 +110,8 @@ public final class Refusal extends RuntimeException {
         "The table, its columns or the season is not what was looked at in that preview.");
   }
 
-  static Refusal changed() {
+  /** What was to be changed is not as it was when the change was thought of. */
+  public static Refusal changed() {
     return plain(
         412,
         "changed-meanwhile",

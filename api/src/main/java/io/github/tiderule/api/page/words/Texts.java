@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.words;
 
 import java.util.Locale;
 import java.util.MissingResourceException;

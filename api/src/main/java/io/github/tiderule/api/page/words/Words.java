@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.words;
 
 import java.time.LocalDate;
 import java.time.LocalTime;

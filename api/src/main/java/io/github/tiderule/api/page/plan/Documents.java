@@ -1,7 +1,9 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.problem.Problems;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
@@ -10,12 +12,12 @@ import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 
 /** Reads single fields of the texts the record keeps. */
-final class Documents {
+public final class Documents {
 
   private Documents() {}
 
   /** The object a text is, which was checked when it was kept. */
-  static Node.Members of(String text) {
+  public static Node.Members of(String text) {
     Node node = NodeReader.read(text, new Problems()).orElse(null);
     if (node instanceof Node.Members members) {
       return members;
@@ -23,8 +25,8 @@ final class Documents {
     throw new IllegalStateException("the record holds no object: " + text);
   }
 
-  /** A text or a number of an object, as it was written. */
-  static @Nullable String text(Node.Members members, String... path) {
+  /** A text or a number of an object, as it was written; absent where there is none. */
+  public static @Nullable String text(Node.Members members, String... path) {
     Node at = members;
     for (String step : path) {
       at = at instanceof Node.Members inside ? inside.byKey().get(step) : null;
@@ -36,19 +38,19 @@ final class Documents {
   }
 
   /** What people call her. */
-  static String name(Female female, Texts texts) {
+  public static String name(Female female, Texts texts) {
     String name = text(of(female.document()), "name");
     return name == null ? texts.say("female.unnamed", female.handle()) : name;
   }
 
   /** The day of first blood in words. */
-  static String firstBlood(Cycle cycle, Frame frame) {
+  public static String firstBlood(Cycle cycle, Texts texts, Words words) {
     String on = text(of(cycle.document()), "firstBlood", "on");
-    return on == null ? frame.say("season.blood-unknown") : frame.words().day(LocalDate.parse(on));
+    return on == null ? texts.say("season.blood-unknown") : words.day(LocalDate.parse(on));
   }
 
   /** The zone of a season. */
-  static ZoneId zone(Cycle cycle) {
+  public static ZoneId zone(Cycle cycle) {
     String zone = text(of(cycle.document()), "zone");
     if (zone == null) {
       throw new IllegalStateException("season " + cycle.key() + " has no zone");

@@ -1,0 +1,106 @@
+package io.github.tiderule.api.page.plan;
+
+import io.github.tiderule.api.cycle.Reading;
+import io.github.tiderule.api.record.Cycle;
+import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Female;
+import io.github.tiderule.api.record.GivenAdvice;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.change.Told;
+import java.time.Instant;
+import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a season stands: the answer for it, and the one before. Advice that was kept is shown as it
+ * was given while the record is the same, the day is the same, and it is not yet time to ask again;
+ * otherwise the answer is worked out for the present moment, and is not yet kept.
+ *
+ * @param kept the advice that is shown; absent where what is shown is not kept
+ * @param before the answer kept before this one; absent where there was none
+ */
+public record Standing(
+    Female female,
+    Cycle cycle,
+    List<Entry> current,
+    String file,
+    Told told,
+    @Nullable GivenAdvice kept,
+    @Nullable Told before) {
+
+  /** What of two cycle files may differ while they are the same record. */
+  private static final Pattern AS_OF = Pattern.compile("\"asOf\":\"[^\"]*\"");
+
+  private static final int LATEST = 2;
+
+  /** What the record holds of a season, before anything is worked out. */
+  public record Held(Female female, Cycle cycle, List<Entry> current, List<GivenAdvice> latest) {
+
+    /** Reads it. */
+    public static Held of(Ledger ledger, Female female, Cycle cycle) {
+      return new Held(
+          female,
+          cycle,
+          ledger.entries().current(cycle.key()),
+          ledger.advices().latest(cycle.key(), LATEST));
+    }
+
+    /** The season as a cycle file for a moment. */
+    public String file(Instant moment) {
+      return CycleText.of(moment, female, cycle, current);
+    }
+  }
+
+  /** Works it out. */
+  public static Standing of(Held held, Instant now, Function<CycleRecord, Advice> advise) {
+    Instant moment = held.cycle().moment(now);
+    String file = held.file(moment);
+    GivenAdvice last = held.latest().isEmpty() ? null : held.latest().get(0);
+    if (last != null && sameRecord(last.cycleFile(), file)) {
+      Told told = told(last.cycleFile(), advise);
+      if (isInForce(told, moment)) {
+        GivenAdvice earlier = held.latest().size() < LATEST ? null : held.latest().get(1);
+        return new Standing(
+            held.female(),
+            held.cycle(),
+            held.current(),
+            last.cycleFile(),
+            told,
+            last,
+            earlier == null ? null : told(earlier.cycleFile(), advise));
+      }
+    }
+    return new Standing(
+        held.female(),
+        held.cycle(),
+        held.current(),
+        file,
+        told(file, advise),
+        null,
+        last == null || last.asOf().isAfter(moment) ? null : told(last.cycleFile(), advise));
+  }
+
+  private static boolean sameRecord(String one, String other) {
+    return AS_OF.matcher(one).replaceFirst("").equals(AS_OF.matcher(other).replaceFirst(""));
+  }
+
+  private static boolean isInForce(Told told, Instant moment) {
+    Advice advice = told.advice();
+    return !advice.asOf().toInstant().isAfter(moment)
+        && advice.validUntil().toInstant().isAfter(moment)
+        && advice.asOf().toLocalDate().equals(moment.atZone(told.cycle().zone()).toLocalDate());
+  }
+
+  /** What a cycle file of the record is answered with. */
+  public static Told told(String file, Function<CycleRecord, Advice> advise) {
+    if (CycleText.read(file) instanceof Reading.Read read) {
+      return new Told(read.cycle(), advise.apply(read.cycle()));
+    }
+    throw new IllegalStateException("the record holds a season that is no cycle file");
+  }
+}
