@@ -144,7 +144,10 @@ final class Evaluation {
             near.told(),
             silent ? List.of() : Disagreements.of(care),
             ObservationNotes.of(reading, found));
-    return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
+    @Nullable Posterior posterior =
+        estimate == null ? null : new Posterior(tools.timeline(), evidence, estimate, axis);
+    return new Reasoning(
+        advice, rules.cards(), accounts, trace.firings(), near.untold(), posterior);
   }
 
   /** The days of the cycle, once its advice is made; null where none is left to breed on. */

@@ -102,15 +102,14 @@ public final class Program {
     return switch (command) {
       case Specs.ADVISE -> {
         boolean json = parsed.hasMatchedOption(Specs.JSON);
-        yield new CycleCommand(streams, chosen)
-            .run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
+        yield cycle(parsed, chosen).run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
       }
       case Specs.TRACE ->
           parsed.hasMatchedOption(Specs.RULE)
-              ? new CycleCommand(streams, chosen).why(file(parsed), rule(parsed, chosen.get()))
-              : new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
+              ? cycle(parsed, chosen).why(file(parsed), rule(parsed, chosen.get()))
+              : cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
       case ExchangeSpecs.CALENDAR ->
-          new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
+          cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
       case ExchangeSpecs.LABORATORY ->
           new LaboratoryCommand(streams)
               .run(
@@ -124,6 +123,10 @@ public final class Program {
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
       default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
+  }
+
+  private CycleCommand cycle(ParseResult parsed, Supplier<Engine> chosen) {
+    return new CycleCommand(streams, chosen, BesideFiles.of(parsed));
   }
 
   private static String rule(ParseResult parsed, Engine engine) {

@@ -22,6 +22,7 @@ final class Specs {
   static final String FORMAT = "--format";
   static final String PROTOCOL = "--protocol";
   static final String RULE = "--rule";
+  static final String CURVE = "--curve";
 
   private Specs() {}
 
@@ -74,6 +75,7 @@ final class Specs {
                     "Advise for this moment instead of the file's own,",
                     "as in 2027-01-12T18:30:00+01:00.")
                 .build())
+        .addOption(written(CURVE, "Write the curve of the season too, as .svg or as .png."))
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -178,6 +180,14 @@ final class Specs {
                 .description("One of " + String.join(", ", formats) + ".")
                 .build())
         .addOption(protocol());
+  }
+
+  private static OptionSpec written(String option, String... description) {
+    return OptionSpec.builder(option)
+        .type(String.class)
+        .paramLabel("FILE")
+        .description(description)
+        .build();
   }
 
   private static OptionSpec protocol() {

@@ -49,7 +49,7 @@ public final class ObservationWords {
   }
 
   /** Several, with commas. */
-  String of(List<String> ids) {
+  public String of(List<String> ids) {
     return ids.stream().map(this::of).collect(Collectors.joining(", "));
   }
 

@@ -13,7 +13,7 @@ public final class Shares {
   }
 
   /** What happens one time in ten, as the end of a sentence; nothing where that is all but all. */
-  static String unlucky(double p10) {
+  public static String unlucky(double p10) {
     if (p10 >= 0.985) {
       return "";
     }
@@ -33,7 +33,7 @@ public final class Shares {
   }
 
   /** As in {@code 1 hour} or {@code 31 hours}, without a sign. */
-  static String hours(double hours) {
+  public static String hours(double hours) {
     long whole = Math.round(Math.abs(hours));
     return whole == 1 ? "1 hour" : whole + " hours";
   }

@@ -24,6 +24,11 @@ public final class ComingValue {
   /** LH peaks of less weight than this beside the likeliest are not looked at for a result. */
   private static final double SLIGHT = 1e-8;
 
+  /** Logs of results, ng/mL, that quantiles are looked for between, either way from 0. */
+  private static final double WIDEST = 7;
+
+  private static final double CLOSE = 1e-4;
+
   private final Model model;
   private final Lattice peaks;
   private final double[] lag;
@@ -174,6 +179,26 @@ public final class ComingValue {
       total += weight[i];
     }
     return sum / total;
+  }
+
+  /**
+   * The result below which a share lies, ng/mL on the scale of the series, to one part in ten
+   * thousand; between a thousandth and a thousandfold of 1 ng/mL.
+   *
+   * @param share 0–1, exclusive
+   */
+  public double quantile(double share) {
+    double low = -WIDEST;
+    double high = WIDEST;
+    while (high - low > CLOSE) {
+      double middle = (low + high) / 2;
+      if (below(Math.exp(middle)) <= share) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return Math.exp((low + high) / 2);
   }
 
   /**

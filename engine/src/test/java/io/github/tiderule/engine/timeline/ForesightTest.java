@@ -128,4 +128,21 @@ class ForesightTest {
     double late = outlook.chance(0, now.ovulation().quantile(0.9));
     assertThat(early, lessThan(late));
   }
+
+  @Test
+  void aQuantileIsWhereItsShareLies() {
+    for (int seed = 1; seed <= 10; seed++) {
+      Evidence evidence = InventedEvidence.of(seed).evidence();
+      Estimate now = TIMELINE.estimate(evidence);
+      for (double ahead = -8; ahead <= 6; ahead += 3.5) {
+        double day = now.peak().quantile(0.5) + ahead;
+        ComingValue value =
+            TIMELINE.foresight(evidence, now).value(Series.of("A", Method.CLIA), day);
+        for (double share : new double[] {0.05, 0.5, 0.95}) {
+          String where = "seed " + seed + ", day " + day + ", share " + share;
+          assertThat(where, value.below(value.quantile(share)), closeTo(share, 1e-3));
+        }
+      }
+    }
+  }
 }

@@ -1,0 +1,98 @@
+package io.github.tiderule.api.command;
+
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.rules.RuleBase;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** Files a command writes beside what it prints: a picture or a sheet of paper. */
+final class BesideFiles {
+
+  private final List<Beside> files = new ArrayList<>();
+
+  /** One of them, and what makes it. */
+  private record Beside(Path file, Making making) {}
+
+  /** Makes the content of a file. What is needed for it is loaded only when it is asked for. */
+  private interface Making {
+    byte[] of(CycleRecord cycle, Reasoning reasoning, RuleBase rules);
+  }
+
+  /** A file could not be written; the message is for people. */
+  static final class Unwritable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unwritable(String message) {
+      super(message);
+    }
+  }
+
+  /**
+   * What the options of a command ask for.
+   *
+   * @throws ParameterException if a file is of no kind there is
+   */
+  static BesideFiles of(ParseResult parsed) {
+    BesideFiles beside = new BesideFiles();
+    if (parsed.hasMatchedOption(Specs.CURVE)) {
+      Path file = path(parsed, Specs.CURVE, ".svg", ".png");
+      boolean png = hasEnding(file, ".png");
+      beside.files.add(
+          new Beside(
+              file,
+              (cycle, reasoning, rules) ->
+                  png ? Pictures.png(cycle, reasoning) : Pictures.svg(cycle, reasoning)));
+    }
+    return beside;
+  }
+
+  private static Path path(ParseResult parsed, String option, String... endings) {
+    String name = parsed.matchedOptionValue(option, "");
+    try {
+      Path path = Path.of(name);
+      for (String ending : endings) {
+        if (hasEnding(path, ending)) {
+          return path;
+        }
+      }
+    } catch (InvalidPathException e) {
+      // refused below
+    }
+    throw new ParameterException(
+        parsed.commandSpec().commandLine(),
+        option + " is \"" + name + "\"; it ends with " + String.join(" or ", endings) + ".");
+  }
+
+  private static boolean hasEnding(Path file, String ending) {
+    String name = file.toString();
+    return name.length() > ending.length()
+        && name.regionMatches(true, name.length() - ending.length(), ending, 0, ending.length());
+  }
+
+  /**
+   * Writes them.
+   *
+   * @throws Unwritable if one of them cannot be written
+   */
+  void write(CycleRecord cycle, Reasoning reasoning, RuleBase rules) throws Unwritable {
+    for (Beside beside : files) {
+      byte[] content = beside.making().of(cycle, reasoning, rules);
+      try {
+        Files.write(beside.file(), content);
+      } catch (FileSystemException e) {
+        throw new Unwritable(
+            beside.file() + " cannot be written. Maybe its directory is missing or not yours.");
+      } catch (IOException e) {
+        throw new Unwritable(beside.file() + " cannot be written: " + Fault.words(e) + ".");
+      }
+    }
+  }
+}
