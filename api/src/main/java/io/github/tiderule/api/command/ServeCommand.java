@@ -92,6 +92,7 @@ final class ServeCommand {
         new Environment(
             store,
             cycle -> engine.get().advise().apply(cycle),
+            cycle -> engine.get().reason().apply(cycle),
             () -> engine.get().rules(),
             Clock.systemUTC(),
             new Passwords(),

@@ -50,7 +50,7 @@ final class DemoFemale {
   private DemoFemale() {}
 
   /** Adds her to the record, with a season that has reached the first rise. */
-  static Cycle add(Call call, Ledger ledger, ZoneId zone) {
+  static Known.Season add(Call call, Ledger ledger, ZoneId zone) {
     Recording recording = Recording.of(call, ledger);
     ZonedDateTime now = call.now().atZone(zone);
     LocalDate last =
@@ -70,6 +70,6 @@ final class DemoFemale {
     }
     recording.add(
         season, Documents.of(SMEAR.formatted(WRITTEN.format(last.atTime(DRAWN).atZone(zone)))));
-    return cycle;
+    return season;
   }
 }

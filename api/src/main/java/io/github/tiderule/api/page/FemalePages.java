@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /** Her own page, and the form of who she is. */
@@ -150,12 +151,19 @@ public final class FemalePages {
         ZoneRulesProvider.getAvailableZoneIds().contains(zone)
             ? ZoneId.of(zone)
             : call.environment().clock().getZone();
-    return Forms.save(
-        call,
-        typed,
-        ledger ->
-            Answer.seeOther("/seasons/" + DemoFemale.add(call, ledger, where).key() + "?done=demo"),
-        ledger -> Answer.seeOther("/"));
+    AtomicReference<Known.@Nullable Season> made = new AtomicReference<>();
+    Answer answer =
+        Forms.save(
+            call,
+            typed,
+            ledger -> {
+              Known.Season season = DemoFemale.add(call, ledger, where);
+              made.set(season);
+              return Answer.seeOther("/seasons/" + season.cycle().key() + "?done=demo");
+            },
+            ledger -> Answer.seeOther("/"));
+    SeasonPages.keepPlanAfter(call, answer, ledger -> made.get());
+    return answer;
   }
 
   private static Answer edit(Call call) {

@@ -89,7 +89,7 @@ public final class HomePages {
     String when = frame.words().moment(kept.asOf());
     return kept.validUntil().toInstant().isBefore(call.now())
         ? said(line, frame.say("home.stale", when), null)
-        : said(line, kept.headline(), frame.say("home.last", when));
+        : said(line, frame.words().localised(kept.headline()), frame.say("home.last", when));
   }
 
   private static Line said(Line line, String said, @Nullable String when) {

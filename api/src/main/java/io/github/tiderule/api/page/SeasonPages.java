@@ -26,6 +26,7 @@ import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A season: its plan, what was entered, and the first form to enter more. */
@@ -41,7 +42,8 @@ public final class SeasonPages {
   /**
    * The page of a season.
    *
-   * @param kept key of the advice shown; absent where it is not kept
+   * @param kept whether the answer shown is kept
+   * @param everKept whether any is
    * @param undo the entry that can be undone at once; absent where none was just made
    * @param progesterone the form for today's value, with what is remembered of the last one
    * @param lastUnit the unit of the last value; absent where there was none
@@ -50,7 +52,8 @@ public final class SeasonPages {
       Frame frame,
       Who who,
       PlanView plan,
-      @Nullable String kept,
+      boolean kept,
+      boolean everKept,
       List<Signed> reviews,
       @Nullable Undo undo,
       List<Observed> entries,
@@ -94,21 +97,21 @@ public final class SeasonPages {
               Known.Season season = new Known(call, ledger).season();
               return Standing.Held.of(ledger, season.female(), season.cycle());
             });
-    Standing standing = Standing.of(held, call.now(), call.environment().advise());
+    Standing standing = Standing.of(held, call.now(), call.environment().reason());
     return call.read(ledger -> Templates.page("season", shown(call, ledger, held, standing)));
   }
 
   private static Shown shown(Call call, Ledger ledger, Standing.Held held, Standing standing) {
     Who who = Who.of(call, held.female(), held.cycle());
     Frame frame = Frame.of(call, who.name());
-    GivenAdvice kept = standing.kept();
     GivenAdvice signed = held.latest().isEmpty() ? null : held.latest().get(0);
     Remembered remembered = Remembered.of(standing.current());
     return new Shown(
         frame,
         who,
-        PlanView.of(standing.told(), standing.before(), frame.texts(), frame.words()),
-        kept == null ? null : kept.key(),
+        PlanView.of(standing.answered(), standing.before(), frame.texts(), frame.words()),
+        standing.kept() != null,
+        signed != null,
         signed == null ? List.of() : reviews(ledger, signed, frame, who),
         undo(call, ledger, who),
         Observed.all(
@@ -144,14 +147,19 @@ public final class SeasonPages {
   }
 
   /** Works the answer out and keeps it, as what people were told. */
-  static void keepPlan(Call call) {
+  private static void keepPlan(Call call, Function<Ledger, Known.@Nullable Season> find) {
     Standing.Held held =
         call.read(
             ledger -> {
-              Known.Season season = new Known(call, ledger).season();
-              return Standing.Held.of(ledger, season.female(), season.cycle());
+              Known.Season season = find.apply(ledger);
+              return season == null
+                  ? null
+                  : Standing.Held.of(ledger, season.female(), season.cycle());
             });
-    Standing standing = Standing.of(held, call.now(), call.environment().advise());
+    if (held == null) {
+      return;
+    }
+    Standing standing = Standing.of(held, call.now(), call.environment().reason());
     if (standing.kept() != null) {
       return;
     }
@@ -168,7 +176,7 @@ public final class SeasonPages {
   }
 
   private static Answer keep(Call call) {
-    keepPlan(call);
+    keepPlan(call, ledger -> new Known(call, ledger).season());
     return Answer.seeOther("/seasons/" + call.part("cycle") + "?done=kept");
   }
 
@@ -262,9 +270,15 @@ public final class SeasonPages {
 
   /** Keeps the new plan when a form was saved; what was saved stands whether or not it can be. */
   static void keepPlanAfter(Call call, Answer answer) {
+    keepPlanAfter(call, answer, ledger -> new Known(call, ledger).season());
+  }
+
+  /** The same for a season that the path does not name. */
+  static void keepPlanAfter(
+      Call call, Answer answer, Function<Ledger, Known.@Nullable Season> find) {
     if (answer.status() == SEE_OTHER) {
       try {
-        keepPlan(call);
+        keepPlan(call, find);
       } catch (Refusal e) {
         // too much at once: the page works it out when it is looked at
       }

@@ -98,8 +98,8 @@ public final class WhatIfPages {
       typed.refuse(refused.problems(), frame.texts());
       return null;
     }
-    Told told = Standing.told(file, call.environment().advise());
-    Told now = Standing.told(held.file(moment), call.environment().advise());
-    return PlanView.of(told, now, frame.texts(), frame.words());
+    Standing.Answered pretend = Standing.answered(file, call.environment().reason());
+    Told now = Standing.answered(held.file(moment), call.environment().reason()).told();
+    return PlanView.of(pretend, now, frame.texts(), frame.words());
   }
 }

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** One request, by one person, and the means to answer it. */
 public final class Call {
@@ -190,7 +191,7 @@ public final class Call {
   }
 
   /** Reads from the record. */
-  public <T> T read(Function<Ledger, T> work) {
+  public <T extends @Nullable Object> T read(Function<Ledger, T> work) {
     return environment.store().read(work);
   }
 

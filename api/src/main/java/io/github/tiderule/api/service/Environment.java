@@ -4,6 +4,7 @@ import io.github.tiderule.api.access.Attempts;
 import io.github.tiderule.api.access.Passwords;
 import io.github.tiderule.api.record.Store;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.rules.RuleBase;
 import java.time.Clock;
@@ -15,12 +16,14 @@ import java.util.function.Supplier;
  * What the service works with.
  *
  * @param advise from a cycle to its advice; safe for use by many threads
+ * @param reason from a cycle to its advice with the means to ask why; safe likewise
  * @param rules the rules it speaks from, when they are asked for
  * @param faults told of every fault of ours, in one line
  */
 public record Environment(
     Store store,
     Function<CycleRecord, Advice> advise,
+    Function<CycleRecord, Reasoning> reason,
     Supplier<RuleBase> rules,
     Clock clock,
     Passwords passwords,
@@ -32,6 +35,7 @@ public record Environment(
     return new Environment(
         store,
         cycle -> gate.pass(() -> advise.apply(cycle)),
+        cycle -> gate.pass(() -> reason.apply(cycle)),
         rules,
         clock,
         passwords,

@@ -76,10 +76,11 @@ public record DayCell(
         verdict,
         texts.say("verdict." + verdict),
         plan != null && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(day.day())),
-        day.reasons().stream().map(reason -> ground(reason, texts)).toList());
+        day.reasons().stream().map(reason -> ground(reason, texts, words)).toList());
   }
 
-  private static Ground ground(Reason reason, Texts texts) {
-    return new Ground(texts.say("effect." + reason.effect()), reason.text(), reason.rule());
+  private static Ground ground(Reason reason, Texts texts, Words words) {
+    return new Ground(
+        texts.say("effect." + reason.effect()), words.localised(reason.text()), reason.rule());
   }
 }

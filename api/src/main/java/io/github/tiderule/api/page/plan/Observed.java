@@ -57,6 +57,7 @@ public record Observed(
         advice.observationNotes().stream()
             .filter(note -> note.observation().equals(entry.observation()))
             .map(ObservationNote::text)
+            .map(words::localised)
             .toList());
   }
 

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param stops cautions that end all talk of timing
  * @param vets cautions for which to see a vet
  * @param cares other cautions
+ * @param curve absent where timing is not talked of
  * @param changedFrom the moment of the answer before; absent where there was none
  * @param changes what changed since then
  */
@@ -36,6 +37,7 @@ public record PlanView(
     List<String> vets,
     List<String> cares,
     List<DayCell> days,
+    @Nullable CurveView curve,
     List<Section> sections,
     @Nullable String changedFrom,
     List<Section> changes) {
@@ -49,37 +51,60 @@ public record PlanView(
   public record Asked(String about, String name, String text, List<Query.Reading> readings) {}
 
   /** An answer in somebody's words. */
-  public static PlanView of(Told told, @Nullable Told before, Texts texts, Words words) {
+  public static PlanView of(
+      Standing.Answered answered, @Nullable Told before, Texts texts, Words words) {
+    Told told = answered.told();
     Advice advice = told.advice();
     Plan plan = advice.plan();
     OffsetDateTime orderBy = plan == null ? null : plan.orderBy();
-    List<String> stops = cautions(advice, "stop");
+    List<String> stops = cautions(advice, "stop", words);
     ObservationWords names = new ObservationWords(told.cycle());
     List<Asked> questions =
         advice.questions().stream()
             .map(
                 query ->
                     new Asked(
-                        query.about(), names.of(query.about()), query.text(), query.readings()))
+                        query.about(),
+                        words.localised(names.of(query.about())),
+                        words.localised(query.text()),
+                        query.readings().stream()
+                            .map(
+                                one ->
+                                    new Query.Reading(one.unit(), words.localised(one.meaning())))
+                            .toList()))
             .toList();
     return new PlanView(
-        advice.action().headline(),
+        words.localised(advice.action().headline()),
         words.moment(advice.asOf()),
         orderBy == null ? null : words.shortMoment(orderBy),
         questions,
         stops,
-        cautions(advice, "vet"),
-        cautions(advice, "care"),
+        cautions(advice, "vet", words),
+        cautions(advice, "care", words),
         stops.isEmpty() ? DayCell.all(advice, texts, words) : List.of(),
-        AdviceReport.sections(told.cycle(), advice),
+        stops.isEmpty() ? CurveView.of(answered) : null,
+        localised(AdviceReport.sections(told.cycle(), advice), words),
         before == null ? null : words.moment(before.advice().asOf()),
-        before == null ? List.of() : changes(before, told));
+        before == null ? List.of() : localised(changes(before, told), words));
   }
 
-  private static List<String> cautions(Advice advice, String level) {
+  private static List<Section> localised(List<Section> sections, Words words) {
+    return sections.stream()
+        .map(
+            section ->
+                new Section(
+                    section.heading(),
+                    section.lines().stream()
+                        .map(line -> new Section.Line(line.mark(), words.localised(line.words())))
+                        .toList()))
+        .toList();
+  }
+
+  private static List<String> cautions(Advice advice, String level, Words words) {
     return advice.cautions().stream()
         .filter(caution -> caution.level().equals(level))
         .map(Warning::text)
+        .map(words::localised)
         .toList();
   }
 
@@ -108,7 +133,6 @@ public record PlanView(
             Section.HOW_SURE,
             Section.NEXT_TEST,
             Section.WOULD_CHANGE,
-            Section.TAKEN,
             Section.WEIGHTS,
             Section.DISAGREEMENTS,
             Section.WHELPING);

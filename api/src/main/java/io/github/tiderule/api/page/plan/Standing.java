@@ -8,10 +8,13 @@ import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Posterior;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.change.Told;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +32,7 @@ public record Standing(
     Cycle cycle,
     List<Entry> current,
     String file,
-    Told told,
+    Answered answered,
     @Nullable GivenAdvice kept,
     @Nullable Told before) {
 
@@ -37,6 +40,14 @@ public record Standing(
   private static final Pattern AS_OF = Pattern.compile("\"asOf\":\"[^\"]*\"");
 
   private static final int LATEST = 2;
+
+  /** An answer, with what it was reasoned from. */
+  public record Answered(Told told, Optional<Posterior> posterior) {}
+
+  /** The answer. */
+  public Told told() {
+    return answered.told();
+  }
 
   /** What the record holds of a season, before anything is worked out. */
   public record Held(Female female, Cycle cycle, List<Entry> current, List<GivenAdvice> latest) {
@@ -57,22 +68,22 @@ public record Standing(
   }
 
   /** Works it out. */
-  public static Standing of(Held held, Instant now, Function<CycleRecord, Advice> advise) {
+  public static Standing of(Held held, Instant now, Function<CycleRecord, Reasoning> reason) {
     Instant moment = held.cycle().moment(now);
     String file = held.file(moment);
     GivenAdvice last = held.latest().isEmpty() ? null : held.latest().get(0);
     if (last != null && sameRecord(last.cycleFile(), file)) {
-      Told told = told(last.cycleFile(), advise);
-      if (isInForce(told, moment)) {
+      Answered answered = answered(last.cycleFile(), reason);
+      if (isInForce(answered.told(), moment)) {
         GivenAdvice earlier = held.latest().size() < LATEST ? null : held.latest().get(1);
         return new Standing(
             held.female(),
             held.cycle(),
             held.current(),
             last.cycleFile(),
-            told,
+            answered,
             last,
-            earlier == null ? null : told(earlier.cycleFile(), advise));
+            earlier == null ? null : answered(earlier.cycleFile(), reason).told());
       }
     }
     return new Standing(
@@ -80,9 +91,11 @@ public record Standing(
         held.cycle(),
         held.current(),
         file,
-        told(file, advise),
+        answered(file, reason),
         null,
-        last == null || last.asOf().isAfter(moment) ? null : told(last.cycleFile(), advise));
+        last == null || last.asOf().isAfter(moment)
+            ? null
+            : answered(last.cycleFile(), reason).told());
   }
 
   private static boolean sameRecord(String one, String other) {
@@ -97,9 +110,10 @@ public record Standing(
   }
 
   /** What a cycle file of the record is answered with. */
-  public static Told told(String file, Function<CycleRecord, Advice> advise) {
+  public static Answered answered(String file, Function<CycleRecord, Reasoning> reason) {
     if (CycleText.read(file) instanceof Reading.Read read) {
-      return new Told(read.cycle(), advise.apply(read.cycle()));
+      Reasoning reasoning = reason.apply(read.cycle());
+      return new Answered(new Told(read.cycle(), reasoning.advice()), reasoning.posterior());
     }
     throw new IllegalStateException("the record holds a season that is no cycle file");
   }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.words;
 
+import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
@@ -9,6 +10,8 @@ import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Dates, clock times and numbers in the order and with the marks of somebody's country, with
@@ -18,11 +21,27 @@ public final class Words {
 
   private static final Locale ENGLISH = Locale.ENGLISH;
 
+  /** A day as reports write it, with or without its year and clock time. */
+  private static final Pattern DAY =
+      Pattern.compile(
+          "\\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) (\\d{1,2}) (Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct"
+              + "|Nov|Dec)( \\d{4})?\\b");
+
+  private static final Pattern CLOCK = Pattern.compile("\\b([01]\\d|2[0-3]):([0-5]\\d)\\b");
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "(?<![\\w.,])\\d{1,3}(?:,\\d{3})+(?![\\w,])|(?<![\\w.,-])\\d+\\.\\d+(?![\\w]|\\.\\d)");
+
+  private static final String MONTHS = "JanFebMarAprMayJunJulAugSepOctNovDec";
+  private static final int MONTH_LETTERS = 3;
+
   private final Locale locale;
   private final DateTimeFormatter day;
   private final DateTimeFormatter shortDay;
   private final DateTimeFormatter clock;
   private final char decimalMark;
+  private final char groupMark;
+  private final boolean asWritten;
 
   private Words(Locale locale) {
     String pattern =
@@ -35,7 +54,10 @@ public final class Words {
         DateTimeFormatter.ofPattern(monthFirst ? "EEE, MMM d, uuuu" : "EEE d MMM uuuu", ENGLISH);
     this.shortDay = DateTimeFormatter.ofPattern(monthFirst ? "EEE, MMM d" : "EEE d MMM", ENGLISH);
     this.clock = DateTimeFormatter.ofPattern(halfDays ? "h:mm a" : "HH:mm", ENGLISH);
-    this.decimalMark = java.text.DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+    DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(locale);
+    this.decimalMark = marks.getDecimalSeparator();
+    this.groupMark = marks.getGroupingSeparator();
+    this.asWritten = !monthFirst && !halfDays && decimalMark == '.' && groupMark == ',';
   }
 
   /** For a country. */
@@ -103,6 +125,43 @@ public final class Words {
     return clock(from.toLocalTime())
         + "–"
         + (midnight ? "midnight" : clock(to.toLocalTime()) + " " + shortDay(to.toLocalDate()));
+  }
+
+  /**
+   * A sentence of a report with its dates, clock times and numbers in the order and with the marks
+   * of the country.
+   */
+  public String localised(String sentence) {
+    if (asWritten) {
+      return sentence;
+    }
+    String days =
+        DAY.matcher(sentence)
+            .replaceAll(
+                found -> {
+                  boolean withYear = found.group(3) != null;
+                  // without a year its weekday stands as it is written
+                  int year = withYear ? Integer.parseInt(found.group(3).strip()) : 2000;
+                  LocalDate on =
+                      LocalDate.of(
+                          year,
+                          MONTHS.indexOf(found.group(2)) / MONTH_LETTERS + 1,
+                          Integer.parseInt(found.group(1)));
+                  return withYear
+                      ? day(on)
+                      : found.group().substring(0, MONTH_LETTERS)
+                          + shortDay(on).substring(MONTH_LETTERS);
+                });
+    String clocks = CLOCK.matcher(days).replaceAll(found -> clock(LocalTime.parse(found.group())));
+    return NUMBER.matcher(clocks).replaceAll(found -> marked(found.group()));
+  }
+
+  private String marked(String number) {
+    String marked =
+        number.indexOf(',') >= 0
+            ? number.replace(',', groupMark)
+            : number.replace('.', decimalMark);
+    return Matcher.quoteReplacement(marked);
   }
 
   /** A number as it was written with a point, with the country's mark. */
