@@ -121,7 +121,7 @@ class BreederTest {
     assertThat(browser.all(".strip .day"), hasSize(greaterThan(3)));
     assertThat(browser.text(".strip"), containsString("in 100 eggs"));
     assertThat(browser.text(".strip"), containsString("possible"));
-    assertThat(browser.all(".curve svg title"), hasSize(2));
+    assertThat(browser.all(".curve svg > title"), hasSize(2));
     assertThat(browser.text("main"), containsString("How sure"));
     assertThat(browser.text("main"), containsString("Brucella"));
     enter("4.2", "ng/mL", "2027-01-12T08:00");
