@@ -43,7 +43,7 @@ final class PlanParts {
 
   /** What to do now, and what calls for a vet at once. */
   void now(Html html, Room room) {
-    List<String> lines = section(AdviceReport.NOW).texts();
+    List<String> lines = section(Section.NOW).texts();
     html.open("now").paragraph("", lines.get(0));
     int most = room.most(12, 12, 10, 8, 6, 5, 4, 2);
     lines.stream().skip(1).limit(most).forEach(line -> html.paragraph("alarm", line));
@@ -52,38 +52,38 @@ final class PlanParts {
 
   /** The plan with its windows, eggs and deadlines. */
   void plan(Html html, Room room) {
-    html.heading(AdviceReport.PLAN)
-        .lines(section(AdviceReport.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
+    html.heading(Section.PLAN)
+        .lines(section(Section.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
   }
 
   /** When to test next, or why not. */
   void nextTest(Html html, Room room) {
-    html.heading(AdviceReport.NEXT_TEST).lines(section(AdviceReport.NEXT_TEST), 6);
+    html.heading(Section.NEXT_TEST).lines(section(Section.NEXT_TEST), 6);
   }
 
   /** Questions that must be answered first. */
   void questions(Html html, Room room) {
-    part(html, AdviceReport.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5, 3));
+    part(html, Section.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5, 3));
   }
 
   /** How sure the estimate is. */
   void howSure(Html html, Room room) {
-    part(html, AdviceReport.HOW_SURE, 5);
+    part(html, Section.HOW_SURE, 5);
   }
 
   /** How results are taken that are not simply taken. */
   void howTaken(Html html, Room room) {
-    bullets(html, AdviceReport.HOW_TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
+    bullets(html, Section.TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
   }
 
   /** The days of whelping. */
   void whelping(Html html, Room room) {
-    part(html, AdviceReport.WHELPING, 3);
+    part(html, Section.WHELPING, 3);
   }
 
   /** Cautions, those of the season first. */
   void cautions(Html html, Room room) {
-    bullets(html, AdviceReport.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4, 3));
+    bullets(html, Section.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4, 3));
   }
 
   /** When to call a vet. */

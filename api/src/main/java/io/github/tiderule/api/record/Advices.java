@@ -52,6 +52,16 @@ public final class Advices {
     return advice.page("cycle = :cycle", Map.of("cycle", cycle), wanted);
   }
 
+  /** The advice given last on a season, last first. */
+  public List<GivenAdvice> latest(String cycle, int most) {
+    return handle
+        .createQuery("SELECT * FROM advice WHERE cycle = :cycle ORDER BY id DESC LIMIT :most")
+        .bind("cycle", cycle)
+        .bind("most", most)
+        .map((row, context) -> advice(row))
+        .list();
+  }
+
   /** Keeps advice. */
   public void add(GivenAdvice advice) {
     handle

@@ -18,18 +18,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class AdviceReport {
 
-  public static final String NOW = "What to do now";
-  public static final String PLAN = "The plan";
-  public static final String HOW_SURE = "How sure";
-  public static final String NEXT_TEST = "Next test";
-  public static final String QUESTIONS = "Questions to you";
-  public static final String HOW_TAKEN = "How her results are taken";
-  public static final String WHELPING = "Whelping, if she conceives";
-  public static final String WHELPING_ONCE_BRED = "Whelping";
-  public static final String PREGNANCY = "Pregnancy calendar";
-  public static final String CAESAREAN = "Days for a planned caesarean";
-  public static final String CAUTIONS = "Cautions";
-
   private static final int HASH_LETTERS = 12;
   private static final String CARE = "care";
 
@@ -81,7 +69,7 @@ public final class AdviceReport {
   }
 
   private void now() {
-    page.heading(NOW);
+    page.heading(Section.NOW);
     page.indented(2, advice.action().headline());
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
@@ -91,7 +79,7 @@ public final class AdviceReport {
   }
 
   private void plan() {
-    page.heading(PLAN);
+    page.heading(Section.PLAN);
     bred(advice.bred());
     Plan plan = advice.plan();
     if (plan == null) {
@@ -157,7 +145,7 @@ public final class AdviceReport {
   }
 
   private void nextTest() {
-    page.heading(NEXT_TEST);
+    page.heading(Section.NEXT_TEST);
     NextTest test = advice.nextTest();
     if (test == null) {
       String because = advice.noTestBecause();
@@ -215,7 +203,7 @@ public final class AdviceReport {
     if (advice.questions().isEmpty()) {
       return;
     }
-    page.heading(QUESTIONS);
+    page.heading(Section.QUESTIONS);
     ObservationWords names = new ObservationWords(cycle);
     for (Query query : advice.questions()) {
       page.hanging(2, "-", query.text());
@@ -230,7 +218,7 @@ public final class AdviceReport {
     if (advice.wouldChange().isEmpty()) {
       return;
     }
-    page.heading("What would change this");
+    page.heading(Section.WOULD_CHANGE);
     advice
         .wouldChange()
         .forEach(
@@ -252,7 +240,7 @@ public final class AdviceReport {
             .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
             .toList();
     if (!care.isEmpty()) {
-      page.heading(CAUTIONS);
+      page.heading(Section.CAUTIONS);
       page.bullets(2, care);
     }
   }

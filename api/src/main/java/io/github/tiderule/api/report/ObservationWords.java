@@ -25,6 +25,7 @@ public final class ObservationWords {
   private final CycleRecord cycle;
   private final Map<String, Observation> byId;
 
+  /** Names the observations of one cycle. */
   public ObservationWords(CycleRecord cycle) {
     this.cycle = cycle;
     this.byId =

@@ -38,7 +38,7 @@ final class PregnancySection {
     if (whelping == null) {
       return;
     }
-    page.heading(bred ? AdviceReport.WHELPING_ONCE_BRED : AdviceReport.WHELPING);
+    page.heading(bred ? Section.WHELPING_ONCE_BRED : Section.WHELPING);
     LocalDate median = whelping.median().toLocalDate();
     page.indented(
         2,
@@ -66,7 +66,7 @@ final class PregnancySection {
     if (ahead.isEmpty()) {
       return;
     }
-    page.heading(AdviceReport.PREGNANCY);
+    page.heading(Section.PREGNANCY);
     for (Milestone milestone : ahead) {
       page.hanging(
           2,
@@ -85,7 +85,7 @@ final class PregnancySection {
     if (caesarean == null) {
       return;
     }
-    page.heading(AdviceReport.CAESAREAN);
+    page.heading(Section.CAESAREAN);
     for (Caesarean.Day day : caesarean.days()) {
       page.hanging(
           2,

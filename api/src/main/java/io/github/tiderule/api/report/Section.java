@@ -11,6 +11,48 @@ import java.util.List;
  */
 public record Section(String heading, List<Line> lines) {
 
+  /** The one thing to do now. */
+  public static final String NOW = "What to do now";
+
+  /** Which days and when, and what to do for it. */
+  public static final String PLAN = "The plan";
+
+  /** When she ovulates, and how closely that is known. */
+  public static final String HOW_SURE = "How sure";
+
+  /** What to test next, and when to ask again. */
+  public static final String NEXT_TEST = "Next test";
+
+  /** What must be answered first. */
+  public static final String QUESTIONS = "Questions to you";
+
+  /** Results that are not taken as reported. */
+  public static final String TAKEN = "How her results are taken";
+
+  /** When she would whelp. */
+  public static final String WHELPING = "Whelping, if she conceives";
+
+  /** When she whelps. */
+  public static final String WHELPING_ONCE_BRED = "Whelping";
+
+  /** What is due in a pregnancy. */
+  public static final String PREGNANCY = "Pregnancy calendar";
+
+  /** Days for a planned caesarean. */
+  public static final String CAESAREAN = "Days for a planned caesarean";
+
+  /** Values at which the plan would be another. */
+  public static final String WOULD_CHANGE = "What would change this";
+
+  /** What moved the estimate most. */
+  public static final String WEIGHTS = "What moved the estimate";
+
+  /** What schools hold. */
+  public static final String DISAGREEMENTS = "Where the trade disagrees";
+
+  /** What to take care of. */
+  public static final String CAUTIONS = "Cautions";
+
   public Section {
     lines = List.copyOf(lines);
   }
