@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.logging.Level;
@@ -63,6 +64,7 @@ final class Browser implements AutoCloseable {
         "--disable-background-networking",
         "--disable-component-update",
         "--no-first-run",
+        "--force-prefers-reduced-motion",
         "--lang=en-GB",
         "--accept-lang=en-GB",
         "--window-size=1280,900");
@@ -79,6 +81,7 @@ final class Browser implements AutoCloseable {
   void at(int port) {
     base = "http://127.0.0.1:" + port;
     width(1280);
+    connected(true);
     driver.get(base + "/help");
     driver.manage().deleteAllCookies();
     driver.executeScript("localStorage.clear()");
@@ -227,8 +230,8 @@ final class Browser implements AutoCloseable {
   }
 
   /** Every host and port that was asked for anything since it was last asked. */
-  TreeSet<String> asked() {
-    TreeSet<String> hosts = new TreeSet<>();
+  Set<String> asked() {
+    Set<String> hosts = new TreeSet<>();
     for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
       Matcher matcher = ASKED.matcher(entry.getMessage());
       while (matcher.find()) {

@@ -92,6 +92,7 @@ class PagesTest {
         .replace("{female}", female)
         .replace("{cycle}", season)
         .replace("{kind}", "lh")
+        .replace("{digest}/{name}", "0/page.css")
         .replace("{observation}", "p1");
   }
 
