@@ -32,7 +32,9 @@ public final class Pages implements Site {
             SeasonPages.all(),
             EntryPages.all(),
             BreedingPages.all(),
-            WhatIfPages.all())
+            WhatIfPages.all(),
+            ReasoningPages.all(),
+            RulePages.all())
         .flatMap(List::stream)
         .toList();
   }

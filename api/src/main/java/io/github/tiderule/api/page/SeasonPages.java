@@ -1,7 +1,5 @@
 package io.github.tiderule.api.page;
 
-import io.github.tiderule.api.access.People;
-import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.node.Node;
@@ -18,7 +16,6 @@ import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
@@ -54,7 +51,7 @@ public final class SeasonPages {
       PlanView plan,
       boolean kept,
       boolean everKept,
-      List<Signed> reviews,
+      List<Signatures.Signed> reviews,
       @Nullable Undo undo,
       List<Observed> entries,
       Typed progesterone,
@@ -73,9 +70,6 @@ public final class SeasonPages {
 
   /** An entry that was just made. */
   public record Undo(String observation, int number, boolean corrected) {}
-
-  /** What a vet signed. */
-  public record Signed(String by, String at, boolean agreed, @Nullable String note) {}
 
   /** The form of a season. */
   public record Form(Frame frame, String action, String back, String name, Typed typed) {}
@@ -104,34 +98,22 @@ public final class SeasonPages {
   private static Shown shown(Call call, Ledger ledger, Standing.Held held, Standing standing) {
     Who who = Who.of(call, held.female(), held.cycle());
     Frame frame = Frame.of(call, who.name());
-    GivenAdvice signed = held.latest().isEmpty() ? null : held.latest().get(0);
+    GivenAdvice kept = standing.kept();
     Remembered remembered = Remembered.of(standing.current());
     return new Shown(
         frame,
         who,
         PlanView.of(standing.answered(), standing.before(), frame.texts(), frame.words()),
-        standing.kept() != null,
-        signed != null,
-        signed == null ? List.of() : reviews(ledger, signed, frame, who),
+        kept != null,
+        !held.latest().isEmpty(),
+        new Signatures(ledger, frame.words(), who.zone())
+            .beside(who.season(), kept == null ? null : kept.key()),
         undo(call, ledger, who),
         Observed.all(
             standing.current(), standing.told().advice(), who.zone(), frame.texts(), frame.words()),
         remembered.form(),
         remembered.unit(),
         ObservationForm.KINDS);
-  }
-
-  private static List<Signed> reviews(Ledger ledger, GivenAdvice advice, Frame frame, Who who) {
-    People people = People.of(ledger);
-    return ledger.advices().reviews(advice.key(), Page.Wanted.FIRST).items().stream()
-        .map(
-            review ->
-                new Signed(
-                    people.find(review.person()).map(Person::name).orElse(""),
-                    frame.words().moment(review.at().atZone(who.zone()).toOffsetDateTime()),
-                    review.verdict() == io.github.tiderule.api.record.Review.Verdict.AGREED,
-                    review.note()))
-        .toList();
   }
 
   private static @Nullable Undo undo(Call call, Ledger ledger, Who who) {
