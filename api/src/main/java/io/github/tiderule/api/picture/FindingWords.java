@@ -1,12 +1,15 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.PregnancyScan;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Radiograph;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Sign;
 import io.github.tiderule.rules.fact.SignKind;
@@ -51,6 +54,15 @@ final class FindingWords {
     if (observation instanceof OvaryScan) {
       return "ultrasound";
     }
+    if (observation instanceof PregnancyScan) {
+      return "pregnancy scan";
+    }
+    if (observation instanceof Radiograph) {
+      return "radiograph";
+    }
+    if (observation instanceof BodyTemperature) {
+      return "temperature";
+    }
     return observation instanceof BreedingDone ? "breeding" : "progesterone";
   }
 
@@ -84,7 +96,16 @@ final class FindingWords {
       case BLEEDING_STOPS -> "blood";
       case FOUL_DISCHARGE -> "foul";
       case UNWELL -> "unwell";
+      case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING -> "";
     };
+  }
+
+  /** Whether it belongs to a pregnancy or what follows, which the picture does not draw. */
+  static boolean ofPregnancy(Observation observation) {
+    return observation instanceof PregnancyScan
+        || observation instanceof Radiograph
+        || observation instanceof BodyTemperature
+        || (observation instanceof Sign sign && row(sign.sign()).isEmpty());
   }
 
   /** What it showed, in a word or two. */
@@ -104,6 +125,15 @@ final class FindingWords {
     }
     if (observation instanceof OvaryScan scan) {
       return scan.finding().word();
+    }
+    if (observation instanceof PregnancyScan scan) {
+      return scan.finding().word().replace('-', ' ');
+    }
+    if (observation instanceof Radiograph radiograph) {
+      return radiograph.shown() ? "fetuses seen" : "no fetus seen";
+    }
+    if (observation instanceof BodyTemperature temperature) {
+      return CurveWords.plain(temperature.celsius()) + " °C";
     }
     return observation instanceof BreedingDone done ? done.semen().word() : "";
   }
@@ -144,7 +174,7 @@ final class FindingWords {
         case VULVA_SOFTENS -> "softens";
         case BLEEDING_STOPS -> "stops";
         case FOUL_DISCHARGE -> "discharge";
-        case STANDS, REFUSES, FLAGS, UNWELL -> "";
+        default -> "";
       };
     }
     return brief(observation);

@@ -96,7 +96,10 @@ public record PlanView(
                 new Section(
                     section.heading(),
                     section.lines().stream()
-                        .map(line -> new Section.Line(line.indent(), line.mark(), words.localised(line.words())))
+                        .map(
+                            line ->
+                                new Section.Line(
+                                    line.indent(), line.mark(), words.localised(line.words())))
                         .toList()))
         .toList();
   }
