@@ -2,6 +2,8 @@ package io.github.tiderule.api;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Caesarean;
@@ -9,10 +11,12 @@ import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Disagreement;
+import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.LookBack;
 import io.github.tiderule.engine.advice.Milestone;
+import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.ObservationNote;
@@ -25,6 +29,7 @@ import io.github.tiderule.engine.advice.Quantiles;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.engine.advice.RedFlag;
+import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.TraceLine;
 import io.github.tiderule.engine.advice.Verdict;
@@ -235,6 +240,69 @@ public final class InventedAdvice {
                 new ObservationNote(
                     text(),
                     oneOf(List.of("held", "discounted", "converted", "set-aside")),
+                    text(),
+                    text(),
+                    some(this::text))),
+        perhaps(this::sheet),
+        perhaps(this::beforeSeason));
+  }
+
+  private InseminationSheet sheet() {
+    return new InseminationSheet(
+        perhaps(this::at),
+        oneOf(List.of("fresh", "chilled", "frozen")),
+        oneOf(List.of("vaginal", "transcervical")),
+        some(this::amount),
+        perhaps(this::amount),
+        some(
+            () ->
+                new DosesMade(
+                    oneOf(List.of("vaginal", "transcervical")),
+                    share() * 200,
+                    share() * 400,
+                    random.nextInt(3),
+                    3 + random.nextInt(9),
+                    random.nextInt(2),
+                    2 + random.nextInt(9),
+                    share() * 100,
+                    perhaps(() -> random.nextInt(100)))),
+        perhaps(this::amount),
+        perhaps(() -> new SemenTemperature(share(), share(), share(), share(), text())),
+        some(() -> new Warning("care", text(), text(), some(this::text))),
+        some(this::sheetLine),
+        perhaps(() -> at().toLocalDate()),
+        some(this::sheetLine),
+        some(this::sheetLine),
+        some(this::text));
+  }
+
+  private Amount amount() {
+    double least = share() * 1e6;
+    return new Amount(text(), text(), least, least * (1 + share()), "million");
+  }
+
+  private InseminationSheet.Line sheetLine() {
+    return new InseminationSheet.Line(
+        "before", text(), random.nextBoolean(), text(), some(this::text));
+  }
+
+  private BeforeSeason beforeSeason() {
+    return new BeforeSeason(
+        perhaps(
+            () ->
+                new BeforeSeason.NextSeason(
+                    at().toLocalDate(),
+                    at().toLocalDate(),
+                    at().toLocalDate(),
+                    random.nextInt(9),
+                    share() * 400,
+                    text())),
+        some(
+            () ->
+                new BeforeSeason.Check(
+                    oneOf(List.of("female", "stud", "both")),
+                    oneOf(List.of("due", "ask", "done")),
+                    random.nextBoolean(),
                     text(),
                     text(),
                     some(this::text))));

@@ -69,6 +69,7 @@ final class ActionChoice {
   Action action() {
     return vet()
         .or(this::closed)
+        .or(() -> SeasonAhead.action(cycle, care))
         .or(this::answer)
         .or(this::onForecast)
         .or(this::breedOrBook)
@@ -301,7 +302,10 @@ final class ActionChoice {
         switch (test.kind()) {
           case "lh" -> "Test LH on ";
           case "cytology" -> "Take a smear on ";
-          default -> "Test progesterone on ";
+          default ->
+              test.also().isEmpty()
+                  ? "Test progesterone on "
+                  : "Test progesterone, and LH on the same blood, on ";
         };
     String how =
         findings.levels().isEmpty()

@@ -9,10 +9,13 @@ import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.kennel.Background;
+import io.github.tiderule.rules.semen.Insemination;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything known about one female's season at one moment.
@@ -21,6 +24,8 @@ import java.util.List;
  * @param zone the zone local days and clock times are counted in
  * @param outcome what became of the season, as far as it is known
  * @param observations kept in the order of time, then of id, whatever order they come in
+ * @param insemination the semen in hand, where the file describes it
+ * @param background tests, last litter and the male
  */
 public record CycleRecord(
     Instant asOf,
@@ -32,7 +37,9 @@ public record CycleRecord(
     List<Observation> observations,
     SemenPlan semenPlan,
     LaboratoryHours laboratory,
-    Outcome outcome) {
+    Outcome outcome,
+    @Nullable Insemination insemination,
+    Background background) {
 
   /** A season of which nothing is known beyond its observations. */
   public CycleRecord(
@@ -55,7 +62,9 @@ public record CycleRecord(
         observations,
         semenPlan,
         laboratory,
-        Outcome.unknown());
+        Outcome.unknown(),
+        null,
+        Background.unknown());
   }
 
   /**
@@ -90,7 +99,9 @@ public record CycleRecord(
         observations,
         other,
         laboratory,
-        outcome);
+        outcome,
+        insemination,
+        background);
   }
 
   /** The same season seen at another moment. */
@@ -105,7 +116,9 @@ public record CycleRecord(
         observations,
         semenPlan,
         laboratory,
-        outcome);
+        outcome,
+        insemination,
+        background);
   }
 
   /**
@@ -124,7 +137,9 @@ public record CycleRecord(
         observations.stream().filter(one -> !known(one).isAfter(moment)).toList(),
         semenPlan,
         laboratory,
-        Outcome.unknown());
+        Outcome.unknown(),
+        insemination,
+        background);
   }
 
   private static Instant known(Observation observation) {

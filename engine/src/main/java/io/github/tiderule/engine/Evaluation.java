@@ -27,6 +27,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One cycle on its way through the stages. */
@@ -34,6 +35,7 @@ final class Evaluation {
 
   private final Tools tools;
   private final RuleBase rules;
+  private final SheetMaking sheet;
   private final CycleRecord cycle;
   private final Moment moment;
   private final Clock clock;
@@ -44,7 +46,8 @@ final class Evaluation {
   Evaluation(Tools tools, CycleRecord cycle) {
     this.tools = tools;
     this.rules = tools.rules();
-    this.cycle = cycle;
+    this.sheet = SheetMaking.of(tools, cycle);
+    this.cycle = sheet.cycle();
     this.moment = new Moment(cycle.asOf(), cycle.zone());
     this.clock = new Clock(cycle.zone());
   }
@@ -84,17 +87,7 @@ final class Evaluation {
             : PregnancyCourse.of(tools, cycle, findings, clock, axis, evidence, dating);
     List<CaesareanDay> caesareanDays = course == null ? List.of() : course.caesareanDays();
     List<Forecast> forecast = dating == null ? List.of() : List.of(dating.forecast());
-    StageResult care =
-        run(
-            Stage.CARE,
-            findings.accepted(),
-            findings.levels(),
-            findings.findings(),
-            forecast,
-            caesareanDays,
-            cycle.earlierCycles(),
-            cycle.treatments(),
-            List.of(cycle.semenPlan(), cycle.outcome()));
+    StageResult care = care(findings, forecast, caesareanDays, sheet.facts());
     boolean stopped =
         care.all(Caution.class).stream().anyMatch(c -> c.level() == CautionLevel.STOP);
 
@@ -113,10 +106,14 @@ final class Evaluation {
             ? null
             : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
     @Nullable Testing testing =
-        stopped
+        stopped || SeasonAhead.between(cycle)
             ? null
             : Testing.of(
                 tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);
+    boolean sheetWanted = !silent && sheet.wanted(breeding);
+    if (sheetWanted && sheet.facts().isEmpty()) {
+      care = care(findings, forecast, caesareanDays, sheet.bareFacts());
+    }
     trace.add(Stage.CARE, care);
     @Nullable Bred bred =
         dating == null || silent
@@ -151,13 +148,42 @@ final class Evaluation {
             trace.lines(),
             near.told(),
             silent ? List.of() : Disagreements.of(care),
-            ObservationNotes.of(reading, found));
-    return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold());
+            ObservationNotes.of(reading, found),
+            sheetWanted ? sheet.sheet(care, breeding, clock) : null,
+            stopped ? null : SeasonAhead.of(tools, cycle, clock, care));
+    @Nullable Posterior posterior =
+        estimate == null ? null : new Posterior(tools.timeline(), evidence, estimate, axis);
+    return new Reasoning(
+        advice, rules.cards(), accounts, trace.firings(), near.untold(), posterior);
   }
 
   /** The days of the cycle, once its advice is made; null where none is left to breed on. */
   @Nullable Breeding breeding() {
     return breeding;
+  }
+
+  /**
+   * The cautions.
+   *
+   * @param forSheet what the day of insemination adds; empty where there is none
+   */
+  private StageResult care(
+      Findings findings,
+      List<Forecast> forecast,
+      List<CaesareanDay> caesareanDays,
+      List<Object> forSheet) {
+    return run(
+        Stage.CARE,
+        findings.accepted(),
+        findings.levels(),
+        findings.findings(),
+        forecast,
+        caesareanDays,
+        cycle.earlierCycles(),
+        cycle.treatments(),
+        List.of(cycle.semenPlan(), cycle.outcome()),
+        SeasonAhead.facts(cycle.background()),
+        forSheet);
   }
 
   /** Runs a stage over some facts, with what every stage sees. */
@@ -188,7 +214,7 @@ final class Evaluation {
   }
 
   private static List<Warning> warnings(StageResult care) {
-    return care.ruled(Caution.class)
+    return Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care))
         .sorted(
             Comparator.comparing((StageResult.Ruled<Caution> ruled) -> ruled.conclusion().level())
                 .thenComparing(ruled -> ruled.rule().id()))

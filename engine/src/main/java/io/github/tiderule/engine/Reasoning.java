@@ -23,27 +23,35 @@ public final class Reasoning {
   private final Map<Stage, Account> accounts;
   private final Map<Integer, Firing> firings;
   private final int nearMissesUntold;
+  private final @Nullable Posterior posterior;
 
   Reasoning(
       Advice advice,
       List<RuleCard> cards,
       Map<Stage, Account> accounts,
       Map<Integer, Firing> firings,
-      int nearMissesUntold) {
+      int nearMissesUntold,
+      @Nullable Posterior posterior) {
     this.advice = advice;
     this.cards = cards;
     this.accounts = accounts;
     this.firings = firings;
     this.nearMissesUntold = nearMissesUntold;
+    this.posterior = posterior;
   }
 
   /** An advice that came from elsewhere: of its conditions nothing is known. */
   public static Reasoning of(Advice advice) {
-    return new Reasoning(advice, List.of(), Map.of(), Map.of(), 0);
+    return new Reasoning(advice, List.of(), Map.of(), Map.of(), 0, null);
   }
 
   public Advice advice() {
     return advice;
+  }
+
+  /** What the estimator believes, to be drawn; empty where nothing can be said of the season. */
+  public Optional<Posterior> posterior() {
+    return Optional.ofNullable(posterior);
   }
 
   /** How many near misses the advice leaves out, since they are further off than those it names. */

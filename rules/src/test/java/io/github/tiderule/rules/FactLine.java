@@ -164,7 +164,9 @@ final class FactLine {
       case "before" -> before(w);
       case "caesarean" ->
           new CaesareanDay(date(60), (int) w.number(1), w.number(2), w.keyOr("begun", 0.1));
-      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)));
+      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)), !w.has("other"));
+      case "ready", "usable", "extender", "arrived", "underdose" -> SheetFacts.of(w, at(now));
+      case "asked", "test", "whelped", "stud" -> KennelFacts.of(w);
       default -> throw new IllegalArgumentException("no such fact: " + w);
     };
   }
@@ -289,7 +291,7 @@ final class FactLine {
     return text.equals("-") ? null : word(Unit.values(), text);
   }
 
-  private static <T extends Worded> T word(T[] values, String text) {
+  static <T extends Worded> T word(T[] values, String text) {
     return Arrays.stream(values)
         .filter(value -> value.word().equals(text))
         .findFirst()

@@ -8,6 +8,7 @@ import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.RuleReport;
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.time.Instant;
@@ -30,10 +31,15 @@ final class CycleCommand {
 
   private final Streams streams;
   private final Supplier<Engine> engine;
+  private final BesideFiles beside;
 
-  CycleCommand(Streams streams, Supplier<Engine> engine) {
+  /**
+   * @param beside what is written besides
+   */
+  CycleCommand(Streams streams, Supplier<Engine> engine, BesideFiles beside) {
     this.streams = streams;
     this.engine = engine;
+    this.beside = beside;
   }
 
   /**
@@ -55,29 +61,35 @@ final class CycleCommand {
   }
 
   private int run(Given file, Form form, @Nullable Instant asOf, String rule) throws IOException {
-    Optional<CycleRecord> cycle = new CycleFiles(streams, form == Form.JSON).read(file, asOf);
+    CycleFiles files = new CycleFiles(streams, form == Form.JSON);
+    Optional<CycleRecord> cycle = files.read(file, asOf);
     if (cycle.isEmpty()) {
       return ExitStatus.REFUSED;
     }
-    new Output(streams.out()).print(answer(cycle.get(), form, rule));
+    Engine ready = engine.get();
+    Reasoning reasoning = ready.reason().apply(cycle.get());
+    try {
+      beside.write(cycle.get(), reasoning, ready.rules());
+    } catch (BesideFiles.Unwritable e) {
+      return files.refuse(e.getMessage());
+    }
+    new Output(streams.out()).print(answer(cycle.get(), reasoning, ready, form, rule));
     return ExitStatus.DONE;
   }
 
-  private String answer(CycleRecord cycle, Form form, String rule) {
-    Engine ready = engine.get();
+  private static String answer(
+      CycleRecord cycle, Reasoning reasoning, Engine ready, Form form, String rule) {
     return switch (form) {
-      case PLAN -> AdviceReport.text(cycle, ready.advise().apply(cycle));
-      case TRACE -> TraceReport.text(cycle, ready.reason().apply(cycle), ready.rules().sources());
-      case RULE ->
-          RuleReport.text(
-              cycle, ready.reason().apply(cycle), card(ready, rule), ready.rules().sources());
-      case JSON -> AdviceJson.text(ready.advise().apply(cycle), Layout.INDENTED);
+      case PLAN -> AdviceReport.text(cycle, reasoning.advice());
+      case TRACE -> TraceReport.text(cycle, reasoning, ready.rules().sources());
+      case RULE -> RuleReport.text(cycle, reasoning, card(ready, rule), ready.rules().sources());
+      case JSON -> AdviceJson.text(reasoning.advice(), Layout.INDENTED);
       case CALENDAR ->
           CalendarFeed.text(
               CalendarFeed.seasonOf(cycle),
               List.of(
                   AdvisedDates.of(
-                      AdviceJson.text(ready.advise().apply(cycle), Layout.ONE_LINE),
+                      AdviceJson.text(reasoning.advice(), Layout.ONE_LINE),
                       CalendarFeed.nameOf(cycle.female()))),
               cycle.asOf());
     };

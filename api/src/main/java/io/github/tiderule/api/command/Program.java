@@ -102,15 +102,14 @@ public final class Program {
     return switch (command) {
       case Specs.ADVISE -> {
         boolean json = parsed.hasMatchedOption(Specs.JSON);
-        yield new CycleCommand(streams, chosen)
-            .run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
+        yield cycle(parsed, chosen).run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
       }
       case Specs.TRACE ->
           parsed.hasMatchedOption(Specs.RULE)
-              ? new CycleCommand(streams, chosen).why(file(parsed), rule(parsed, chosen.get()))
-              : new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
+              ? cycle(parsed, chosen).why(file(parsed), rule(parsed, chosen.get()))
+              : cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
       case ExchangeSpecs.CALENDAR ->
-          new CycleCommand(streams, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
+          cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
       case ExchangeSpecs.LABORATORY ->
           new LaboratoryCommand(streams)
               .run(
@@ -118,6 +117,7 @@ public final class Program {
                   parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
                   new Given(parsed.matchedOptionValue(ExchangeSpecs.INTO, "")),
                   parsed.hasMatchedOption(ExchangeSpecs.SAVE));
+      case ExchangeSpecs.FHIR -> fhir(parsed);
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
@@ -127,6 +127,25 @@ public final class Program {
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
       default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
+  }
+
+  private int fhir(ParseResult parsed) throws IOException {
+    if (!parsed.hasSubcommand()) {
+      throw new ParameterException(parsed.commandSpec().commandLine(), "Import or export?");
+    }
+    ParseResult what = parsed.subcommand();
+    FhirCommand command = new FhirCommand(streams);
+    return what.commandSpec().name().equals(ExchangeSpecs.FHIR_EXPORT)
+        ? command.export(file(what))
+        : command.take(
+            file(what),
+            new Given(what.matchedOptionValue(ExchangeSpecs.INTO, "")),
+            what.matchedOptionValue(ExchangeSpecs.SUBJECT, null),
+            what.hasMatchedOption(ExchangeSpecs.SAVE));
+  }
+
+  private CycleCommand cycle(ParseResult parsed, Supplier<Engine> chosen) {
+    return new CycleCommand(streams, chosen, BesideFiles.of(parsed));
   }
 
   private static String rule(ParseResult parsed, Engine engine) {

@@ -3,6 +3,7 @@ package io.github.tiderule.api.command;
 import io.github.tiderule.api.access.Attempts;
 import io.github.tiderule.api.access.Passwords;
 import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.page.Pages;
 import io.github.tiderule.api.record.Address;
 import io.github.tiderule.api.record.Store;
 import io.github.tiderule.api.service.Environment;
@@ -40,6 +41,7 @@ final class ServeCommand {
     if (!(port >= 0 && port <= HIGHEST_PORT)) {
       throw new RecordCommands.Unusable("There is no port " + port + ".");
     }
+    new Thread(Service::load, "tiderule-load").start();
     Store store = RecordCommands.open(address);
     boolean hasUsers = !store.read(ledger -> People.of(ledger).all()).isEmpty();
     if (!hasUsers && !bind.isLoopbackAddress()) {
@@ -91,13 +93,14 @@ final class ServeCommand {
         new Environment(
             store,
             cycle -> engine.get().advise().apply(cycle),
+            cycle -> engine.get().reason().apply(cycle),
             () -> engine.get().rules(),
             Clock.systemUTC(),
             new Passwords(),
             new Attempts(),
             this::tell);
     try {
-      return Service.start(settings, environment);
+      return Service.start(settings, environment, Pages.site());
     } catch (RuntimeException e) {
       store.close();
       for (Throwable cause = e; cause != null; cause = cause.getCause()) {
@@ -131,7 +134,7 @@ final class ServeCommand {
         + name
         + ":"
         + port
-        + "; what it can be asked is at /v1/openapi.\nThe record is at "
+        + "; open that in a browser.\nWhat programs can ask is at /v1/openapi.\nThe record is at "
         + address.words()
         + (settings.usersNeeded() ? "; people sign in." : ", for whoever uses this machine.")
         + "\nIt speaks from the rules "

@@ -23,6 +23,10 @@ final class Specs {
   static final String FORMAT = "--format";
   static final String PROTOCOL = "--protocol";
   static final String RULE = "--rule";
+  static final String CURVE = "--curve";
+  static final String SHEET = "--sheet";
+  static final String SUMMARY = "--summary";
+  static final String PAPER = "--paper";
 
   private Specs() {}
 
@@ -76,6 +80,9 @@ final class Specs {
                     "Advise for this moment instead of the file's own,",
                     "as in 2027-01-12T18:30:00+01:00.")
                 .build())
+        .addOption(written(CURVE, "Write the curve of the season too, as .svg or as .png."))
+        .addOption(written(SHEET, "Write a page for the breeder too, as .pdf."))
+        .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -90,6 +97,8 @@ final class Specs {
                 .description(
                     "Print instead why this rule spoke or kept silent,", "condition by condition.")
                 .build())
+        .addOption(written(SUMMARY, "Write two to three pages for a vet too, as .pdf."))
+        .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -192,6 +201,22 @@ final class Specs {
                 .description("One of " + String.join(", ", formats) + ".")
                 .build())
         .addOption(protocol());
+  }
+
+  private static OptionSpec written(String option, String... description) {
+    return OptionSpec.builder(option)
+        .type(String.class)
+        .paramLabel("FILE")
+        .description(description)
+        .build();
+  }
+
+  private static OptionSpec paper() {
+    return OptionSpec.builder(PAPER)
+        .type(String.class)
+        .paramLabel("PAPER")
+        .description("The paper of a .pdf: a4, which it is otherwise, or letter.")
+        .build();
   }
 
   private static OptionSpec protocol() {

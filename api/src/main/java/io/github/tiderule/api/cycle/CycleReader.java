@@ -13,6 +13,8 @@ import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.kennel.Background;
+import io.github.tiderule.rules.semen.Insemination;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -48,7 +50,13 @@ final class CycleReader {
             season,
             firstBlood == null ? null : firstBlood.on());
     List<Observation> observations = ObservationReader.all(fields.required("observations"), season);
-    SemenPlan semenPlan = BreedingReader.read(fields.optional("breeding").members(), season);
+    Insemination insemination =
+        InseminationReader.read(fields.optional("insemination").members(), season);
+    SemenPlan semenPlan =
+        BreedingReader.read(
+            fields.optional("breeding").members(), InseminationReader.kind(insemination), season);
+    Background background =
+        BackgroundReader.read(female.background(), fields.optional("stud").members(), season);
     LaboratoryHours laboratory = LaboratoryReader.read(fields.optional("laboratory").members());
     Outcome outcome =
         PregnancyReader.outcome(
@@ -70,7 +78,9 @@ final class CycleReader {
             observations,
             semenPlan,
             laboratory,
-            outcome)
+            outcome,
+            insemination,
+            background)
         : null;
   }
 

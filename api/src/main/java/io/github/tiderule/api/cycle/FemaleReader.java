@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads what is known of the female herself. */
 final class FemaleReader {
 
-  private static final Range BODY_MASS = Range.of(0.5, 150, "kg");
+  static final Range BODY_MASS = Range.of(0.5, 150, "kg");
   private static final Range COUNT = Range.of(0, 40, "");
   private static final int MOST_EARLIER_CYCLES = 50;
   private static final int MOST_TREATMENTS = 100;
@@ -25,7 +25,11 @@ final class FemaleReader {
   private static final int LONGEST_PREGNANCY_DAYS = 75;
 
   /** The female, with her history. */
-  record Known(Female female, List<EarlierCycle> earlierCycles, List<Treatment> treatments) {}
+  record Known(
+      Female female,
+      List<EarlierCycle> earlierCycles,
+      List<Treatment> treatments,
+      BackgroundReader.OfFemale background) {}
 
   private final Season season;
   private final @Nullable LocalDate firstBloodOn;
@@ -37,7 +41,7 @@ final class FemaleReader {
 
   static Known read(@Nullable Fields fields, Season season, @Nullable LocalDate firstBloodOn) {
     return fields == null
-        ? new Known(Female.unknown(), List.of(), List.of())
+        ? new Known(Female.unknown(), List.of(), List.of(), BackgroundReader.OfFemale.nothing())
         : new FemaleReader(season, firstBloodOn).known(fields);
   }
 
@@ -66,8 +70,9 @@ final class FemaleReader {
         treatments.add(treatment);
       }
     }
+    BackgroundReader.OfFemale background = BackgroundReader.ofFemale(fields, season);
     fields.refuseOthers();
-    return new Known(female, earlierCycles, treatments);
+    return new Known(female, earlierCycles, treatments, background);
   }
 
   private @Nullable EarlierCycle earlierCycle(@Nullable Fields fields) {

@@ -69,13 +69,21 @@ public final class AdviceJson {
                     .instant("at", test.at())
                     .instant("resultAt", test.resultAt())
                     .figure("gain", test.gain(), SHARE_DECIMALS)
-                    .texts("because", test.because()))
+                    .texts("because", test.because())
+                    .texts("also", test.also()))
         .text("noTestBecause", advice.noTestBecause())
         .object("bred", advice.bred(), this::bred)
         .object("whelping", advice.whelping(), this::whelping);
     PregnancyJson.write(json, advice);
     talk(advice);
     reasoning(advice);
+    SheetJson sheet = new SheetJson(json);
+    if (advice.insemination() != null) {
+      json.object("insemination", advice.insemination(), sheet::sheet);
+    }
+    if (advice.beforeSeason() != null) {
+      json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    }
   }
 
   private void stamp(Stamp stamp) {

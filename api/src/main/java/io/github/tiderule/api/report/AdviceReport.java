@@ -32,13 +32,20 @@ public final class AdviceReport {
 
   /** The report on a cycle, each line ended by a line feed. */
   public static String text(CycleRecord cycle, Advice advice) {
-    return new AdviceReport(cycle, advice).text();
+    return new AdviceReport(cycle, advice).written().toString();
   }
 
-  private String text() {
+  /** The same in sections, to be set on paper; the first has the title, the last the stamp. */
+  public static List<Section> sections(CycleRecord cycle, Advice advice) {
+    return new AdviceReport(cycle, advice).written().sections();
+  }
+
+  private Page written() {
     title();
     now();
     plan();
+    SheetSection.write(page, advice.insemination());
+    BeforeSeasonSection.write(page, advice.beforeSeason());
     DaysTable.write(page, advice.breedingDays());
     Certainties.write(page, cycle, advice);
     nextTest();
@@ -50,7 +57,7 @@ public final class AdviceReport {
     Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
-    return page.toString();
+    return page;
   }
 
   private void title() {
@@ -62,7 +69,7 @@ public final class AdviceReport {
   }
 
   private void now() {
-    page.heading("What to do now");
+    page.heading(Section.NOW);
     page.indented(2, advice.action().headline());
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
@@ -72,7 +79,7 @@ public final class AdviceReport {
   }
 
   private void plan() {
-    page.heading("The plan");
+    page.heading(Section.PLAN);
     bred(advice.bred());
     Plan plan = advice.plan();
     if (plan == null) {
@@ -138,7 +145,7 @@ public final class AdviceReport {
   }
 
   private void nextTest() {
-    page.heading("Next test");
+    page.heading(Section.NEXT_TEST);
     NextTest test = advice.nextTest();
     if (test == null) {
       String because = advice.noTestBecause();
@@ -165,6 +172,12 @@ public final class AdviceReport {
               + ", "
               + LocalWords.clock(test.resultAt())
               + ".");
+      if (!test.also().isEmpty()) {
+        page.indented(
+            2,
+            "Have the same blood tested for LH, where that can be had: the surge dates ovulation"
+                + " more closely than progesterone does.");
+      }
       if (test.gain() < 0.005 && !test.kind().equals("lh")) {
         page.indented(
             2,
@@ -190,7 +203,7 @@ public final class AdviceReport {
     if (advice.questions().isEmpty()) {
       return;
     }
-    page.heading("Questions to you");
+    page.heading(Section.QUESTIONS);
     ObservationWords names = new ObservationWords(cycle);
     for (Query query : advice.questions()) {
       page.hanging(2, "-", query.text());
@@ -205,7 +218,7 @@ public final class AdviceReport {
     if (advice.wouldChange().isEmpty()) {
       return;
     }
-    page.heading("What would change this");
+    page.heading(Section.WOULD_CHANGE);
     advice
         .wouldChange()
         .forEach(
@@ -224,9 +237,10 @@ public final class AdviceReport {
         advice.cautions().stream()
             .filter(caution -> caution.level().equals(CARE))
             .map(Warning::text)
+            .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
             .toList();
     if (!care.isEmpty()) {
-      page.heading("Cautions");
+      page.heading(Section.CAUTIONS);
       page.bullets(2, care);
     }
   }

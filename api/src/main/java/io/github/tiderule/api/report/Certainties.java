@@ -18,7 +18,7 @@ final class Certainties {
   private Certainties() {}
 
   static void write(Page page, CycleRecord cycle, Advice advice) {
-    page.heading("How sure");
+    page.heading(Section.HOW_SURE);
     Ovulation ovulation = advice.ovulation();
     if (ovulation == null) {
       page.indented(2, "Nothing can be said of ovulation yet.");
@@ -56,7 +56,7 @@ final class Certainties {
     if (influences.isEmpty()) {
       return;
     }
-    page.heading("What moved the estimate");
+    page.heading(Section.WEIGHTS);
     ObservationWords names = new ObservationWords(cycle);
     Influence most =
         influences.stream()

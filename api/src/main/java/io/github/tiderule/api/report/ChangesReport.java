@@ -34,10 +34,19 @@ public final class ChangesReport {
 
   /** The report, each line ended by a line feed. */
   public static String text(Told before, Told after, AdviceChange change) {
-    return new ChangesReport(before, after, change).text();
+    ChangesReport report = new ChangesReport(before, after, change);
+    report.write();
+    return report.page.toString();
   }
 
-  private String text() {
+  /** What the report says below its headings. */
+  public static List<Section> sections(Told before, Told after, AdviceChange change) {
+    ChangesReport report = new ChangesReport(before, after, change);
+    report.write();
+    return report.page.sections();
+  }
+
+  private void write() {
     String name = after.cycle().female().name();
     String id = change.after().femaleId();
     page.line("What changed for " + (name != null ? name : id != null ? id : "an unnamed female"));
@@ -65,7 +74,6 @@ public final class ChangesReport {
       page.heading("The rules themselves");
       page.indented(2, "The two answers come from different rules, parameters or engines.");
     }
-    return page.toString();
   }
 
   private void action() {

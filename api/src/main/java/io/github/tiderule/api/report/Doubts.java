@@ -17,7 +17,7 @@ final class Doubts {
     if (advice.observationNotes().isEmpty()) {
       return;
     }
-    page.heading("How her results are taken");
+    page.heading(Section.TAKEN);
     List<String> doubted =
         advice.observationNotes().stream()
             .filter(note -> !note.use().equals(CONVERTED))
@@ -52,7 +52,7 @@ final class Doubts {
     if (advice.disagreements().isEmpty()) {
       return;
     }
-    page.heading("Where the trade disagrees");
+    page.heading(Section.DISAGREEMENTS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", "About " + dispute.about() + ":");
       page.bullets(4, dispute.positions().stream().map(Disagreement.Position::text).toList());
@@ -65,7 +65,7 @@ final class Doubts {
     if (advice.disagreements().isEmpty()) {
       return;
     }
-    page.heading("Where schools disagree");
+    page.heading(TraceReport.SCHOOLS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", "About " + dispute.about());
       for (Disagreement.Position position : dispute.positions()) {

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  * Dates and times in words. Names of days and months are set here and not asked of the machine, so
  * that a report reads the same everywhere.
  */
-final class LocalWords {
+public final class LocalWords {
 
   private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
   private static final List<String> MONTHS =
@@ -20,12 +20,12 @@ final class LocalWords {
   private LocalWords() {}
 
   /** As in {@code Thu 14 Jan 2027}. */
-  static String day(LocalDate day) {
+  public static String day(LocalDate day) {
     return shortDay(day) + " " + day.getYear();
   }
 
   /** As in {@code Thu 14 Jan}. */
-  static String shortDay(LocalDate day) {
+  public static String shortDay(LocalDate day) {
     return DAYS.get(day.getDayOfWeek().getValue() - 1)
         + " "
         + day.getDayOfMonth()
@@ -33,24 +33,29 @@ final class LocalWords {
         + MONTHS.get(day.getMonthValue() - 1);
   }
 
+  /** As in {@code Jan 2027}. */
+  public static String monthAndYear(LocalDate day) {
+    return MONTHS.get(day.getMonthValue() - 1) + " " + day.getYear();
+  }
+
   /** As in {@code 08:00}. */
-  static String clock(OffsetDateTime at) {
+  public static String clock(OffsetDateTime at) {
     return String.format(Locale.ROOT, "%02d:%02d", at.getHour(), at.getMinute());
   }
 
   /** As in {@code Thu 14 Jan 2027, 08:00}. */
-  static String moment(OffsetDateTime at) {
+  public static String moment(OffsetDateTime at) {
     return day(at.toLocalDate()) + ", " + clock(at);
   }
 
   /** As in {@code Thu 14 Jan, 08:00}, to the nearest hour: an estimate has no minutes. */
-  static String about(OffsetDateTime at) {
+  public static String about(OffsetDateTime at) {
     OffsetDateTime hour = at.plusMinutes(30).truncatedTo(ChronoUnit.HOURS);
     return shortDay(hour.toLocalDate()) + ", " + clock(hour);
   }
 
   /** As in {@code 08:00–12:00}; the second day is named where there is one. */
-  static String window(OffsetDateTime from, OffsetDateTime to) {
+  public static String window(OffsetDateTime from, OffsetDateTime to) {
     if (from.toLocalDate().equals(to.toLocalDate())) {
       return clock(from) + "–" + clock(to);
     }
@@ -64,7 +69,7 @@ final class LocalWords {
   }
 
   /** Several moments, one after the other. */
-  static String moments(List<OffsetDateTime> all) {
+  public static String moments(List<OffsetDateTime> all) {
     return all.stream().map(LocalWords::moment).collect(Collectors.joining(" and "));
   }
 }

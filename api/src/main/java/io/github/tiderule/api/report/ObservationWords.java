@@ -20,12 +20,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Names the observations of a cycle for people. */
-final class ObservationWords {
+public final class ObservationWords {
 
   private final CycleRecord cycle;
   private final Map<String, Observation> byId;
 
-  ObservationWords(CycleRecord cycle) {
+  /** Names the observations of one cycle. */
+  public ObservationWords(CycleRecord cycle) {
     this.cycle = cycle;
     this.byId =
         cycle.observations().stream()
@@ -33,7 +34,7 @@ final class ObservationWords {
   }
 
   /** As in {@code the progesterone of Mon 11 Jan, 08:30 (p3)}; the id alone if it is not known. */
-  String of(String id) {
+  public String of(String id) {
     Observation observation = byId.get(id);
     if (observation == null) {
       return id;
@@ -51,7 +52,7 @@ final class ObservationWords {
   }
 
   /** Several, with commas. */
-  String of(List<String> ids) {
+  public String of(List<String> ids) {
     return ids.stream().map(this::of).collect(Collectors.joining(", "));
   }
 

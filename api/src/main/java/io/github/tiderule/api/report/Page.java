@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.node.Characters;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -14,22 +15,35 @@ final class Page {
   static final int WIDTH = 80;
 
   private final StringBuilder text = new StringBuilder();
+  private final List<Section.Draft> drafts = new ArrayList<>(List.of(new Section.Draft("")));
+
+  /** What was written, before it was set in lines. */
+  List<Section> sections() {
+    return drafts.stream().map(Section.Draft::section).toList();
+  }
+
+  private void keep(int indent, String mark, String words) {
+    drafts.get(drafts.size() - 1).add(indent, mark, words);
+  }
 
   /** A heading with an empty line above it. */
   void heading(String words) {
     if (!text.isEmpty()) {
       text.append('\n');
     }
-    line(words.toUpperCase(Locale.ROOT));
+    paragraph("", "", words.toUpperCase(Locale.ROOT));
+    drafts.add(new Section.Draft(words));
   }
 
-  /** An empty line. */
+  /** An empty line, with which a part without a heading begins. */
   void gap() {
     text.append('\n');
+    drafts.add(new Section.Draft(""));
   }
 
   /** A paragraph from the left edge. */
   void line(String words) {
+    keep(0, "", words);
     paragraph("", "", words);
   }
 
@@ -37,6 +51,7 @@ final class Page {
   void preformatted(String words) {
     String row = safe(words);
     if (Columns.of(row) <= WIDTH) {
+      keep(0, "", words);
       end(new StringBuilder(row));
     } else {
       line(words);
@@ -45,6 +60,7 @@ final class Page {
 
   /** A paragraph set in by some columns. */
   void indented(int columns, String words) {
+    keep(columns, "", words);
     String indent = " ".repeat(columns);
     paragraph(indent, indent, words);
   }
@@ -56,6 +72,7 @@ final class Page {
     if (hang > WIDTH / 2) {
       indented(columns, mark + " " + words);
     } else {
+      keep(columns, mark, words);
       paragraph(first, " ".repeat(hang), words);
     }
   }

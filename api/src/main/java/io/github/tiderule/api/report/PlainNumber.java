@@ -3,11 +3,12 @@ package io.github.tiderule.api.report;
 import java.math.BigDecimal;
 
 /** A number without exponent or idle zeros. */
-final class PlainNumber {
+public final class PlainNumber {
 
   private PlainNumber() {}
 
-  static String of(double value) {
+  /** As in {@code 0.25}; a whole number has no point. */
+  public static String of(double value) {
     BigDecimal number = BigDecimal.valueOf(value).stripTrailingZeros();
     return number.scale() < 0 ? number.setScale(0).toPlainString() : number.toPlainString();
   }

@@ -38,7 +38,7 @@ final class PregnancySection {
     if (whelping == null) {
       return;
     }
-    page.heading(bred ? "Whelping" : "Whelping, if she conceives");
+    page.heading(bred ? Section.WHELPING_ONCE_BRED : Section.WHELPING);
     LocalDate median = whelping.median().toLocalDate();
     page.indented(
         2,
@@ -66,7 +66,7 @@ final class PregnancySection {
     if (ahead.isEmpty()) {
       return;
     }
-    page.heading("Pregnancy calendar");
+    page.heading(Section.PREGNANCY);
     for (Milestone milestone : ahead) {
       page.hanging(
           2,
@@ -85,7 +85,7 @@ final class PregnancySection {
     if (caesarean == null) {
       return;
     }
-    page.heading("Days for a planned caesarean");
+    page.heading(Section.CAESAREAN);
     for (Caesarean.Day day : caesarean.days()) {
       page.hanging(
           2,

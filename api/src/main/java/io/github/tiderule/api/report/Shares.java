@@ -1,19 +1,19 @@
 package io.github.tiderule.api.report;
 
 /** Shares, probabilities and spans of hours in words. */
-final class Shares {
+public final class Shares {
 
   private Shares() {}
 
   /**
    * As in {@code 82 in 100}. A share that is not nothing never reads 0, nor one short of all 100.
    */
-  static String inHundred(double share) {
+  public static String inHundred(double share) {
     return number(share) + " in 100";
   }
 
   /** What happens one time in ten, as the end of a sentence; nothing where that is all but all. */
-  static String unlucky(double p10) {
+  public static String unlucky(double p10) {
     if (p10 >= 0.985) {
       return "";
     }
@@ -21,7 +21,7 @@ final class Shares {
   }
 
   /** As in {@code 82}, {@code under 1}, {@code over 99}. */
-  static String number(double share) {
+  public static String number(double share) {
     if (!(share > 0)) {
       return "0";
     }
@@ -33,7 +33,7 @@ final class Shares {
   }
 
   /** As in {@code 1 hour} or {@code 31 hours}, without a sign. */
-  static String hours(double hours) {
+  public static String hours(double hours) {
     long whole = Math.round(Math.abs(hours));
     return whole == 1 ? "1 hour" : whole + " hours";
   }

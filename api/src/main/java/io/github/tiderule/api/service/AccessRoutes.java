@@ -1,6 +1,5 @@
 package io.github.tiderule.api.service;
 
-import io.github.tiderule.api.access.Attempts;
 import io.github.tiderule.api.access.Audit;
 import io.github.tiderule.api.access.Passwords;
 import io.github.tiderule.api.access.People;
@@ -12,7 +11,6 @@ import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
-import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -50,65 +48,12 @@ final class AccessRoutes {
     if (!settings.usersNeeded()) {
       throw Refusal.notAllowed("This record has no users; nobody needs to sign in.");
     }
-    Person person = authenticated(call, Body.there(name), Body.there(password));
-    return call.change(
-        ledger -> {
-          Sessions.Begun begun = Sessions.of(ledger).begin(person, call.now());
-          Audit.of(ledger)
-              .note(person, "signed-in", null, null, call.caller().address(), call.now());
-          call.context().header("Set-Cookie", cookie(begun.secret(), Sessions.LASTS));
-          return Answer.made(shown(person, Optional.of(begun.session())), SESSION);
-        });
-  }
-
-  private String cookie(String secret, Duration lasts) {
-    return Guard.COOKIE
-        + "="
-        + secret
-        + "; Path=/; HttpOnly; SameSite=Strict; Max-Age="
-        + lasts.toSeconds()
-        + (settings.behindTls() ? "; Secure" : "");
-  }
-
-  private static Person authenticated(Call call, String name, String password) {
-    Attempts attempts = call.environment().attempts();
-    List<String> counted = List.of("name " + name, "address " + call.caller().address());
-    for (String what : counted) {
-      Duration wait = attempts.wait(what, call.now());
-      if (wait.compareTo(Duration.ZERO) > 0) {
-        throw Refusal.tooOften(wait);
-      }
-    }
-    Optional<Person> person =
-        call.read(ledger -> People.of(ledger).named(name)).filter(one -> one.closedAt() == null);
-    Optional<String> hash =
-        person.flatMap(one -> call.read(ledger -> People.of(ledger).password(one.key())));
-    Passwords passwords = call.environment().passwords();
-    boolean right;
-    if (hash.isPresent()) {
-      right = passwords.check(password, hash.get());
-    } else {
-      passwords.checkNobodys(password);
-      right = false;
-    }
-    if (!right) {
-      counted.forEach(what -> attempts.failed(what, call.now()));
-      call.change(
-          ledger -> {
-            Audit.of(ledger)
-                .note(
-                    person.orElse(null),
-                    "sign-in-failed",
-                    null,
-                    null,
-                    call.caller().address(),
-                    call.now());
-            return Answer.done();
-          });
-      throw Refusal.notSignedIn("Name or password is wrong.");
-    }
-    counted.forEach(attempts::succeeded);
-    return person.orElseThrow();
+    Sessions.Begun begun = SigningIn.begin(call, Body.there(name), Body.there(password));
+    return Answer.made(
+        shown(
+            call.read(ledger -> People.of(ledger).find(begun.session().person())).orElseThrow(),
+            Optional.of(begun.session())),
+        SESSION);
   }
 
   private static String shown(Person person, Optional<Sessions.Session> session) {
@@ -127,18 +72,8 @@ final class AccessRoutes {
   }
 
   private static Answer signOut(Call call) {
-    Sessions.Session session = call.caller().session();
-    if (session == null) {
-      throw Refusal.notFound();
-    }
-    return call.change(
-        ledger -> {
-          Sessions.of(ledger).end(session);
-          call.context().header("Set-Cookie", Guard.COOKIE + "=; Path=/; HttpOnly; Max-Age=0");
-          Audit.of(ledger)
-              .note(call.person(), "signed-out", null, null, call.caller().address(), call.now());
-          return Answer.done();
-        });
+    SigningIn.end(call);
+    return Answer.done();
   }
 
   private static Answer tokens(Call call) {

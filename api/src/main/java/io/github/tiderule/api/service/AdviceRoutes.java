@@ -11,7 +11,6 @@ import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.problem.Problems;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.GivenAdvice;
-import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.record.Review;
@@ -30,34 +29,31 @@ final class AdviceRoutes {
   private static final String OF_CYCLE = "/v1/cycles/{cycle}/advice";
   private static final int LONGEST_NOTE = 2000;
 
-  private final Gate gate;
+  private AdviceRoutes() {}
 
-  AdviceRoutes(Gate gate) {
-    this.gate = gate;
-  }
-
-  List<Route> all() {
+  static List<Route> all() {
     return List.of(
-        new Route(Route.Method.POST, PATH, Route.Need.ANYBODY, this::advise),
-        new Route(Route.Method.POST, OF_CYCLE, Route.Need.WRITER, this::give),
+        new Route(Route.Method.POST, PATH, Route.Need.ANYBODY, AdviceRoutes::advise),
+        new Route(Route.Method.POST, OF_CYCLE, Route.Need.WRITER, AdviceRoutes::give),
         new Route(Route.Method.GET, OF_CYCLE, Route.Need.ANYBODY, AdviceRoutes::list),
         new Route(Route.Method.GET, ONE, Route.Need.ANYBODY, AdviceRoutes::show),
         new Route(Route.Method.GET, ONE + "/cycle", Route.Need.ANYBODY, AdviceRoutes::cycleThen),
         new Route(Route.Method.GET, ONE + "/trace", Route.Need.ANYBODY, AdviceRoutes::trace),
-        new Route(Route.Method.GET, ONE + "/reproduction", Route.Need.ANYBODY, this::reproduce),
+        new Route(
+            Route.Method.GET, ONE + "/reproduction", Route.Need.ANYBODY, AdviceRoutes::reproduce),
         new Route(Route.Method.GET, ONE + "/reviews", Route.Need.ANYBODY, AdviceRoutes::reviews),
         new Route(Route.Method.POST, ONE + "/reviews", Route.Need.VET, AdviceRoutes::review));
   }
 
-  private Advice advice(Call call, CycleRecord cycle) {
-    return gate.pass(() -> call.environment().advise().apply(cycle));
+  private static Advice advice(Call call, CycleRecord cycle) {
+    return call.environment().advise().apply(cycle);
   }
 
   private static String text(Advice advice) {
     return AdviceJson.text(advice, Layout.ONE_LINE);
   }
 
-  private Answer advise(Call call) {
+  private static Answer advise(Call call) {
     Reading reading = CycleFile.read(call.bytes());
     if (reading instanceof Reading.Refused refused) {
       throw Refusal.document(refused.problems());
@@ -65,7 +61,7 @@ final class AdviceRoutes {
     return Answer.json(text(advice(call, ((Reading.Read) reading).cycle())));
   }
 
-  private Answer give(Call call) {
+  private static Answer give(Call call) {
     byte[] sent = call.isEmpty() ? new byte[0] : call.bytes();
     Instant asked = asOf(sent);
     String file =
@@ -82,23 +78,11 @@ final class AdviceRoutes {
             });
     CycleRecord cycle = CycleCheck.read(file, "/asOf", "/asOf");
     Advice advice = advice(call, cycle);
-    GivenAdvice given =
-        new GivenAdvice(
-            Keys.next(call.now()),
-            call.part("cycle"),
-            call.now(),
-            cycle.asOf(),
-            call.person().key(),
-            advice.stamp().engine(),
-            advice.stamp().rules(),
-            file,
-            text(advice));
     return call.changeOnce(
         sent,
         ledger -> {
           Known.Season season = new Known(call, ledger).season();
-          ledger.advices().add(given);
-          call.note(ledger, "advice-given", given.key(), season.female().key());
+          GivenAdvice given = Recording.of(call, ledger).keep(season, file, advice, text(advice));
           return Answer.made(given.answer(), PATH + "/" + given.key());
         });
   }
@@ -156,7 +140,7 @@ final class AdviceRoutes {
   }
 
   /** Works the advice out again from the season as it then was. */
-  private Answer reproduce(Call call) {
+  private static Answer reproduce(Call call) {
     GivenAdvice given = call.read(ledger -> given(call, ledger));
     Reading reading = CycleText.read(given.cycleFile());
     if (!(reading instanceof Reading.Read read)) {
@@ -195,16 +179,7 @@ final class AdviceRoutes {
         body.bytes(),
         ledger -> {
           Known.Given given = new Known(call, ledger).advice();
-          Review review =
-              new Review(
-                  Keys.next(call.now()),
-                  given.advice().key(),
-                  call.person().key(),
-                  call.now(),
-                  Body.there(verdict),
-                  note);
-          ledger.advices().add(review);
-          call.note(ledger, "advice-reviewed", review.key(), given.female().key());
+          Review review = Recording.of(call, ledger).review(given, Body.there(verdict), note);
           return Answer.made(
               new Shown(call.person(), ledger).review(review),
               PATH + "/" + given.advice().key() + "/reviews");

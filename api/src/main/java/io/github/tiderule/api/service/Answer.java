@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param location where what was made can be found
  * @param tag version of what is shown, as an ETag
  */
-record Answer(
+public record Answer(
     int status,
     String type,
     @Nullable String body,
@@ -30,8 +30,18 @@ record Answer(
   }
 
   /** What was asked for, as a text of another type. */
-  static Answer text(String type, String body) {
+  public static Answer text(String type, String body) {
     return new Answer(200, type, body, null, null);
+  }
+
+  /** A page for people. */
+  public static Answer page(int status, String html) {
+    return new Answer(status, "text/html; charset=utf-8", html, null, null);
+  }
+
+  /** Done; what came of it is to be seen elsewhere. */
+  public static Answer seeOther(String location) {
+    return new Answer(303, JSON, null, location, null);
   }
 
   /** What was made. */
@@ -45,7 +55,7 @@ record Answer(
   }
 
   /** Done, and nothing to show. */
-  static Answer done() {
+  public static Answer done() {
     return new Answer(204, JSON, null, null, null);
   }
 

@@ -13,16 +13,21 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** One request, by one person, and the means to answer it. */
-final class Call {
+public final class Call {
 
   private static final Pattern IDEMPOTENCY_KEY = Pattern.compile("[!-~]{1,200}");
   private static final Pattern LIMIT = Pattern.compile("[1-9][0-9]{0,2}");
@@ -36,37 +41,46 @@ final class Call {
   private final Environment environment;
   private final Caller caller;
   private final Instant now;
+  private final boolean secure;
 
-  Call(Context context, Environment environment, Caller caller) {
+  /**
+   * @param secure whether browsers speak TLS with the server before this one
+   */
+  Call(Context context, Environment environment, Caller caller, boolean secure) {
     this.context = context;
     this.environment = environment;
     this.caller = caller;
+    this.secure = secure;
     this.now = environment.clock().instant().truncatedTo(ChronoUnit.MILLIS);
   }
 
-  Environment environment() {
+  /** What it is answered with. */
+  public Environment environment() {
     return environment;
   }
 
-  Caller caller() {
+  /** Who asks, as far as is known. */
+  public Caller caller() {
     return caller;
   }
 
   /** Who asks. */
-  Person person() {
+  public Person person() {
     return caller.person();
   }
 
-  Instant now() {
+  /** The moment it is answered at. */
+  public Instant now() {
     return now;
   }
 
   /** A part of the path. */
-  String part(String name) {
+  public String part(String name) {
     return context.pathParam(name);
   }
 
-  Optional<String> header(String name) {
+  /** A header that was sent. */
+  public Optional<String> header(String name) {
     return Optional.ofNullable(context.header(name));
   }
 
@@ -74,8 +88,43 @@ final class Call {
     return context;
   }
 
+  /** A part of the query. */
+  public Optional<String> query(String name) {
+    return Optional.ofNullable(context.queryParam(name));
+  }
+
+  /** Every part of the query. */
+  public Map<String, List<String>> queries() {
+    return context.queryParamMap();
+  }
+
+  /** Whether nothing is to be changed by it. */
+  public boolean isSafe() {
+    return context.method().name().equals("GET");
+  }
+
+  /** The path asked for, with its query. */
+  public String target() {
+    String query = context.queryString();
+    return query == null ? context.path() : context.path() + "?" + query;
+  }
+
+  /** The values of each field of the form that was sent. */
+  public Map<String, List<String>> form() {
+    return FormBody.of(context);
+  }
+
+  /** Lets a browser keep the answer, which must never change. */
+  public void mayBeKept() {
+    context.header("Cache-Control", "private, max-age=31536000, immutable");
+  }
+
+  void setCookie(String secret, Duration lasts) {
+    context.header("Set-Cookie", Guard.cookie(secret, lasts, secure));
+  }
+
   /** Which page of a list is wanted. */
-  Page.Wanted page() {
+  public Page.Wanted page() {
     String limit = context.queryParam("limit");
     String after = context.queryParam("after");
     if (limit != null && !LIMIT.matcher(limit).matches()) {
@@ -98,10 +147,10 @@ final class Call {
     if (!plain.equals("application/json")) {
       throw Refusal.contentType();
     }
-    return anyBytes();
+    return anyBytes(context);
   }
 
-  private byte[] anyBytes() {
+  static byte[] anyBytes(Context context) {
     try (InputStream in = context.req().getInputStream()) {
       byte[] bytes = in.readNBytes(CycleFile.MOST_BYTES + 1);
       if (bytes.length > CycleFile.MOST_BYTES) {
@@ -142,7 +191,7 @@ final class Call {
   }
 
   /** Reads from the record. */
-  <T> T read(Function<Ledger, T> work) {
+  public <T extends @Nullable Object> T read(Function<Ledger, T> work) {
     return environment.store().read(work);
   }
 
@@ -151,7 +200,7 @@ final class Call {
    *
    * @throws Refusal when the record is not as the change takes it to be
    */
-  Answer change(Function<Ledger, Answer> work) {
+  public Answer change(Function<Ledger, Answer> work) {
     try {
       return environment.store().change(work);
     } catch (Conflict e) {
@@ -169,6 +218,18 @@ final class Call {
       throw Refusal.query("Idempotency-Key is not 1 to 200 visible ASCII characters.");
     }
     return change(ledger -> once(ledger, key.get(), sent, work));
+  }
+
+  /** Changes the record as a form says, once for each key of such a form. */
+  public Answer changeOnce(String key, Function<Ledger, Answer> work) {
+    if (!IDEMPOTENCY_KEY.matcher(key).matches()) {
+      throw Refusal.query("The form lacks its key. Load the page again.");
+    }
+    Map<String, List<String>> fields = new TreeMap<>(form());
+    // a session that was begun anew meanwhile makes no other form of it
+    fields.remove(FormBody.CSRF);
+    byte[] sent = fields.toString().getBytes(StandardCharsets.UTF_8);
+    return change(ledger -> once(ledger, key, sent, work));
   }
 
   private Answer once(Ledger ledger, String key, byte[] sent, Function<Ledger, Answer> work) {
@@ -200,7 +261,7 @@ final class Call {
   }
 
   /** Notes in the audit log what is done. */
-  void note(Ledger ledger, String deed, String about, String female) {
+  public void note(Ledger ledger, String deed, String about, String female) {
     Audit.of(ledger).note(person(), deed, about, female, caller.address(), now);
   }
 }

@@ -11,14 +11,19 @@ import org.jspecify.annotations.Nullable;
  * @param session absent unless signed in with a session
  * @param address network address
  */
-record Caller(@Nullable Person known, Sessions.@Nullable Session session, String address) {
+public record Caller(@Nullable Person known, Sessions.@Nullable Session session, String address) {
+
+  /** Whoever it may be. */
+  static Caller unknown(String address) {
+    return new Caller(null, null, address);
+  }
 
   /**
    * The person.
    *
    * @throws Refusal when nobody is signed in
    */
-  Person person() {
+  public Person person() {
     if (known == null) {
       throw Refusal.notSignedIn("Send a session or a token.");
     }

@@ -2,7 +2,6 @@ package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.node.Field;
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.CycleText;
@@ -29,6 +28,7 @@ final class CycleRoutes {
         new Route(Route.Method.GET, OF_FEMALE, Route.Need.ANYBODY, CycleRoutes::list),
         new Route(Route.Method.POST, OF_FEMALE, Route.Need.WRITER, CycleRoutes::add),
         new Route(Route.Method.GET, ONE, Route.Need.ANYBODY, CycleRoutes::show),
+        new Route(Route.Method.GET, ONE + "/revisions", Route.Need.ANYBODY, CycleRoutes::revisions),
         new Route(Route.Method.PUT, ONE, Route.Need.WRITER, CycleRoutes::change),
         new Route(Route.Method.GET, ONE + "/file", Route.Need.ANYBODY, CycleRoutes::file));
   }
@@ -51,6 +51,18 @@ final class CycleRoutes {
         });
   }
 
+  private static Answer revisions(Call call) {
+    Page.Wanted wanted = call.page();
+    return call.read(
+        ledger -> {
+          String key = new Known(call, ledger).season().cycle().key();
+          Shown shown = new Shown(call.person(), ledger);
+          return Shown.page(
+              ledger.revisions().of(key, wanted),
+              (json, one) -> shown.revision(json, one, "season"));
+        });
+  }
+
   private static Answer file(Call call) {
     return call.read(
         ledger -> {
@@ -64,17 +76,12 @@ final class CycleRoutes {
   private static Answer add(Call call) {
     Body body = call.body();
     Instant asOf = asOf(body);
-    String document = document(body);
+    Node.Members season = season(body);
     return call.changeOnce(
         body.bytes(),
         ledger -> {
-          Known known = new Known(call, ledger);
-          Female female = known.female();
-          known.mustEnter(female);
-          check(asOf == null ? call.now() : asOf, female, document, List.of());
-          Cycle cycle =
-              ledger.cycles().add(female.key(), document, asOf, call.person().key(), call.now());
-          call.note(ledger, "cycle-added", cycle.key(), female.key());
+          Female female = new Known(call, ledger).female();
+          Cycle cycle = Recording.of(call, ledger).addSeason(female, season, asOf);
           return Answer.made(
               new Shown(call.person(), ledger).cycle(cycle), PATH + cycle.key(), cycle.version());
         });
@@ -83,31 +90,16 @@ final class CycleRoutes {
   private static Answer change(Call call) {
     Body body = call.body();
     Instant asOf = asOf(body);
-    String document = document(body);
+    Node.Members said = season(body);
     return call.change(
         ledger -> {
           Known known = new Known(call, ledger);
           Known.Season season = known.season();
           known.mustEnter(season.female());
           call.mustMatch(season.cycle().version());
-          List<Entry> current = ledger.entries().current(season.cycle().key());
-          check(
-              asOf == null ? call.now() : asOf,
-              season.female(),
-              document,
-              CycleText.documents(current));
-          Cycle cycle =
-              ledger
-                  .cycles()
-                  .change(season.cycle(), document, asOf, call.person().key(), call.now());
-          call.note(ledger, "cycle-changed", cycle.key(), season.female().key());
+          Cycle cycle = Recording.of(call, ledger).changeSeason(season, said, asOf);
           return Answer.json(new Shown(call.person(), ledger).cycle(cycle), cycle.version());
         });
-  }
-
-  private static void check(
-      Instant moment, Female female, String document, List<String> observations) {
-    CycleCheck.read(CycleText.of(moment, female.document(), document, observations), "", "");
   }
 
   private static @Nullable Instant asOf(Body body) {
@@ -125,9 +117,9 @@ final class CycleRoutes {
     return asOf;
   }
 
-  private static String document(Body body) {
+  private static Node.Members season(Body body) {
     Map<String, Node> fields = new LinkedHashMap<>(body.members().byKey());
     fields.remove("asOf");
-    return NodeText.of(new Node.Members(fields));
+    return new Node.Members(fields);
   }
 }

@@ -7,6 +7,7 @@ import io.github.tiderule.api.access.Secrets;
 import io.github.tiderule.api.access.Sessions;
 import io.github.tiderule.api.access.Tokens;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Guard {
 
-  static final String COOKIE = "tiderule_session";
+  private static final String COOKIE = "tiderule_session";
   static final String CSRF_HEADER = "X-CSRF-Token";
 
   private static final String BEARER = "bearer ";
@@ -43,6 +44,15 @@ final class Guard {
     this.port = port;
   }
 
+  static String cookie(String secret, Duration lasts, boolean secure) {
+    return COOKIE
+        + "="
+        + secret
+        + "; Path=/; HttpOnly; SameSite=Strict; Max-Age="
+        + lasts.toSeconds()
+        + (secure ? "; Secure" : "");
+  }
+
   /** Sets what every answer says to a browser. */
   void protect(Context context) {
     context
@@ -55,6 +65,19 @@ final class Guard {
     if (settings.behindTls()) {
       context.header("Strict-Transport-Security", "max-age=31536000");
     }
+  }
+
+  /** Sets what every page says to a browser: it takes scripts, styles and pictures from here. */
+  void protectPage(Context context) {
+    protect(context);
+    context
+        .header(
+            "Content-Security-Policy",
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
+                + " connect-src 'self'; form-action 'self'; base-uri 'none';"
+                + " frame-ancestors 'none'")
+        // with no-referrer, browsers send forms with the Origin "null"
+        .header("Referrer-Policy", "same-origin");
   }
 
   /**
@@ -75,12 +98,17 @@ final class Guard {
     }
     Caller caller = signedIn(context, address);
     if (caller.session() != null && !route.method().isSafe()) {
-      String sent = context.header(CSRF_HEADER);
+      String sent = route.isPage() ? csrf(context) : context.header(CSRF_HEADER);
       if (sent == null || !Secrets.same(sent, caller.session().csrf())) {
         throw Refusal.foreign("A change with a session must carry its " + CSRF_HEADER + ".");
       }
     }
     return allowed(caller, route);
+  }
+
+  private static @Nullable String csrf(Context context) {
+    List<String> sent = FormBody.of(context).get(FormBody.CSRF);
+    return sent == null ? null : sent.get(0);
   }
 
   private static Caller allowed(Caller caller, Route route) {

@@ -12,18 +12,19 @@ import java.util.function.Function;
  * Finds what a path names, as far as the person may see it. What may not be seen is not found, so
  * that nobody learns that it exists.
  */
-final class Known {
+public final class Known {
 
   /** A season and whose it is. */
-  record Season(Female female, Cycle cycle) {}
+  public record Season(Female female, Cycle cycle) {}
 
   /** Advice and whose it is. */
-  record Given(Female female, Cycle cycle, GivenAdvice advice) {}
+  public record Given(Female female, Cycle cycle, GivenAdvice advice) {}
 
   private final Call call;
   private final Ledger ledger;
 
-  Known(Call call, Ledger ledger) {
+  /** For one piece of work. */
+  public Known(Call call, Ledger ledger) {
     this.call = call;
     this.ledger = ledger;
   }
@@ -44,32 +45,32 @@ final class Known {
   }
 
   /** The female of the path. */
-  Female female() {
+  public Female female() {
     return part("female", key -> Optional.of(visible(key)));
   }
 
   /** The season of the path. */
-  Season season() {
+  public Season season() {
     Cycle cycle = part("cycle", key -> ledger.cycles().find(key));
     return new Season(visible(cycle.female()), cycle);
   }
 
   /** The advice of the path. */
-  Given advice() {
+  public Given advice() {
     GivenAdvice advice = part("advice", key -> ledger.advices().find(key));
     Cycle cycle = ledger.cycles().find(advice.cycle()).orElseThrow(Refusal::notFound);
     return new Given(visible(cycle.female()), cycle, advice);
   }
 
   /** Refuses a change by who may only look. */
-  void mustEnter(Female female) {
+  public void mustEnter(Female female) {
     if (!call.person().mayEnter(female)) {
       throw Refusal.notAllowed("You may look at her record, not write in it.");
     }
   }
 
   /** Refuses a decision by who is not her owner. */
-  void mustDecide(Female female) {
+  public void mustDecide(Female female) {
     if (!call.person().mayDecide(female)) {
       throw Refusal.notAllowed("Only her owner decides this.");
     }

@@ -1,18 +1,13 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
-import io.github.tiderule.api.record.Change;
-import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -82,23 +77,11 @@ final class ObservationRoutes {
 
   private static Answer add(Call call) {
     Body body = call.body();
-    String document = NodeText.of(body.members());
     return call.changeOnce(
         body.bytes(),
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
-          Instant moment = season.cycle().moment(call.now());
-          List<String> all =
-              new ArrayList<>(CycleText.documents(ledger.entries().current(season.cycle().key())));
-          all.add(document);
-          check(season, moment, all, all.size() - 1, "");
-          String id = ((Node.Text) Body.there(body.node("id"))).value();
-          Entry entry =
-              ledger
-                  .entries()
-                  .add(season.cycle().key(), id, document, call.person().key(), moment, call.now());
+          Known.Season season = new Known(call, ledger).season();
+          Entry entry = Recording.of(call, ledger).add(season, body.members());
           return entered(call, ledger, season, entry);
         });
   }
@@ -134,7 +117,6 @@ final class ObservationRoutes {
 
   private static Answer replace(
       Call call, Body body, Node.@Nullable Members observation, String reason) {
-    String document = observation == null ? null : NodeText.of(observation);
     return call.changeOnce(
         body.bytes(),
         ledger -> {
@@ -146,41 +128,13 @@ final class ObservationRoutes {
             mustKeepId(observation, was.observation());
           }
           call.mustMatch(was.number());
-          Instant moment = season.cycle().moment(call.now());
-          List<String> all = new ArrayList<>();
-          int place = -1;
-          for (Entry entry : ledger.entries().current(season.cycle().key())) {
-            if (entry.number() != was.number()) {
-              all.add(Body.there(entry.document()));
-            } else if (document != null) {
-              place = all.size();
-              all.add(document);
-            }
-          }
-          if (was.change() != Change.RETRACTED) {
-            check(season, moment, all, place, "/observation");
-          }
           Entry entry =
-              ledger
-                  .entries()
-                  .replace(was, document, reason, call.person().key(), moment, call.now());
+              Recording.of(call, ledger).replace(season, was, observation, reason, "/observation");
           return entered(call, ledger, season, entry);
         });
   }
 
-  private static void check(
-      Known.Season season, Instant moment, List<String> observations, int place, String sent) {
-    String file =
-        CycleText.of(moment, season.female().document(), season.cycle().document(), observations);
-    CycleCheck.read(file, "/observations/" + place, sent);
-  }
-
   private static Answer entered(Call call, Ledger ledger, Known.Season season, Entry entry) {
-    call.note(
-        ledger,
-        "observation-" + entry.change().word(),
-        season.cycle().key() + "/" + entry.number(),
-        season.female().key());
     return Answer.made(
         new Shown(call.person(), ledger).entry(entry),
         "/v1/cycles/" + season.cycle().key() + "/observations/" + encoded(entry.observation()),

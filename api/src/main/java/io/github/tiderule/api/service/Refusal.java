@@ -12,12 +12,13 @@ import java.util.Map;
 import java.util.Set;
 
 /** A request is refused; the refusal is written as RFC 9457 says. */
-final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
   static final String CONTENT_TYPE = "application/problem+json";
 
+  private static final String KEY_USED_OTHERWISE = "key-used-otherwise";
   private static final String TYPES = "tag:tiderule.github.io,2026:problem/";
   private static final Set<ProblemCode> NOT_A_DOCUMENT =
       Set.of(
@@ -29,6 +30,7 @@ final class Refusal extends RuntimeException {
   private final int status;
   private final String type;
   private final String title;
+  private final String detail;
   private final transient List<Problem> problems;
   private final transient Map<String, String> headers;
 
@@ -43,6 +45,7 @@ final class Refusal extends RuntimeException {
     this.status = status;
     this.type = type;
     this.title = title;
+    this.detail = detail;
     this.problems = List.copyOf(problems);
     this.headers = Map.copyOf(headers);
   }
@@ -85,7 +88,7 @@ final class Refusal extends RuntimeException {
     return plain(403, "foreign-request", "The request comes from elsewhere", detail);
   }
 
-  static Refusal notFound() {
+  public static Refusal notFound() {
     return plain(404, "not-found", "Not found", "There is nothing here for you.");
   }
 
@@ -107,7 +110,8 @@ final class Refusal extends RuntimeException {
         "The table, its columns or the season is not what was looked at in that preview.");
   }
 
-  static Refusal changed() {
+  /** What was to be changed is not as it was when the change was thought of. */
+  public static Refusal changed() {
     return plain(
         412,
         "changed-meanwhile",
@@ -124,10 +128,14 @@ final class Refusal extends RuntimeException {
         415, "not-json", "Not a JSON document", "Send it with Content-Type: application/json.");
   }
 
+  static Refusal formType() {
+    return plain(415, "not-a-form", "Not a form", "Pages take what their own forms send.");
+  }
+
   static Refusal keyUsedOtherwise() {
     return plain(
         422,
-        "key-used-otherwise",
+        KEY_USED_OTHERWISE,
         "Idempotency-Key was used for another request",
         "Take a new key for a new request.");
   }
@@ -164,12 +172,33 @@ final class Refusal extends RuntimeException {
         Map.of("Retry-After", "1"));
   }
 
-  int status() {
+  /** The HTTP status. */
+  public int status() {
     return status;
   }
 
   Map<String, String> headers() {
     return headers;
+  }
+
+  /** Whether a form was sent that had been sent already, with something else in it. */
+  public boolean isKeyUsedOtherwise() {
+    return type.equals(KEY_USED_OTHERWISE);
+  }
+
+  /** In a few words, what it is. */
+  public String title() {
+    return title;
+  }
+
+  /** In a sentence, what is wrong. */
+  public String detail() {
+    return detail;
+  }
+
+  /** What of a document is wrong; empty where none was sent. */
+  public List<Problem> problems() {
+    return problems;
   }
 
   String json() {

@@ -3,12 +3,23 @@ package io.github.tiderule.api.service;
 /**
  * One thing the service does.
  *
- * @param path as in the OpenAPI document
+ * @param path as in the OpenAPI document, if it is in there
+ * @param isPage whether it answers people, with pages and forms, and stands in no such document
  */
-record Route(Method method, String path, Need need, Action action) {
+public record Route(Method method, String path, Need need, Action action, boolean isPage) {
+
+  /** One for programs. */
+  Route(Method method, String path, Need need, Action action) {
+    this(method, path, need, action, false);
+  }
+
+  /** One for people. */
+  public static Route page(Method method, String path, Need need, Action action) {
+    return new Route(method, path, need, action, true);
+  }
 
   /** The methods there are. */
-  enum Method {
+  public enum Method {
     GET,
     POST,
     PUT,
@@ -21,7 +32,7 @@ record Route(Method method, String path, Need need, Action action) {
   }
 
   /** Who may ask at all; what of it concerns them is decided where it is done. */
-  enum Need {
+  public enum Need {
     /** Whoever comes. */
     NOBODY,
     /** Whoever is signed in. */
@@ -33,7 +44,7 @@ record Route(Method method, String path, Need need, Action action) {
   }
 
   /** Answers one request. */
-  interface Action {
+  public interface Action {
     Answer answer(Call call);
   }
 }

@@ -6,9 +6,11 @@ import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.access.Tokens;
+import io.github.tiderule.api.page.Pages;
 import io.github.tiderule.api.record.Address;
 import io.github.tiderule.api.record.Store;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
 import java.io.IOException;
@@ -30,18 +32,18 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** A service that runs for a test, with a clock that stands until it is moved. */
-final class Desk implements AutoCloseable {
+public final class Desk implements AutoCloseable {
 
   static final Tiderule TIDERULE = Tiderule.create();
-  static final Instant START = Instant.parse("2027-01-13T12:00:00Z");
-  static final String PASSWORD = "one of three red kites";
+  public static final Instant START = Instant.parse("2027-01-13T12:00:00Z");
+  public static final String PASSWORD = "one of three red kites";
   static final Settings.Limits LIMITS = Settings.Limits.usual(2);
 
   private static final Passwords PASSWORDS = new Passwords();
   private static final String HASH = PASSWORDS.hash(PASSWORD);
 
   /** A clock that is moved by hand. */
-  static final class HandClock extends Clock {
+  public static final class HandClock extends Clock {
     private volatile Instant now = START;
 
     @Override
@@ -59,22 +61,23 @@ final class Desk implements AutoCloseable {
       return now;
     }
 
-    void move(Duration by) {
+    public void move(Duration by) {
       now = now.plus(by);
     }
   }
 
-  final HandClock clock = new HandClock();
-  final List<String> faults = new CopyOnWriteArrayList<>();
-  final Store store;
-  final Service service;
+  public final HandClock clock = new HandClock();
+  public final List<String> faults = new CopyOnWriteArrayList<>();
+  public final Store store;
+  public final Service service;
   private final Path directory;
 
   private Desk(
       Address address,
       boolean users,
       Settings.Limits limits,
-      Function<CycleRecord, Advice> advise) {
+      Function<CycleRecord, Advice> advise,
+      Function<CycleRecord, Reasoning> reason) {
     store = Store.open(address);
     directory = Objects.requireNonNull(Path.of(address.words()).getParent());
     Settings settings = new Settings(InetAddress.getLoopbackAddress(), 0, users, false, limits);
@@ -82,7 +85,15 @@ final class Desk implements AutoCloseable {
         Service.start(
             settings,
             new Environment(
-                store, advise, TIDERULE::rules, clock, PASSWORDS, new Attempts(), faults::add));
+                store,
+                advise,
+                reason,
+                TIDERULE::rules,
+                clock,
+                PASSWORDS,
+                new Attempts(),
+                faults::add),
+            Pages.site());
   }
 
   private static Address fresh() {
@@ -94,18 +105,18 @@ final class Desk implements AutoCloseable {
   }
 
   /** One for whoever uses the machine. */
-  static Desk open() {
-    return limited(LIMITS, TIDERULE::advise);
+  public static Desk open() {
+    return new Desk(fresh(), false, LIMITS, TIDERULE::advise, TIDERULE::reason);
   }
 
   /** One people sign in at. */
-  static Desk withUsers() {
-    return new Desk(fresh(), true, LIMITS, TIDERULE::advise);
+  public static Desk withUsers() {
+    return new Desk(fresh(), true, LIMITS, TIDERULE::advise, TIDERULE::reason);
   }
 
   /** One with an engine and limits of the test's own. */
   static Desk limited(Settings.Limits limits, Function<CycleRecord, Advice> advise) {
-    return new Desk(fresh(), false, limits, advise);
+    return new Desk(fresh(), false, limits, advise, cycle -> Reasoning.of(advise.apply(cycle)));
   }
 
   /** Asks as nobody, or as whoever uses the machine. */
@@ -113,17 +124,25 @@ final class Desk implements AutoCloseable {
     return new Asker(service.port(), Map.of());
   }
 
+  /** Adds a user who signs in with {@link #PASSWORD}. */
+  public void add(String name, Role role) {
+    store.change(ledger -> People.of(ledger).add(name, role, HASH, clock.instant()));
+  }
+
+  /** A token of a user, who is added when not there. */
+  public String token(String name, Role role) {
+    return store.change(
+        ledger -> {
+          People people = People.of(ledger);
+          Person person =
+              people.named(name).orElseGet(() -> people.add(name, role, HASH, clock.instant()));
+          return Tokens.of(ledger).issue(person, "test", clock.instant()).secret();
+        });
+  }
+
   /** Asks as a user, with a token; the user is added when not there. */
   Asker asker(String name, Role role) {
-    String secret =
-        store.change(
-            ledger -> {
-              People people = People.of(ledger);
-              Person person =
-                  people.named(name).orElseGet(() -> people.add(name, role, HASH, clock.instant()));
-              return Tokens.of(ledger).issue(person, "test", clock.instant()).secret();
-            });
-    return new Asker(service.port(), Map.of("Authorization", "Bearer " + secret));
+    return new Asker(service.port(), Map.of("Authorization", "Bearer " + token(name, role)));
   }
 
   @Override

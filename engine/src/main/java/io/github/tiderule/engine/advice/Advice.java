@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param influence one entry for each observation the timeline used, in time order
  * @param disagreements what schools disagree about and matters here
  * @param observationNotes observations that are held, discounted, converted or set aside, and why
+ * @param insemination the sheet for the day; absent where the file describes no semen and no
+ *     insemination is close
+ * @param beforeSeason absent where the file tells nothing of the time before a season
  */
 public record Advice(
     Stamp stamp,
@@ -46,7 +49,58 @@ public record Advice(
     List<TraceLine> trace,
     List<NotFired> notFired,
     List<Disagreement> disagreements,
-    List<ObservationNote> observationNotes) {
+    List<ObservationNote> observationNotes,
+    @Nullable InseminationSheet insemination,
+    @Nullable BeforeSeason beforeSeason) {
+
+  /** An answer without an insemination at hand and without the checks before a season. */
+  public Advice(
+      Stamp stamp,
+      OffsetDateTime asOf,
+      OffsetDateTime validUntil,
+      @Nullable String femaleId,
+      Action action,
+      @Nullable Quantiles lhPeak,
+      @Nullable Ovulation ovulation,
+      List<BreedingDay> breedingDays,
+      @Nullable Plan plan,
+      @Nullable NextTest nextTest,
+      @Nullable String noTestBecause,
+      @Nullable Bred bred,
+      @Nullable Whelping whelping,
+      List<Query> questions,
+      List<Warning> cautions,
+      List<Influence> influence,
+      List<Change> wouldChange,
+      List<TraceLine> trace,
+      List<NotFired> notFired,
+      List<Disagreement> disagreements,
+      List<ObservationNote> observationNotes) {
+    this(
+        stamp,
+        asOf,
+        validUntil,
+        femaleId,
+        action,
+        lhPeak,
+        ovulation,
+        breedingDays,
+        plan,
+        nextTest,
+        noTestBecause,
+        bred,
+        whelping,
+        questions,
+        cautions,
+        influence,
+        wouldChange,
+        trace,
+        notFired,
+        disagreements,
+        observationNotes,
+        null,
+        null);
+  }
 
   public Advice {
     breedingDays = List.copyOf(breedingDays);

@@ -17,12 +17,17 @@ public sealed interface Conclusion
         RouteInstead,
         TestDue,
         TestingDone,
+        SameBlood,
         Caution,
         Position,
         Leaning,
         Milestone,
         RedFlag,
-        CaesareanView {
+        CaesareanView,
+        SheetLine,
+        SheetFinding,
+        Underdose,
+        SeasonCheck {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();

@@ -1,0 +1,356 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.node.Node;
+import io.github.tiderule.api.page.form.ObservationForm;
+import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.page.plan.Observed;
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.record.Change;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.service.Answer;
+import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.Known;
+import io.github.tiderule.api.service.Recording;
+import io.github.tiderule.api.service.Refusal;
+import io.github.tiderule.api.service.Route;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Entering an observation, correcting one, taking one back, and what became of each. */
+public final class EntryPages {
+
+  private static final String ENTER = SeasonPages.ONE + "/enter/{kind}";
+  private static final String ONE = SeasonPages.ONE + "/entries/{observation}";
+  private static final int UNFIT = 422;
+
+  private EntryPages() {}
+
+  /**
+   * The form of an observation.
+   *
+   * @param was what is corrected; absent for a new one
+   * @param lastUnit the unit of the last value; absent where there was none
+   * @param history what became of it so far, last first; empty for a new one
+   * @param takenBack whether it counts no more
+   */
+  public record Form(
+      Frame frame,
+      Who who,
+      String action,
+      String kind,
+      Typed typed,
+      @Nullable String was,
+      @Nullable String lastUnit,
+      List<Past> history,
+      boolean takenBack) {}
+
+  /** An entry that was made. */
+  public record Past(
+      String change, @Nullable String words, @Nullable String reason, String by, String at) {}
+
+  static List<Route> all() {
+    return List.of(
+        Route.page(Route.Method.GET, ENTER, Route.Need.WRITER, EntryPages::blank),
+        Route.page(Route.Method.POST, ENTER, Route.Need.WRITER, EntryPages::add),
+        Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, EntryPages::show),
+        Route.page(Route.Method.POST, ONE, Route.Need.WRITER, EntryPages::correct),
+        Route.page(Route.Method.POST, ONE + "/unit", Route.Need.WRITER, EntryPages::unit),
+        Route.page(Route.Method.POST, ONE + "/take-back", Route.Need.WRITER, EntryPages::takeBack),
+        Route.page(Route.Method.POST, ONE + "/restore", Route.Need.WRITER, EntryPages::restore));
+  }
+
+  private static String kind(Call call) {
+    String kind = call.part("kind");
+    if (!ObservationForm.KINDS.contains(kind)) {
+      throw Refusal.notFound();
+    }
+    return kind;
+  }
+
+  private static Answer blank(Call call) {
+    String kind = kind(call);
+    return call.read(
+        ledger -> {
+          Known known = new Known(call, ledger);
+          Known.Season season = known.season();
+          known.mustEnter(season.female());
+          Remembered remembered = Remembered.of(ledger.entries().current(season.cycle().key()));
+          Typed typed = kind.equals("progesterone") ? remembered.form() : Typed.nothing();
+          return form(call, 200, season, kind, typed, remembered);
+        });
+  }
+
+  private static Answer form(
+      Call call, int status, Known.Season season, String kind, Typed typed, Remembered remembered) {
+    Who who = Who.of(call, season.female(), season.cycle());
+    return Templates.page(
+        status,
+        "entry",
+        new Form(
+            Frame.of(call, "").titled("enter." + kind, who.name()),
+            who,
+            who.path() + "/enter/" + kind,
+            kind,
+            typed,
+            null,
+            remembered.unit(),
+            List.of(),
+            false));
+  }
+
+  private static Answer add(Call call) {
+    String kind = kind(call);
+    Typed typed = Typed.of(call.form());
+    Texts texts = Texts.in(Locale.ROOT);
+    Answer answer =
+        Forms.save(
+            call,
+            typed,
+            ledger -> {
+              Known.Season season = new Known(call, ledger).season();
+              String id = freeId(ledger, season, kind);
+              Node.Members observation =
+                  ObservationForm.of(kind, Documents.zone(season.cycle()), texts)
+                      .read(id, typed, season.cycle().moment(call.now()));
+              if (observation == null) {
+                return null;
+              }
+              Entry entry = Recording.of(call, ledger).add(season, observation);
+              return seen(season, "entered", entry);
+            },
+            ledger -> {
+              Known.Season season = new Known(call, ledger).season();
+              return form(
+                  call,
+                  UNFIT,
+                  season,
+                  kind,
+                  typed,
+                  Remembered.of(ledger.entries().current(season.cycle().key())));
+            });
+    SeasonPages.keepPlanAfter(call, answer);
+    return answer;
+  }
+
+  private static Answer seen(Known.Season season, String done, Entry entry) {
+    return Answer.seeOther(
+        "/seasons/"
+            + season.cycle().key()
+            + "?done="
+            + done
+            + "&entry="
+            + URLEncoder.encode(entry.observation(), StandardCharsets.UTF_8));
+  }
+
+  private static String freeId(Ledger ledger, Known.Season season, String kind) {
+    Set<String> taken = ledger.entries().ids(season.cycle().key());
+    int number = 1;
+    while (taken.contains(ObservationForm.letter(kind) + number)) {
+      number++;
+    }
+    return ObservationForm.letter(kind) + number;
+  }
+
+  /** The entries about the observation of the path, which is there. */
+  private static List<Entry> history(Call call, Ledger ledger, Known.Season season) {
+    List<Entry> history = ledger.entries().history(season.cycle().key(), call.part("observation"));
+    if (history.isEmpty()) {
+      throw Refusal.notFound();
+    }
+    return history;
+  }
+
+  private static Entry last(List<Entry> history) {
+    return history.get(history.size() - 1);
+  }
+
+  /** What an observation read when it last read anything. */
+  private static Node.Members document(List<Entry> history) {
+    for (int i = history.size() - 1; i >= 0; i--) {
+      String document = history.get(i).document();
+      if (document != null) {
+        return Documents.of(document);
+      }
+    }
+    throw new IllegalStateException("an observation that never read anything");
+  }
+
+  private static Answer show(Call call) {
+    return call.read(
+        ledger -> {
+          Known.Season season = new Known(call, ledger).season();
+          List<Entry> history = history(call, ledger, season);
+          Node.Members document = document(history);
+          ObservationForm form =
+              ObservationForm.of(
+                  kindOf(document), Documents.zone(season.cycle()), Texts.in(Locale.ROOT));
+          Typed typed = form.filled(document).fill("was", Integer.toString(last(history).number()));
+          return correction(call, 200, ledger, season, history, typed);
+        });
+  }
+
+  private static String kindOf(Node.Members document) {
+    return Objects.requireNonNull(Documents.text(document, "kind"));
+  }
+
+  private static Answer correction(
+      Call call, int status, Ledger ledger, Known.Season season, List<Entry> history, Typed typed) {
+    Who who = Who.of(call, season.female(), season.cycle());
+    Frame frame = Frame.of(call, "");
+    Node.Members document = document(history);
+    List<Past> past = new ArrayList<>();
+    People people = People.of(ledger);
+    for (Entry entry : history) {
+      past.add(
+          0,
+          new Past(
+              entry.change().word(),
+              Observed.words(entry, frame.texts(), frame.words()),
+              entry.reason(),
+              people.find(entry.person()).map(Person::name).orElse(""),
+              frame.words().moment(entry.at().atZone(who.zone()).toOffsetDateTime())));
+    }
+    return Templates.page(
+        status,
+        "entry",
+        new Form(
+            frame.titled("correct.title", who.name()),
+            who,
+            who.path() + "/entries/" + last(history).observation(),
+            kindOf(document),
+            typed,
+            Observed.words(document, frame.texts(), frame.words()),
+            null,
+            past,
+            last(history).change() == Change.RETRACTED));
+  }
+
+  private static Answer correct(Call call) {
+    Typed typed = Typed.of(call.form());
+    Texts texts = Texts.in(Locale.ROOT);
+    return replaced(
+        call,
+        typed,
+        "corrected",
+        (season, history) -> {
+          if (!typed.has("reason")) {
+            typed.refuse("reason", texts.say("fault.reason"));
+          }
+          Entry was = last(history);
+          return new Replacement(
+              ObservationForm.of(kindOf(document(history)), Documents.zone(season.cycle()), texts)
+                  .read(was.observation(), typed, season.cycle().moment(call.now())),
+              typed.value("reason"));
+        });
+  }
+
+  /** The answer to the question which unit a value has. */
+  private static Answer unit(Call call) {
+    Typed typed = Typed.of(call.form());
+    Texts texts = Texts.in(Locale.ROOT);
+    return replaced(
+        call,
+        typed,
+        "answered",
+        (season, history) -> {
+          Map<String, Node> fields = new LinkedHashMap<>(document(history).byKey());
+          fields.put("unit", new Node.Text(typed.value("unit")));
+          return new Replacement(
+              new Node.Members(fields), texts.say("reason.unit", typed.value("unit")));
+        });
+  }
+
+  private static Answer takeBack(Call call) {
+    Typed typed = Typed.of(call.form());
+    Texts texts = Texts.in(Locale.ROOT);
+    return replaced(
+        call,
+        typed,
+        "taken-back",
+        (season, history) -> {
+          if (!typed.has("reason")) {
+            typed.refuse("reason", texts.say("fault.reason"));
+            return new Replacement(null, "");
+          }
+          return new Replacement(null, typed.value("reason"));
+        });
+  }
+
+  /** Undoes a correction: it reads again what it read before. */
+  private static Answer restore(Call call) {
+    Typed typed = Typed.of(call.form());
+    return replaced(
+        call,
+        typed,
+        "restored",
+        (season, history) ->
+            new Replacement(
+                document(history.subList(0, Math.max(1, history.size() - 1))),
+                Texts.in(Locale.ROOT).say("reason.restored")));
+  }
+
+  /**
+   * What an observation reads from now on.
+   *
+   * @param observation absent when it is taken back
+   */
+  private record Replacement(Node.@Nullable Members observation, String reason) {}
+
+  private interface Replacing {
+    Replacement of(Known.Season season, List<Entry> history);
+  }
+
+  private static Answer replaced(Call call, Typed typed, String done, Replacing replacing) {
+    Answer answer =
+        Forms.save(
+            call,
+            typed,
+            ledger -> {
+              Known known = new Known(call, ledger);
+              Known.Season season = known.season();
+              known.mustEnter(season.female());
+              List<Entry> history = history(call, ledger, season);
+              Entry was = last(history);
+              Replacement by = replacing.of(season, history);
+              if (!typed.isGood()) {
+                return null;
+              }
+              Forms.mustMatch(typed, was.number());
+              Entry entry =
+                  Recording.of(call, ledger)
+                      .replace(season, was, by.observation(), by.reason(), "");
+              return seen(season, done, entry);
+            },
+            ledger -> {
+              Known.Season season = new Known(call, ledger).season();
+              List<Entry> history = history(call, ledger, season);
+              Typed again = typed.has("at") ? typed : refilled(typed, season, history);
+              again.fill("was", Integer.toString(last(history).number()));
+              return correction(call, UNFIT, ledger, season, history, again);
+            });
+    SeasonPages.keepPlanAfter(call, answer);
+    return answer;
+  }
+
+  /** The form of what an observation reads, with the faults of a shorter form about it. */
+  private static Typed refilled(Typed typed, Known.Season season, List<Entry> history) {
+    Node.Members document = document(history);
+    Typed filled =
+        ObservationForm.of(kindOf(document), Documents.zone(season.cycle()), Texts.in(Locale.ROOT))
+            .filled(document);
+    typed.faults().forEach(fault -> filled.refuse(fault.field(), fault.text()));
+    return filled;
+  }
+}

@@ -1,0 +1,49 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.service.Answer;
+import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.Route;
+import java.util.List;
+import java.util.Locale;
+
+/** What the words mean. */
+public final class HelpPages {
+
+  /** The terms explained, each by the texts {@code term.NAME} and {@code term.NAME.meaning}. */
+  static final List<String> TERMS =
+      List.of(
+          "season",
+          "first-blood",
+          "progesterone",
+          "unit",
+          "method",
+          "lh",
+          "smear",
+          "vaginoscopy",
+          "standing",
+          "ovulation",
+          "egg-share",
+          "verdict",
+          "in-ten",
+          "order-by",
+          "semen",
+          "route",
+          "curve",
+          "what-if",
+          "caution");
+
+  private HelpPages() {}
+
+  /** The glossary. */
+  public record Help(Frame frame, List<String> terms) {}
+
+  static List<Route> all() {
+    return List.of(Route.page(Route.Method.GET, "/help", Route.Need.NOBODY, HelpPages::help));
+  }
+
+  private static Answer help(Call call) {
+    String title = Texts.in(Locale.ROOT).say("help.title");
+    return Templates.page("help", new Help(Frame.of(call, title), TERMS));
+  }
+}

@@ -1,0 +1,62 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.service.Answer;
+import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.Refusal;
+import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.service.Site;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** All pages there are. */
+public final class Pages implements Site {
+
+  private static final int NOT_SIGNED_IN = 401;
+
+  private Pages() {}
+
+  /** The site. */
+  public static Site site() {
+    return new Pages();
+  }
+
+  @Override
+  public List<Route> routes() {
+    return Stream.of(
+            Assets.all(),
+            SignInPages.all(),
+            HelpPages.all(),
+            HomePages.all(),
+            FemalePages.all(),
+            SeasonPages.all(),
+            EntryPages.all(),
+            BreedingPages.all(),
+            WhatIfPages.all(),
+            ReasoningPages.all(),
+            RulePages.all())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /**
+   * What a person reads whose request is refused.
+   *
+   * @param title in a few words
+   * @param text what is wrong and what to do
+   */
+  public record Refused(Frame frame, String title, String text) {}
+
+  @Override
+  public Answer refused(Call call, Refusal refusal) {
+    if (refusal.status() == NOT_SIGNED_IN) {
+      return SignInPages.wanted(call);
+    }
+    Texts texts = Texts.in(java.util.Locale.ROOT);
+    String key = "refused." + refusal.status();
+    String title = texts.has(key) ? texts.say(key) : refusal.title();
+    String text = texts.has(key + ".fix") ? texts.say(key + ".fix") : refusal.detail();
+    return Templates.page(
+        refusal.status(), "refused", new Refused(Frame.of(call, title), title, text));
+  }
+}

@@ -1,0 +1,217 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.access.Role;
+import io.github.tiderule.api.cycle.Reading;
+import io.github.tiderule.api.json.AdviceJson;
+import io.github.tiderule.api.json.Layout;
+import io.github.tiderule.api.node.Characters;
+import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.reasoning.Argued;
+import io.github.tiderule.api.page.reasoning.Filter;
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.GivenAdvice;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.Review;
+import io.github.tiderule.api.service.Answer;
+import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.Known;
+import io.github.tiderule.api.service.Recording;
+import io.github.tiderule.api.service.Route;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+
+/** The reasoning behind a plan on file, and what a vet signs about it. */
+public final class ReasoningPages {
+
+  private static final String OF_SEASON = SeasonPages.ONE + "/reasoning";
+  private static final String ONE = "/advice/{advice}";
+  private static final int UNFIT = 422;
+  private static final int LONGEST_NOTE = 2000;
+
+  private ReasoningPages() {}
+
+  /**
+   * The page.
+   *
+   * @param advice key of the plan
+   * @param asOf the moment it was given for, in words
+   * @param isLast whether no later plan of the season is on file
+   * @param isStale whether it should have been asked for again by now
+   * @param recordChanged whether something was entered or changed since
+   * @param sameAnswer whether the engine and rules of today answer the same; where not, what is
+   *     shown is their reasoning and not the one the plan was given by
+   * @param open whether everything folded is to be shown
+   */
+  public record Shown(
+      Frame frame,
+      Who who,
+      String advice,
+      String asOf,
+      boolean isLast,
+      boolean isStale,
+      boolean recordChanged,
+      boolean sameAnswer,
+      List<Signatures.Signed> signed,
+      boolean mayReview,
+      Typed typed,
+      Argued argued,
+      boolean open) {
+
+    /** The path of the page. */
+    public String path() {
+      return "/advice/" + advice;
+    }
+
+    /** What was signed about this plan, or about the others of the season. */
+    public List<Signatures.Signed> signed(boolean ofThis) {
+      return signed.stream().filter(one -> one.ofShown() == ofThis).toList();
+    }
+  }
+
+  /** The page where no plan is on file yet. */
+  public record None(Frame frame, Who who) {}
+
+  /** What the record holds of a plan. */
+  private record Held(
+      Known.Given given, boolean isLast, String now, List<Signatures.Signed> signed) {
+
+    static Held of(Call call, Ledger ledger, Frame frame) {
+      Known.Given given = new Known(call, ledger).advice();
+      String key = given.advice().key();
+      String season = given.cycle().key();
+      return new Held(
+          given,
+          ledger.advices().latest(season, 1).get(0).key().equals(key),
+          CycleText.of(
+              given.advice().asOf(),
+              given.female(),
+              given.cycle(),
+              ledger.entries().current(season)),
+          new Signatures(ledger, frame.words(), Who.of(call, given.female(), given.cycle()).zone())
+              .of(season, key));
+    }
+  }
+
+  static List<Route> all() {
+    return List.of(
+        Route.page(Route.Method.GET, OF_SEASON, Route.Need.ANYBODY, ReasoningPages::last),
+        Route.page(Route.Method.POST, OF_SEASON, Route.Need.WRITER, ReasoningPages::keep),
+        Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, ReasoningPages::show),
+        Route.page(Route.Method.POST, ONE + "/reviews", Route.Need.VET, ReasoningPages::sign));
+  }
+
+  private static Answer last(Call call) {
+    return call.read(
+        ledger -> {
+          Known.Season season = new Known(call, ledger).season();
+          List<GivenAdvice> given = ledger.advices().latest(season.cycle().key(), 1);
+          if (!given.isEmpty()) {
+            return Answer.seeOther("/advice/" + given.get(0).key());
+          }
+          Who who = Who.of(call, season.female(), season.cycle());
+          Frame frame = Frame.of(call, "").titled("reasoning.title", who.name());
+          return Templates.page("reasoning-none", new None(frame, who));
+        });
+  }
+
+  /** Keeps a plan for now, to be looked at and signed. */
+  private static Answer keep(Call call) {
+    Answer answer =
+        call.read(
+            ledger -> {
+              Known known = new Known(call, ledger);
+              Known.Season season = known.season();
+              known.mustEnter(season.female());
+              return Answer.seeOther("/seasons/" + season.cycle().key() + "/reasoning");
+            });
+    SeasonPages.keepPlanAfter(call, answer);
+    return answer;
+  }
+
+  private static Answer show(Call call) {
+    return page(call, 200, Typed.nothing());
+  }
+
+  private static Answer page(Call call, int status, Typed typed) {
+    Frame untitled = Frame.of(call, "");
+    Held held = call.read(ledger -> Held.of(call, ledger, untitled));
+    GivenAdvice given = held.given().advice();
+    Who who = Who.of(call, held.given().female(), held.given().cycle());
+    Frame frame = untitled.titled("reasoning.title", who.name());
+    CycleRecord cycle = cycle(given);
+    Reasoning reasoning = call.environment().reason().apply(cycle);
+    OffsetDateTime asOf = reasoning.advice().asOf();
+    Argued argued =
+        Argued.of(
+            cycle,
+            reasoning,
+            call.environment().rules().get().sources(),
+            Filter.of(call::query),
+            frame.texts(),
+            frame.words());
+    return Templates.page(
+        status,
+        "reasoning",
+        new Shown(
+            frame,
+            who,
+            given.key(),
+            frame.words().moment(asOf),
+            held.isLast(),
+            Kept.of(given).validUntil().toInstant().isBefore(call.now()),
+            !held.now().equals(given.cycleFile()),
+            AdviceJson.text(reasoning.advice(), Layout.ONE_LINE).equals(given.answer()),
+            held.signed(),
+            call.person().role() == Role.VET,
+            typed,
+            argued,
+            call.query("open").isPresent()));
+  }
+
+  private static CycleRecord cycle(GivenAdvice given) {
+    if (CycleText.read(given.cycleFile()) instanceof Reading.Read read) {
+      return read.cycle();
+    }
+    throw new IllegalStateException("the cycle file of advice " + given.key() + " is refused");
+  }
+
+  private static Answer sign(Call call) {
+    Typed typed = Typed.of(call.form());
+    Texts texts = Texts.in(Locale.ROOT);
+    boolean agreed = typed.value("verdict").equals(Review.Verdict.AGREED.word());
+    if (!agreed && !typed.value("verdict").equals(Review.Verdict.DISAGREED.word())) {
+      typed.refuse("verdict", texts.say("fault.verdict"));
+    }
+    // lines are joined: what is kept is one paragraph
+    String note = typed.value("note").replaceAll("\\s+", " ");
+    if (note.isEmpty() && !agreed) {
+      typed.refuse("note", texts.say("fault.why"));
+    } else if (note.codePointCount(0, note.length()) > LONGEST_NOTE) {
+      typed.refuse("note", texts.say("fault.note-long", LONGEST_NOTE));
+    } else if (!note.codePoints().allMatch(Characters::isSafe)) {
+      typed.refuse("note", texts.say("problem.illegal-character"));
+    }
+    if (!typed.isGood()) {
+      return page(call, UNFIT, typed);
+    }
+    return Forms.save(
+        call,
+        typed,
+        ledger -> {
+          Known.Given given = new Known(call, ledger).advice();
+          Recording.of(call, ledger)
+              .review(
+                  given,
+                  agreed ? Review.Verdict.AGREED : Review.Verdict.DISAGREED,
+                  note.isEmpty() ? null : note);
+          return Answer.seeOther("/advice/" + given.advice().key() + "?done=signed");
+        },
+        ledger ->
+            Answer.seeOther(
+                "/advice/" + new Known(call, ledger).advice().advice().key() + "?done=sign-again"));
+  }
+}

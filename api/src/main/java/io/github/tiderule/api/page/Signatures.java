@@ -1,0 +1,88 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.record.GivenAdvice;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.Review;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What vets signed about the plans of a season, last first. */
+public final class Signatures {
+
+  /** Older plans than this many are not looked through. */
+  private static final int PLANS = 30;
+
+  private final Ledger ledger;
+  private final Words words;
+  private final ZoneId zone;
+  private final People people;
+
+  /**
+   * @param zone of the season
+   */
+  Signatures(Ledger ledger, Words words, ZoneId zone) {
+    this.ledger = ledger;
+    this.words = words;
+    this.zone = zone;
+    this.people = People.of(ledger);
+  }
+
+  /**
+   * What a vet signed.
+   *
+   * @param advice key of the plan it is about
+   * @param planAt the moment that plan was for
+   * @param ofShown whether it is about the plan that is shown beside it
+   */
+  public record Signed(
+      String by,
+      String at,
+      boolean agreed,
+      @Nullable String note,
+      String advice,
+      String planAt,
+      boolean ofShown) {}
+
+  /**
+   * About all plans of a season.
+   *
+   * @param shown key of the plan that is shown; absent where it is not on file
+   */
+  List<Signed> of(String season, @Nullable String shown) {
+    List<Signed> all = new ArrayList<>();
+    for (GivenAdvice given : ledger.advices().latest(season, PLANS)) {
+      List<Review> reviews = ledger.advices().reviews(given.key(), Page.Wanted.FIRST).items();
+      for (int i = reviews.size() - 1; i >= 0; i--) {
+        all.add(signed(reviews.get(i), given, shown));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  /**
+   * What is worth showing beside a plan: what was signed about it, or else the last word about an
+   * earlier one.
+   */
+  List<Signed> beside(String season, @Nullable String shown) {
+    List<Signed> all = of(season, shown);
+    List<Signed> about = all.stream().filter(Signed::ofShown).toList();
+    return about.isEmpty() ? all.stream().limit(1).toList() : about;
+  }
+
+  private Signed signed(Review review, GivenAdvice given, @Nullable String shown) {
+    return new Signed(
+        people.find(review.person()).map(Person::name).orElse(""),
+        words.moment(review.at().atZone(zone).toOffsetDateTime()),
+        review.verdict() == Review.Verdict.AGREED,
+        review.note(),
+        given.key(),
+        words.moment(given.asOf().atZone(zone).toOffsetDateTime()),
+        given.key().equals(shown));
+  }
+}

@@ -1,0 +1,52 @@
+package io.github.tiderule.api.page.form;
+
+import io.github.tiderule.rules.fact.Certainty;
+import io.github.tiderule.rules.fact.Folds;
+import io.github.tiderule.rules.fact.Handling;
+import io.github.tiderule.rules.fact.Method;
+import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.OvaryFinding;
+import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.Specimen;
+import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.Tube;
+import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.Worded;
+import java.time.DayOfWeek;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The words forms offer, which are those of cycle files; the texts have each as {@code NAME.WORD}.
+ */
+public final class Choices {
+
+  /** Stands for a unit nobody knows yet, which a cycle file leaves out. */
+  public static final String NOT_STATED = "not-stated";
+
+  public static final List<String> UNITS = words(Unit.values());
+  public static final List<String> METHODS = words(Method.values());
+  public static final List<String> SPECIMENS = words(Specimen.values());
+  public static final List<String> TUBES = words(Tube.values());
+  public static final List<String> HANDLING = words(Handling.values());
+  public static final List<String> LH = List.of("positive", "negative");
+  public static final List<String> NEUTROPHILS = words(Neutrophils.values());
+  public static final List<String> FOLDS = words(Folds.values());
+  public static final List<String> SIGNS = words(SignKind.values());
+  public static final List<String> PRESENT = List.of("yes", "no");
+  public static final List<String> FINDINGS = words(OvaryFinding.values());
+  public static final List<String> SEMEN = words(Semen.values());
+  public static final List<String> ROUTES = words(Route.values());
+  public static final List<String> CERTAINTIES = words(Certainty.values());
+  public static final List<String> TREATMENTS = words(TreatmentKind.values());
+  public static final List<String> WEEKDAYS =
+      Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();
+
+  private Choices() {}
+
+  private static List<String> words(Worded[] all) {
+    return Arrays.stream(all).map(Worded::word).toList();
+  }
+}

@@ -1,0 +1,24 @@
+package io.github.tiderule.api.page.plan;
+
+import io.github.tiderule.api.picture.Curve;
+import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.api.picture.CurveRow;
+import io.github.tiderule.api.picture.CurveSize;
+import java.util.List;
+
+/**
+ * The curve of a season, laid out for two widths, with the same numbers as a table.
+ *
+ * @param phone an {@code svg} element for narrow windows
+ * @param screen the same for others
+ */
+public record CurveView(String phone, String screen, List<CurveRow> rows) {
+
+  static CurveView of(Standing.Answered answered) {
+    CurveInput input =
+        new CurveInput(answered.told().cycle(), answered.told().advice(), answered.posterior());
+    Curve screen = Curve.of(input, CurveSize.SCREEN);
+    return new CurveView(
+        Curve.of(input, CurveSize.PHONE).svg("phone"), screen.svg("screen"), screen.rows());
+  }
+}

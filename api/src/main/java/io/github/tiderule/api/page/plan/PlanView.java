@@ -1,0 +1,145 @@
+package io.github.tiderule.api.page.plan;
+
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.ChangesReport;
+import io.github.tiderule.api.report.ObservationWords;
+import io.github.tiderule.api.report.Section;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Query;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.change.AdviceChange;
+import io.github.tiderule.engine.change.Told;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An answer as a page shows it.
+ *
+ * @param orderBy the last time to order; absent where nothing is ordered
+ * @param stops cautions that end all talk of timing
+ * @param vets cautions for which to see a vet
+ * @param cares other cautions
+ * @param curve absent where timing is not talked of
+ * @param changedFrom the moment of the answer before; absent where there was none
+ * @param changes what changed since then
+ */
+public record PlanView(
+    String headline,
+    String asOf,
+    @Nullable String orderBy,
+    List<Asked> questions,
+    List<String> stops,
+    List<String> vets,
+    List<String> cares,
+    List<DayCell> days,
+    @Nullable CurveView curve,
+    List<Section> sections,
+    @Nullable String changedFrom,
+    List<Section> changes) {
+
+  /**
+   * A question.
+   *
+   * @param about id of the observation
+   * @param name what people call the observation
+   */
+  public record Asked(String about, String name, String text, List<Query.Reading> readings) {}
+
+  /** An answer in somebody's words. */
+  public static PlanView of(
+      Standing.Answered answered, @Nullable Told before, Texts texts, Words words) {
+    Told told = answered.told();
+    Advice advice = told.advice();
+    Plan plan = advice.plan();
+    OffsetDateTime orderBy = plan == null ? null : plan.orderBy();
+    List<String> stops = cautions(advice, "stop", words);
+    ObservationWords names = new ObservationWords(told.cycle());
+    List<Asked> questions =
+        advice.questions().stream()
+            .map(
+                query ->
+                    new Asked(
+                        query.about(),
+                        words.localised(names.of(query.about())),
+                        words.localised(query.text()),
+                        query.readings().stream()
+                            .map(
+                                one ->
+                                    new Query.Reading(one.unit(), words.localised(one.meaning())))
+                            .toList()))
+            .toList();
+    return new PlanView(
+        words.localised(advice.action().headline()),
+        words.moment(advice.asOf()),
+        orderBy == null ? null : words.shortMoment(orderBy),
+        questions,
+        stops,
+        cautions(advice, "vet", words),
+        cautions(advice, "care", words),
+        stops.isEmpty() ? DayCell.all(advice, texts, words) : List.of(),
+        stops.isEmpty() ? CurveView.of(answered) : null,
+        localised(AdviceReport.sections(told.cycle(), advice), words),
+        before == null ? null : words.moment(before.advice().asOf()),
+        before == null ? List.of() : localised(changes(before, told), words));
+  }
+
+  private static List<Section> localised(List<Section> sections, Words words) {
+    return sections.stream()
+        .filter(section -> !section.heading().isEmpty())
+        .map(
+            section ->
+                new Section(
+                    section.heading(),
+                    section.lines().stream()
+                        .map(line -> new Section.Line(line.indent(), line.mark(), words.localised(line.words())))
+                        .toList()))
+        .toList();
+  }
+
+  private static List<String> cautions(Advice advice, String level, Words words) {
+    return advice.cautions().stream()
+        .filter(caution -> caution.level().equals(level))
+        .map(Warning::text)
+        .map(words::localised)
+        .toList();
+  }
+
+  private static List<Section> changes(Told before, Told after) {
+    AdviceChange change = AdviceChange.between(before, after);
+    return change.nothingMoved() && change.observations().isEmpty()
+        ? List.of()
+        : ChangesReport.sections(before, after, change);
+  }
+
+  /** A part of the report; empty where there is none. */
+  public List<Section.Line> lines(String heading) {
+    List<Section.Line> lines = new ArrayList<>();
+    for (Section section : sections) {
+      if (section.heading().equals(heading)) {
+        lines.addAll(section.lines());
+      }
+    }
+    return lines;
+  }
+
+  /** The parts that stand below the days, in their order. */
+  public List<Section> below() {
+    List<String> wanted =
+        List.of(
+            Section.HOW_SURE,
+            Section.NEXT_TEST,
+            Section.WOULD_CHANGE,
+            Section.WEIGHTS,
+            Section.DISAGREEMENTS,
+            Section.WHELPING,
+            Section.WHELPING_ONCE_BRED,
+            Section.PREGNANCY,
+            Section.CAESAREAN);
+    return sections.stream().filter(section -> wanted.contains(section.heading())).toList();
+  }
+}

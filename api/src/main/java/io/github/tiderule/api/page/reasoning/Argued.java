@@ -1,0 +1,147 @@
+package io.github.tiderule.api.page.reasoning;
+
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.report.ObservationWords;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.LocalProtocol;
+import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.rules.source.Sources;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The whole argument of a plan, or as much of it as a filter keeps.
+ *
+ * @param because rules the headline follows from
+ * @param choices what can be filtered by
+ * @param asked the rule asked for; absent where none is
+ * @param arguments one for each stage
+ * @param estimate absent where nothing can be said, or a part of the argument is asked for
+ * @param whelping absent where there is nothing to count from
+ * @param silent rules one condition short of speaking
+ * @param untold how many more there are, further off
+ * @param cited every source named above, by key
+ * @param local the clinic's own parameters; absent where there are none
+ */
+public record Argued(
+    String headline,
+    List<String> because,
+    Choices choices,
+    Filter filter,
+    @Nullable Asked asked,
+    List<Evidence> evidence,
+    List<Argument> arguments,
+    @Nullable Estimate estimate,
+    List<Day> days,
+    List<Dispute> disputes,
+    List<Compared> thumbs,
+    @Nullable Compared whelping,
+    List<NotFired> silent,
+    int untold,
+    List<Cited> cited,
+    @Nullable LocalProtocol local,
+    String engine,
+    String rules) {
+
+  /** What can be filtered by: values and what people call them. */
+  public record Choices(List<Named> observations, List<Named> rules, List<Named> days) {}
+
+  /**
+   * What was reasoned about a season, in somebody's words.
+   *
+   * @param reasoning the answer to {@code cycle}
+   */
+  public static Argued of(
+      CycleRecord cycle,
+      Reasoning reasoning,
+      Sources sources,
+      Filter filter,
+      Texts texts,
+      Words words) {
+    Advice advice = reasoning.advice();
+    Sentences sentences = new Sentences(words, new ObservationWords(cycle));
+    boolean whole = filter.isEmpty();
+    return new Argued(
+        words.localised(advice.action().headline()),
+        advice.action().because(),
+        choices(cycle, reasoning, filter, sentences, words),
+        filter,
+        filter.rule().isEmpty() ? null : Asked.of(filter.rule(), reasoning, sentences),
+        Evidence.all(cycle, reasoning, sources, filter, sentences, words),
+        Argument.all(reasoning, sources, filter, sentences),
+        whole ? Estimate.of(advice, words) : null,
+        Day.all(advice, sources, filter, sentences, texts, words),
+        Dispute.all(advice, sources, filter, sentences),
+        whole ? Compared.breeding(cycle, advice, sentences, texts, words) : List.of(),
+        whole ? Compared.whelping(cycle, advice, sentences, texts, words) : null,
+        silent(advice, filter, sentences),
+        whole ? reasoning.nearMissesUntold() : 0,
+        Cited.all(List.copyOf(keys(advice)), sources),
+        advice.stamp().overlay(),
+        advice.stamp().engine(),
+        advice.stamp().rules());
+  }
+
+  private static Choices choices(
+      CycleRecord cycle, Reasoning reasoning, Filter filter, Sentences sentences, Words words) {
+    Advice advice = reasoning.advice();
+    TreeMap<String, String> rules = new TreeMap<>();
+    advice.trace().forEach(line -> rules.put(line.rule(), line.title()));
+    advice.notFired().forEach(rule -> rules.put(rule.rule(), rule.title()));
+    reasoning.rule(filter.rule()).ifPresent(card -> rules.put(card.id(), card.title()));
+    return new Choices(
+        cycle.observations().stream().map(one -> sentences.named(one.id())).toList(),
+        rules.entrySet().stream()
+            .map(rule -> new Named(rule.getKey(), rule.getKey() + " " + rule.getValue()))
+            .toList(),
+        advice.breedingDays().stream()
+            .map(day -> day.day())
+            .sorted()
+            .map(day -> new Named(day.toString(), words.shortDay(day)))
+            .toList());
+  }
+
+  private static List<NotFired> silent(Advice advice, Filter filter, Sentences sentences) {
+    if (!filter.observation().isEmpty() || !filter.day().isEmpty()) {
+      return List.of();
+    }
+    return advice.notFired().stream()
+        .filter(rule -> filter.keepsRule(rule.rule()))
+        .map(rule -> new NotFired(rule.rule(), rule.title(), sentences.of(rule.missing())))
+        .toList();
+  }
+
+  private static TreeSet<String> keys(Advice advice) {
+    TreeSet<String> keys = new TreeSet<>();
+    advice.trace().stream().map(TraceLine::sources).forEach(keys::addAll);
+    advice.cautions().stream().map(Warning::sources).forEach(keys::addAll);
+    advice.breedingDays().stream()
+        .flatMap(day -> day.reasons().stream())
+        .map(Reason::sources)
+        .forEach(keys::addAll);
+    return keys;
+  }
+
+  /** How many conclusions are shown. */
+  public int count() {
+    return arguments.stream().mapToInt(Argument::count).sum();
+  }
+
+  /** Whether nothing at all is left by the filter. */
+  public boolean isNothing() {
+    return count() == 0
+        && evidence.isEmpty()
+        && days.isEmpty()
+        && disputes.isEmpty()
+        && silent.isEmpty()
+        && (asked == null || asked.outcome().equals("unknown"));
+  }
+}

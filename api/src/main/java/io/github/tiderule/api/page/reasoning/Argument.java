@@ -1,0 +1,102 @@
+package io.github.tiderule.api.page.reasoning;
+
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.rules.condition.ConditionSeen;
+import io.github.tiderule.rules.source.Sources;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What was concluded at one stage.
+ *
+ * @param stage its word, as in a trace
+ * @param rules what each rule said, in the order they first spoke
+ */
+public record Argument(String stage, List<Spoken> rules) {
+
+  /** The stages in the order a record goes through them; the estimate of the engine is one. */
+  public static final List<String> STAGES =
+      List.of("reading", "findings", "timeline", "days", "next", "care");
+
+  private static final String PARAMETER = "the parameter ";
+
+  /**
+   * What one rule said at a stage.
+   *
+   * @param steps each time it spoke
+   */
+  public record Spoken(String rule, String title, List<Step> steps, List<Cited> sources) {}
+
+  /**
+   * One conclusion.
+   *
+   * @param number its place in the trace
+   * @param from what it rests on; empty where that is no observation
+   * @param parameters the numbers it used, each with its value
+   * @param saw what its conditions saw; empty for the engine's own steps
+   */
+  public record Step(
+      int number,
+      List<String> sentences,
+      List<Named> from,
+      List<String> parameters,
+      List<Seen> saw) {}
+
+  /** The stages, each with what of it a filter keeps. */
+  static List<Argument> all(
+      Reasoning reasoning, Sources sources, Filter filter, Sentences sentences) {
+    return STAGES.stream()
+        .map(stage -> new Argument(stage, rules(stage, reasoning, sources, filter, sentences)))
+        .toList();
+  }
+
+  private static List<Spoken> rules(
+      String stage, Reasoning reasoning, Sources sources, Filter filter, Sentences sentences) {
+    Map<String, List<TraceLine>> byRule = new LinkedHashMap<>();
+    for (TraceLine line : reasoning.advice().trace()) {
+      if (line.stage().equals(stage) && filter.keeps(line)) {
+        byRule.computeIfAbsent(line.rule(), rule -> new ArrayList<>()).add(line);
+      }
+    }
+    return byRule.entrySet().stream()
+        .map(
+            rule ->
+                new Spoken(
+                    rule.getKey(),
+                    rule.getValue().get(0).title(),
+                    rule.getValue().stream()
+                        .map(line -> step(line, reasoning.conditions(line), filter, sentences))
+                        .toList(),
+                    Cited.all(
+                        rule.getValue().stream().flatMap(line -> line.sources().stream()).toList(),
+                        sources)))
+        .toList();
+  }
+
+  private static Step step(
+      TraceLine line, List<ConditionSeen> conditions, Filter filter, Sentences sentences) {
+    return new Step(
+        line.seq(),
+        sentences.of(line.concluded().stream().filter(filter::mentions).toList()),
+        sentences.named(line.matched()),
+        conditions.stream()
+            .map(ConditionSeen::subject)
+            .filter(Argument::isParameter)
+            .map(subject -> sentences.of(subject.substring(PARAMETER.length())))
+            .toList(),
+        Seen.spoke(
+            conditions.stream().filter(seen -> !isParameter(seen.subject())).toList(), sentences));
+  }
+
+  private static boolean isParameter(String subject) {
+    return subject.startsWith(PARAMETER);
+  }
+
+  /** How many conclusions there are. */
+  public int count() {
+    return rules.stream().mapToInt(rule -> rule.steps().size()).sum();
+  }
+}

@@ -1,0 +1,38 @@
+package io.github.tiderule.api.page.reasoning;
+
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Disagreement;
+import io.github.tiderule.rules.source.Sources;
+import java.util.List;
+
+/** A topic on which schools disagree, what each holds, and which way the plan leans and why. */
+public record Dispute(String about, List<Held> positions, String leansTo, String why) {
+
+  /** What one school holds. */
+  public record Held(String rule, String text, List<Cited> sources) {}
+
+  /** Those a filter keeps: of a rule, those in which it holds a position. */
+  static List<Dispute> all(Advice advice, Sources sources, Filter filter, Sentences sentences) {
+    if (!filter.observation().isEmpty() || !filter.day().isEmpty()) {
+      return List.of();
+    }
+    return advice.disagreements().stream()
+        .filter(
+            dispute -> dispute.positions().stream().anyMatch(one -> filter.keepsRule(one.rule())))
+        .map(dispute -> of(dispute, sources, sentences))
+        .toList();
+  }
+
+  private static Dispute of(Disagreement dispute, Sources sources, Sentences sentences) {
+    return new Dispute(
+        dispute.about(),
+        dispute.positions().stream()
+            .map(
+                one ->
+                    new Held(
+                        one.rule(), sentences.of(one.text()), Cited.all(one.sources(), sources)))
+            .toList(),
+        sentences.of(dispute.leansTo()),
+        sentences.of(dispute.why()));
+  }
+}

@@ -1,0 +1,115 @@
+package io.github.tiderule.api.page.reasoning;
+
+import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.picture.Curve;
+import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.api.picture.CurveRow;
+import io.github.tiderule.api.picture.CurveSize;
+import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.rules.source.Sources;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An observation as it was entered and as it is taken.
+ *
+ * @param asReported as it was written
+ * @param ngPerMl as it is reasoned with, in ng/mL; empty where it is no concentration or its unit
+ *     is missing
+ * @param nmolPerL the same in nmol/L
+ * @param series laboratory and method; empty where there is none
+ * @param use {@code taken}, {@code held}, {@code discounted} or {@code set-aside}
+ * @param notes why it is not taken simply as reported
+ * @param weight what it does to the estimate; absent where the timeline does not use it
+ */
+public record Evidence(
+    String id,
+    String what,
+    String at,
+    String asReported,
+    String ngPerMl,
+    String nmolPerL,
+    String series,
+    String use,
+    List<Note> notes,
+    @Nullable Weight weight) {
+
+  /** Why an observation is not taken simply as reported, by which rule. */
+  public record Note(String text, String rule, List<Cited> sources) {}
+
+  /**
+   * What an observation does to the estimate.
+   *
+   * @param shift hours by which it moves the median of ovulation, signed
+   * @param width hours by which it widens the span of 9 times in 10, signed
+   * @param odd chance that it does not belong with the others, in 100
+   */
+  public record Weight(String shift, String width, String odd) {}
+
+  /** What a filter keeps, in time order. */
+  static List<Evidence> all(
+      CycleRecord cycle,
+      Reasoning reasoning,
+      Sources sources,
+      Filter filter,
+      Sentences sentences,
+      Words words) {
+    Advice advice = reasoning.advice();
+    return Curve.of(CurveInput.of(cycle, reasoning), CurveSize.SCREEN).rows().stream()
+        .filter(row -> filter.keepsAny(List.of(row.observation())))
+        .filter(row -> filter.keepsDay(row.at().toLocalDate()))
+        .filter(row -> filter.rule().isEmpty() || isUsedBy(filter.rule(), row, advice))
+        .map(row -> of(row, advice, sources, sentences, words))
+        .toList();
+  }
+
+  private static boolean isUsedBy(String rule, CurveRow row, Advice advice) {
+    return advice.trace().stream()
+            .anyMatch(
+                line -> line.rule().equals(rule) && line.matched().contains(row.observation()))
+        || advice.observationNotes().stream()
+            .anyMatch(
+                note -> note.rule().equals(rule) && note.observation().equals(row.observation()));
+  }
+
+  private static Evidence of(
+      CurveRow row, Advice advice, Sources sources, Sentences sentences, Words words) {
+    return new Evidence(
+        row.observation(),
+        row.what(),
+        words.shortMoment(row.at()),
+        words.localised(row.asReported()),
+        words.localised(row.ngPerMl()),
+        words.localised(row.nmolPerL()),
+        row.series(),
+        row.use(),
+        advice.observationNotes().stream()
+            .filter(note -> note.observation().equals(row.observation()))
+            .map(
+                note ->
+                    new Note(
+                        sentences.of(note.text()), note.rule(), Cited.all(note.sources(), sources)))
+            .toList(),
+        advice.influence().stream()
+            .filter(one -> one.observation().equals(row.observation()))
+            .findFirst()
+            .map(one -> weight(one, words))
+            .orElse(null));
+  }
+
+  private static Weight weight(Influence influence, Words words) {
+    return new Weight(
+        words.number(signed(influence.ovulationShiftHours())),
+        words.number(signed(influence.widthChangeHours())),
+        Shares.number(influence.oddProbability()));
+  }
+
+  private static String signed(double hours) {
+    return String.format(Locale.ROOT, "%+.1f", hours).replace('-', '−');
+  }
+}

@@ -1,0 +1,40 @@
+package io.github.tiderule.api.page.reasoning;
+
+import io.github.tiderule.rules.condition.CheckSeen;
+import io.github.tiderule.rules.condition.ConditionSeen;
+import io.github.tiderule.rules.condition.Outcome;
+import java.util.List;
+
+/**
+ * A condition of a rule and what it saw.
+ *
+ * @param outcome in words; empty where it goes without saying, since the rule spoke
+ * @param checks its tests, each with the value it saw
+ */
+public record Seen(String outcome, String subject, List<String> checks) {
+
+  /** The conditions of a rule that spoke. */
+  static List<Seen> spoke(List<ConditionSeen> conditions, Sentences sentences) {
+    return conditions.stream().map(one -> of(one, "", false, sentences)).toList();
+  }
+
+  /** The conditions of a rule that kept silent, with how each came out. */
+  static List<Seen> silent(List<ConditionSeen> conditions, Sentences sentences) {
+    return conditions.stream().map(one -> of(one, one.outcome().words(), true, sentences)).toList();
+  }
+
+  private static Seen of(
+      ConditionSeen seen, String outcome, boolean withOutcomes, Sentences sentences) {
+    return new Seen(
+        outcome,
+        sentences.of(seen.subject()),
+        seen.checks().stream().map(check -> words(check, withOutcomes, sentences)).toList());
+  }
+
+  private static String words(CheckSeen check, boolean withOutcome, Sentences sentences) {
+    String saw = check.saw().isEmpty() ? "" : " [" + check.saw() + "]";
+    String outcome =
+        withOutcome && check.outcome() != Outcome.NOT_TRIED ? check.outcome().words() + ": " : "";
+    return outcome + sentences.of(check.words() + saw);
+  }
+}

@@ -1,0 +1,169 @@
+package io.github.tiderule.api.picture;
+
+import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The curve of a season, from top to bottom: what its marks mean, progesterone on the log scale
+ * with what is expected and planned, how likely LH peak and ovulation are, a row for each other
+ * kind of observation, and the days.
+ *
+ * <p>Immutable. The same input gives the same picture.
+ */
+public final class Curve {
+
+  private static final String FONTS =
+      "'Liberation Sans', Arial, Helvetica, 'DejaVu Sans', sans-serif";
+  private static final double DENSITY = 5;
+
+  private final CurveInput input;
+  private final CurveSize size;
+  private final Frame frame;
+
+  private Curve(CurveInput input, CurveSize size) {
+    this.input = input;
+    this.size = size;
+    this.frame = Frame.of(input, size);
+  }
+
+  /** A curve, laid out for a width. */
+  public static Curve of(CurveInput input, CurveSize size) {
+    return new Curve(input, size);
+  }
+
+  /** The title the picture has. */
+  public String title() {
+    return CurveWords.title(input);
+  }
+
+  /** The description the picture has: what it shows, for those who do not see it. */
+  public String description() {
+    return CurveWords.description(input, frame.times());
+  }
+
+  /** The numbers in it, and those that found no room: all observations in time order. */
+  public List<CurveRow> rows() {
+    return new CurveTable(input).rows();
+  }
+
+  /**
+   * The picture, an {@code svg} element without an XML declaration, fit to stand within a page.
+   *
+   * @param name what ids within it begin with, so that several can stand in one page; letters only
+   * @throws IllegalArgumentException if the name is something else
+   */
+  public String svg(String name) {
+    if (!name.matches("[A-Za-z]+")) {
+      throw new IllegalArgumentException("not a name of letters: " + name);
+    }
+    Frame fresh = Frame.of(input, size);
+    double letter = size.letter();
+    ExpectedBand band = ExpectedBand.of(input, fresh.times());
+    Svg head = new Svg();
+    double top = new Legend(fresh, band).draw(head, 2) + 1.7 * letter;
+    double bottom = top + size.levels();
+    LevelScale levels = scale(fresh, band, bottom, top);
+
+    Svg body = new Svg();
+    DateAxis dates = new DateAxis(fresh);
+    FindingRows rows = new FindingRows(fresh);
+    double densities = bottom + (input.posterior().isEmpty() ? 0 : DENSITY * letter);
+    double foot = densities + rows.height();
+    PlanStrips plan = new PlanStrips(fresh);
+    dates.grid(body, top, foot);
+    plan.draw(body, top, foot);
+    levels.ticks(body, fresh, Unit.NG_PER_ML, true);
+    levels.ticks(body, fresh, Unit.NMOL_PER_L, false);
+    band.draw(body, fresh, levels);
+    frameOf(body, fresh, top, bottom);
+    plan.now(body, top, foot);
+    plan.number(body, top);
+    new LevelMarks(fresh, levels).draw(body);
+    if (noLevel()) {
+      fresh
+          .labels()
+          .write(
+              body,
+              "no progesterone value yet",
+              letter,
+              Colours.QUIET,
+              size.width() / 2,
+              (top + bottom) / 2);
+    }
+    input
+        .posterior()
+        .ifPresent(posterior -> new DensityPanel(fresh, posterior).draw(body, bottom, densities));
+    rows.draw(body, densities);
+    dates.draw(body, foot);
+    return whole(name, foot + dates.height(), head.add(body));
+  }
+
+  private boolean noLevel() {
+    return input.all(Progesterone.class).isEmpty() && input.all(ProgesteroneBand.class).isEmpty();
+  }
+
+  private static void frameOf(Svg body, Frame frame, double top, double bottom) {
+    body.empty(
+        "rect",
+        "x",
+        frame.left(),
+        "y",
+        top,
+        "width",
+        frame.right() - frame.left(),
+        "height",
+        bottom - top,
+        "fill",
+        "none",
+        "stroke",
+        Colours.FRAME,
+        "stroke-width",
+        1);
+  }
+
+  private LevelScale scale(Frame shown, ExpectedBand band, double bottom, double top) {
+    List<Double> all = new ArrayList<>(List.of(band.lowest(), band.highest()));
+    for (Progesterone value : input.all(Progesterone.class)) {
+      if (value.statedUnit() != null
+          && value.value() > 0
+          && !input.held(value.id())
+          && shown.times().holds(value.at())) {
+        all.add(value.ngPerMl());
+      }
+    }
+    return LevelScale.holding(
+        all.stream().mapToDouble(one -> one).filter(one -> one > 0).min().orElse(1),
+        all.stream().mapToDouble(one -> one).filter(one -> one < 1e6).max().orElse(1),
+        bottom,
+        top);
+  }
+
+  private String whole(String name, double height, Svg drawing) {
+    Svg svg = new Svg();
+    svg.open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "viewBox",
+        "0 0 " + Svg.number(size.width()) + " " + Svg.number(height),
+        "width",
+        size.width(),
+        "height",
+        height,
+        "role",
+        "img",
+        "aria-labelledby",
+        name + "-title " + name + "-desc",
+        "xml:lang",
+        "en",
+        "font-family",
+        FONTS);
+    svg.text("title", title(), "id", name + "-title");
+    svg.text("desc", description(), "id", name + "-desc");
+    svg.empty("rect", "width", size.width(), "height", height, "fill", Colours.PAPER);
+    return svg.add(drawing).close("svg").toString();
+  }
+}

@@ -1,0 +1,180 @@
+package io.github.tiderule.api.picture;
+
+import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.Quantiles;
+import io.github.tiderule.rules.fact.Digits;
+import io.github.tiderule.rules.fact.Method;
+import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.Unit;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What a curve says in words: its title, its description, and the names of what is on it. */
+public final class CurveWords {
+
+  private static final int LONGEST_NAME = 26;
+
+  private final CurveInput input;
+
+  CurveWords(CurveInput input) {
+    this.input = input;
+  }
+
+  /** The title of a curve. */
+  static String title(CurveInput input) {
+    return "Progesterone and timing of " + who(input.cycle(), input.advice());
+  }
+
+  private static String who(CycleRecord cycle, Advice advice) {
+    String name = cycle.female().name();
+    String id = advice.femaleId();
+    return name != null ? name : id != null ? id : "an unnamed female";
+  }
+
+  /** What a curve shows, for those who do not see it. */
+  static String description(CurveInput input, TimeScale times) {
+    StringBuilder words = new StringBuilder();
+    words
+        .append("Progesterone on a logarithmic scale, ")
+        .append(LocalWords.day(times.first()))
+        .append(" to ")
+        .append(LocalWords.day(times.end().minusDays(1)))
+        .append(". ");
+    List<Progesterone> values = input.all(Progesterone.class);
+    if (values.isEmpty()) {
+      words.append("There is no value yet. ");
+    } else {
+      Progesterone last = values.get(values.size() - 1);
+      words
+          .append(values.size())
+          .append(values.size() == 1 ? " value; " : " values; ")
+          .append("the latest is ")
+          .append(new CurveWords(input).of(last))
+          .append(". ");
+    }
+    Quantiles peak = input.advice().lhPeak();
+    if (peak != null) {
+      words.append("LH peak around ").append(LocalWords.about(peak.median())).append(". ");
+    }
+    Ovulation ovulation = input.advice().ovulation();
+    if (ovulation != null) {
+      words
+          .append("Ovulation around ")
+          .append(LocalWords.about(ovulation.median()))
+          .append(", 9 times in 10 between ")
+          .append(LocalWords.about(ovulation.p05()))
+          .append(" and ")
+          .append(LocalWords.about(ovulation.p95()))
+          .append(". ");
+    }
+    List<PlanStrips.Window> plan = PlanStrips.windows(input);
+    if (!plan.isEmpty()) {
+      words
+          .append("Planned breedings: ")
+          .append(LocalWords.moments(plan.stream().map(PlanStrips.Window::best).toList()))
+          .append(". ");
+    }
+    return words.append("The table holds every number.").toString();
+  }
+
+  /** A value with both units, its series, its time and how it is taken. */
+  String of(Progesterone value) {
+    return level(value)
+        + ", "
+        + moment(value.at())
+        + ", "
+        + value.series().words()
+        + (input.taken(value.id()) ? "" : ", " + input.use(value.id()));
+  }
+
+  private static String level(Progesterone value) {
+    String comparator = value.comparator() == null ? "" : value.comparator().word();
+    return value.statedUnit() == null
+        ? comparator + plain(value.value()) + " without a unit"
+        : comparator + Digits.bothUnits(value.ngPerMl());
+  }
+
+  /** A kit's band with its time and how it is taken. */
+  String of(ProgesteroneBand band) {
+    return "kit band "
+        + number(band)
+        + ", "
+        + moment(band.at())
+        + (input.taken(band.id()) ? "" : ", " + input.use(band.id()));
+  }
+
+  /** When something was, as in {@code Thu 14 Jan 2027, 08:00}. */
+  String moment(Instant at) {
+    return LocalWords.moment(local(at));
+  }
+
+  OffsetDateTime local(Instant at) {
+    return at.atZone(input.cycle().zone()).toOffsetDateTime();
+  }
+
+  /** A value as it was reported, its unit named where it is not ng/mL. */
+  static String number(Progesterone value) {
+    String number =
+        (value.comparator() == null ? "" : value.comparator().word()) + plain(value.value());
+    Unit unit = value.statedUnit();
+    return unit == null ? number + " unit?" : unit == Unit.NMOL_PER_L ? number + " nmol" : number;
+  }
+
+  /** The edges of a band as they were reported. */
+  static String number(ProgesteroneBand band) {
+    Double low = band.low();
+    Double high = band.high();
+    String unit = unit(band);
+    if (low == null) {
+      return high == null ? "no edges" : "<" + plain(high) + unit;
+    }
+    return (high == null ? ">" + plain(low) : plain(low) + "–" + plain(high)) + unit;
+  }
+
+  private static String unit(ProgesteroneBand band) {
+    @Nullable Unit unit = band.statedUnit();
+    return unit == null ? ", unit missing" : unit == Unit.NMOL_PER_L ? " nmol" : "";
+  }
+
+  /** How an observation is taken, short enough for a label. */
+  static String brief(String use) {
+    return switch (use) {
+      case "discounted" -> "doubted";
+      case "set-aside" -> "set aside";
+      default -> use;
+    };
+  }
+
+  /** A series, cut where its laboratory's name is long. */
+  static String brief(Series series) {
+    String laboratory = series.laboratory().isEmpty() ? "laboratory unnamed" : series.laboratory();
+    int letters = laboratory.codePointCount(0, laboratory.length());
+    String cut =
+        letters <= LONGEST_NAME
+            ? laboratory
+            : laboratory.substring(0, laboratory.offsetByCodePoints(0, LONGEST_NAME - 1)) + "…";
+    return cut
+        + ", "
+        + (series.method() == Method.UNKNOWN ? "method unknown" : series.method().word());
+  }
+
+  /** A number as it was written, without idle zeros. */
+  static String plain(double value) {
+    BigDecimal number = BigDecimal.valueOf(value).stripTrailingZeros();
+    return (number.scale() < 0 ? number.setScale(0) : number).toPlainString();
+  }
+
+  /** What kind of thing an observation is, and what it showed. */
+  String what(Observation observation) {
+    return new FindingWords(this).of(observation);
+  }
+}

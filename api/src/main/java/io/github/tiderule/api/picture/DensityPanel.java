@@ -1,0 +1,102 @@
+package io.github.tiderule.api.picture;
+
+import io.github.tiderule.engine.Posterior;
+import io.github.tiderule.engine.Posterior.Likely;
+import java.util.List;
+
+/** How likely LH peak and ovulation are at each time: one dashed, one solid and filled. */
+final class DensityPanel {
+
+  private final Frame frame;
+  private final Posterior posterior;
+
+  DensityPanel(Frame frame, Posterior posterior) {
+    this.frame = frame;
+    this.posterior = posterior;
+  }
+
+  void draw(Svg svg, double top, double bottom) {
+    List<Likely> peak = posterior.lhPeak();
+    List<Likely> ovulation = posterior.ovulation();
+    double letter = frame.letter();
+    double most = Math.max(most(peak).perDay(), most(ovulation).perDay());
+    double scale = (bottom - top - 1.5 * letter) / most;
+    svg.empty(
+        "path",
+        "d",
+        path(ovulation, scale, bottom),
+        "fill",
+        Colours.OVULATION_FILL,
+        "stroke",
+        Colours.OVULATION,
+        "stroke-width",
+        1.4);
+    svg.empty(
+        "path",
+        "d",
+        path(peak, scale, bottom),
+        "fill",
+        "none",
+        "stroke",
+        Colours.PEAK,
+        "stroke-width",
+        1.4,
+        "stroke-dasharray",
+        "5 3");
+    svg.line(frame.left(), bottom, frame.right(), bottom, Colours.FRAME, 1, "");
+    name(svg, "ovulation", Colours.OVULATION, most(ovulation), scale, bottom, 1);
+    name(svg, "LH peak", Colours.PEAK, most(peak), scale, bottom, -1);
+  }
+
+  private void name(
+      Svg svg, String name, String fill, Likely most, double scale, double bottom, int side) {
+    double letter = frame.letter();
+    double x = frame.times().within(most.at());
+    double y = bottom - scale * most.perDay() - 0.35 * letter;
+    double aside = 0.5 * Labels.breadth(name, letter);
+    frame
+        .labels()
+        .write(
+            svg,
+            name,
+            letter,
+            fill,
+            x,
+            y,
+            x + side * aside,
+            y,
+            x + side * 2 * aside,
+            y,
+            x + side * 3 * aside,
+            bottom - 0.5 * letter);
+  }
+
+  private static Likely most(List<Likely> density) {
+    Likely most = density.get(0);
+    for (Likely one : density) {
+      most = one.perDay() > most.perDay() ? one : most;
+    }
+    return most;
+  }
+
+  private String path(List<Likely> density, double scale, double bottom) {
+    List<Smooth.Point> points =
+        density.stream()
+            .filter(one -> frame.times().holds(one.at()))
+            .map(one -> new Smooth.Point(frame.times().x(one.at()), bottom - scale * one.perDay()))
+            .toList();
+    if (points.isEmpty()) {
+      return 'M' + Smooth.place(frame.left(), bottom) + 'Z';
+    }
+    Smooth.Point first = points.get(0);
+    Smooth.Point last = points.get(points.size() - 1);
+    return 'M'
+        + Smooth.place(first.x(), bottom)
+        + 'L'
+        + Smooth.place(first.x(), first.y())
+        + Smooth.through(points)
+        + 'L'
+        + Smooth.place(last.x(), bottom)
+        + 'Z';
+  }
+}

@@ -1,0 +1,160 @@
+package io.github.tiderule.api.picture;
+
+import io.github.tiderule.rules.fact.BreedingDone;
+import io.github.tiderule.rules.fact.LhTest;
+import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.Sign;
+import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.Smear;
+import io.github.tiderule.rules.fact.Vaginoscopy;
+import org.jspecify.annotations.Nullable;
+
+/** What an observation showed, in words: whole for a table, short for a row of the picture. */
+final class FindingWords {
+
+  private final CurveWords words;
+
+  FindingWords(CurveWords words) {
+    this.words = words;
+  }
+
+  /** As in {@code smear: 85 % cornified, no neutrophils}. */
+  String of(Observation observation) {
+    if (observation instanceof Progesterone value) {
+      return "progesterone " + CurveWords.number(value) + ", " + value.series().words();
+    }
+    if (observation instanceof ProgesteroneBand band) {
+      return words.of(band);
+    }
+    return kind(observation) + ": " + whole(observation);
+  }
+
+  /** What kind of observation it is. */
+  static String kind(Observation observation) {
+    if (observation instanceof Smear) {
+      return "smear";
+    }
+    if (observation instanceof LhTest) {
+      return "LH test";
+    }
+    if (observation instanceof Vaginoscopy) {
+      return "vaginal folds";
+    }
+    if (observation instanceof Sign) {
+      return "sign";
+    }
+    if (observation instanceof OvaryScan) {
+      return "ultrasound";
+    }
+    return observation instanceof BreedingDone ? "breeding" : "progesterone";
+  }
+
+  /** The name of the row an observation belongs to; empty where it is drawn as a level. */
+  static String row(Observation observation) {
+    if (observation instanceof Smear) {
+      return "smear";
+    }
+    if (observation instanceof LhTest) {
+      return "LH";
+    }
+    if (observation instanceof Vaginoscopy) {
+      return "folds";
+    }
+    if (observation instanceof Sign sign) {
+      return row(sign.sign());
+    }
+    if (observation instanceof OvaryScan) {
+      return "scan";
+    }
+    return observation instanceof BreedingDone ? "bred" : "";
+  }
+
+  /** Each sign has a row of its own. */
+  static String row(SignKind sign) {
+    return switch (sign) {
+      case STANDS -> "stands";
+      case REFUSES -> "refuses";
+      case FLAGS -> "flags";
+      case VULVA_SOFTENS -> "vulva";
+      case BLEEDING_STOPS -> "blood";
+      case FOUL_DISCHARGE -> "foul";
+      case UNWELL -> "unwell";
+    };
+  }
+
+  /** What it showed, in a word or two. */
+  static String brief(Observation observation) {
+    if (observation instanceof Smear smear) {
+      Double cornified = smear.cornifiedPercent();
+      return cornified == null ? neutrophils(smear.neutrophils()) : Math.round(cornified) + "%";
+    }
+    if (observation instanceof LhTest test) {
+      return test.positive() ? "positive" : "negative";
+    }
+    if (observation instanceof Vaginoscopy look) {
+      return look.folds().word();
+    }
+    if (observation instanceof Sign sign) {
+      return sign.sign().word().replace('-', ' ') + (sign.present() ? "" : ", not seen");
+    }
+    if (observation instanceof OvaryScan scan) {
+      return scan.finding().word();
+    }
+    return observation instanceof BreedingDone done ? done.semen().word() : "";
+  }
+
+  /** What it showed, all of it. */
+  static String whole(Observation observation) {
+    if (observation instanceof Smear smear) {
+      Double cornified = smear.cornifiedPercent();
+      String cells = cornified == null ? "" : CurveWords.plain(cornified) + " % cornified";
+      String white = neutrophils(smear.neutrophils());
+      return cells + (cells.isEmpty() || white.isEmpty() ? "" : ", ") + white;
+    }
+    if (observation instanceof BreedingDone done) {
+      String route = done.route() == Route.NATURAL ? "" : ", " + done.route().word();
+      return done.semen().word() + route;
+    }
+    return brief(observation);
+  }
+
+  private static String neutrophils(@Nullable Neutrophils neutrophils) {
+    if (neutrophils == null) {
+      return "";
+    }
+    return switch (neutrophils) {
+      case NONE -> "no neutrophils";
+      case FEW -> "few neutrophils";
+      case MANY -> "many neutrophils";
+    };
+  }
+
+  /** The word written at its mark; empty where row and mark say it all. */
+  static String label(Observation observation) {
+    if (observation instanceof LhTest) {
+      return "";
+    }
+    if (observation instanceof Sign sign) {
+      return switch (sign.sign()) {
+        case VULVA_SOFTENS -> "softens";
+        case BLEEDING_STOPS -> "stops";
+        case FOUL_DISCHARGE -> "discharge";
+        case STANDS, REFUSES, FLAGS, UNWELL -> "";
+      };
+    }
+    return brief(observation);
+  }
+
+  /** Whether it says yes: a mark is filled then, hollow otherwise. */
+  static boolean saysYes(Observation observation) {
+    if (observation instanceof LhTest test) {
+      return test.positive();
+    }
+    return !(observation instanceof Sign sign) || sign.present();
+  }
+}

@@ -1,0 +1,105 @@
+package io.github.tiderule.api.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A part of a report before it is set in lines, so that it can be set in another way.
+ *
+ * @param heading empty for the lines at the head and at the foot of a report
+ * @param lines paragraphs, in order
+ */
+public record Section(String heading, List<Line> lines) {
+
+  /** The one thing to do now. */
+  public static final String NOW = "What to do now";
+
+  /** Which days and when, and what to do for it. */
+  public static final String PLAN = "The plan";
+
+  /** When she ovulates, and how closely that is known. */
+  public static final String HOW_SURE = "How sure";
+
+  /** What to test next, and when to ask again. */
+  public static final String NEXT_TEST = "Next test";
+
+  /** What must be answered first. */
+  public static final String QUESTIONS = "Questions to you";
+
+  /** Results that are not taken as reported. */
+  public static final String TAKEN = "How her results are taken";
+
+  /** When she would whelp. */
+  public static final String WHELPING = "Whelping, if she conceives";
+
+  /** When she whelps. */
+  public static final String WHELPING_ONCE_BRED = "Whelping";
+
+  /** What is due in a pregnancy. */
+  public static final String PREGNANCY = "Pregnancy calendar";
+
+  /** Days for a planned caesarean. */
+  public static final String CAESAREAN = "Days for a planned caesarean";
+
+  /** Values at which the plan would be another. */
+  public static final String WOULD_CHANGE = "What would change this";
+
+  /** What moved the estimate most. */
+  public static final String WEIGHTS = "What moved the estimate";
+
+  /** What schools hold. */
+  public static final String DISAGREEMENTS = "Where the trade disagrees";
+
+  /** What to take care of. */
+  public static final String CAUTIONS = "Cautions";
+
+  public Section {
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * A paragraph.
+   *
+   * @param indent columns it is set in by
+   * @param mark what it hangs from, such as a bullet or a label; may be empty
+   */
+  public record Line(int indent, String mark, String words) {
+
+    /** Mark and words, the mark left out where it is a bullet. */
+    public String text() {
+      return mark.isEmpty() || mark.equals("-") ? words : mark + " " + words;
+    }
+  }
+
+  /** The paragraphs as texts. */
+  public List<String> texts() {
+    return lines.stream().map(Line::text).toList();
+  }
+
+  /** The section of a heading; one without lines where there is none. */
+  public static Section of(List<Section> all, String heading) {
+    return all.stream()
+        .filter(section -> section.heading().equals(heading))
+        .findFirst()
+        .orElse(new Section(heading, List.of()));
+  }
+
+  /** A section being written. */
+  static final class Draft {
+
+    private final String heading;
+    private final List<Line> lines = new ArrayList<>();
+
+    Draft(String heading) {
+      this.heading = heading;
+    }
+
+    void add(int indent, String mark, String words) {
+      lines.add(new Line(indent, mark, words));
+    }
+
+    Section section() {
+      return new Section(heading, lines);
+    }
+  }
+}

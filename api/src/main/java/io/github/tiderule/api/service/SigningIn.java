@@ -1,0 +1,97 @@
+package io.github.tiderule.api.service;
+
+import io.github.tiderule.api.access.Attempts;
+import io.github.tiderule.api.access.Audit;
+import io.github.tiderule.api.access.Passwords;
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.access.Sessions;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/** Begins and ends the session of a person. */
+public final class SigningIn {
+
+  private SigningIn() {}
+
+  /**
+   * Begins a session, and has the answer set its cookie.
+   *
+   * @throws Refusal if name and password are not right, or were tried too often
+   */
+  public static Sessions.Begun begin(Call call, String name, String password) {
+    Person person = authenticated(call, name, password);
+    return call.environment()
+        .store()
+        .change(
+            ledger -> {
+              Sessions.Begun begun = Sessions.of(ledger).begin(person, call.now());
+              Audit.of(ledger)
+                  .note(person, "signed-in", null, null, call.caller().address(), call.now());
+              call.setCookie(begun.secret(), Sessions.LASTS);
+              return begun;
+            });
+  }
+
+  private static Person authenticated(Call call, String name, String password) {
+    Attempts attempts = call.environment().attempts();
+    List<String> counted = List.of("name " + name, "address " + call.caller().address());
+    for (String what : counted) {
+      Duration wait = attempts.wait(what, call.now());
+      if (wait.compareTo(Duration.ZERO) > 0) {
+        throw Refusal.tooOften(wait);
+      }
+    }
+    Optional<Person> person =
+        call.read(ledger -> People.of(ledger).named(name)).filter(one -> one.closedAt() == null);
+    Optional<String> hash =
+        person.flatMap(one -> call.read(ledger -> People.of(ledger).password(one.key())));
+    Passwords passwords = call.environment().passwords();
+    boolean right;
+    if (hash.isPresent()) {
+      right = passwords.check(password, hash.get());
+    } else {
+      passwords.checkNobodys(password);
+      right = false;
+    }
+    if (!right) {
+      counted.forEach(what -> attempts.failed(what, call.now()));
+      call.change(
+          ledger -> {
+            Audit.of(ledger)
+                .note(
+                    person.orElse(null),
+                    "sign-in-failed",
+                    null,
+                    null,
+                    call.caller().address(),
+                    call.now());
+            return Answer.done();
+          });
+      throw Refusal.notSignedIn("Name or password is wrong.");
+    }
+    counted.forEach(attempts::succeeded);
+    return person.orElseThrow();
+  }
+
+  /**
+   * Ends the session of who asks, and has the answer take its cookie away.
+   *
+   * @throws Refusal if there is none
+   */
+  public static void end(Call call) {
+    Sessions.Session session = call.caller().session();
+    if (session == null) {
+      throw Refusal.notFound();
+    }
+    call.change(
+        ledger -> {
+          Sessions.of(ledger).end(session);
+          call.setCookie("", Duration.ZERO);
+          Audit.of(ledger)
+              .note(call.person(), "signed-out", null, null, call.caller().address(), call.now());
+          return Answer.done();
+        });
+  }
+}

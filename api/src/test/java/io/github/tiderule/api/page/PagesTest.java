@@ -1,0 +1,271 @@
+package io.github.tiderule.api.page;
+
+import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.anyOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
+
+import io.github.tiderule.api.access.Role;
+import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.service.Desk;
+import io.github.tiderule.api.service.Route;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every route of the pages, as somebody asks who may not. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PagesTest {
+
+  private static final HttpClient HTTP = HttpClient.newHttpClient();
+  private static final String SECRET = "Secret of anna";
+  private static final Set<String> FOR_ALL = Set.of("/sign-in", "/help", "/assets/{digest}/{name}");
+
+  private final Desk desk = Desk.withUsers();
+  private String annas = "";
+  private String berthas = "";
+  private String female = "";
+  private String season = "";
+
+  @BeforeAll
+  void world() {
+    annas = desk.token("anna", Role.KEEPER);
+    berthas = desk.token("bertha", Role.KEEPER);
+    String made =
+        send("POST", "/females/new", annas, "once=a1&name=" + SECRET.replace(' ', '+'))
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+    female = made.split("/", -1)[2];
+    made =
+        send(
+                "POST",
+                "/females/" + female + "/seasons/new",
+                annas,
+                "once=a2&zone=Europe/Vienna&on=2027-01-03&certainty=seen")
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+    season = made.replaceFirst("\\?.*", "").replaceFirst(".*/", "");
+    send(
+        "POST",
+        "/seasons/" + season + "/enter/progesterone",
+        annas,
+        "once=a3&value=2.1&unit=ng/mL&at=2027-01-12T08:00");
+  }
+
+  @AfterAll
+  void close() {
+    desk.close();
+  }
+
+  static List<Route> routes() {
+    return Pages.site().routes();
+  }
+
+  private String path(Route route) {
+    return route
+        .path()
+        .replace("{female}", female)
+        .replace("{cycle}", season)
+        .replace("{kind}", "lh")
+        .replace("{digest}/{name}", "0/page.css")
+        .replace("{observation}", "p1");
+  }
+
+  private HttpResponse<String> send(String method, String path, String token, String form) {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + desk.service.port() + path));
+    if (!token.isEmpty()) {
+      request.header("Authorization", "Bearer " + token);
+    }
+    request.header("Accept", "text/html");
+    if (method.equals("GET")) {
+      request.GET();
+    } else {
+      request
+          .header("Content-Type", "application/x-www-form-urlencoded")
+          .POST(HttpRequest.BodyPublishers.ofString(form));
+    }
+    try {
+      return HTTP.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private String form(Route route) {
+    return "once="
+        + route.path().hashCode()
+        + "&was=1&reason=x&unit=ng/mL&name=x&clinic=yes"
+        + "&zone=UTC&certainty=unknown&result=positive&at=2027-01-12T08:00&value=9";
+  }
+
+  @ParameterizedTest
+  @MethodSource("routes")
+  void whoIsNotSignedInIsAskedToBe(Route route) {
+    if (FOR_ALL.contains(route.path())) {
+      return;
+    }
+    HttpResponse<String> got = send(route.method().name(), path(route), "", form(route));
+    assertThat(route.toString(), got.statusCode(), is(303));
+    assertThat(got.headers().firstValue("Location").orElseThrow(), startsWith("/sign-in"));
+    assertThat(got.body(), not(containsString(SECRET)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("routes")
+  void anotherKeeperFindsNothingOfHers(Route route) {
+    int before = entries();
+    HttpResponse<String> got = send(route.method().name(), path(route), berthas, form(route));
+    assertThat(route.toString(), got.body(), not(containsString(SECRET)));
+    if (route.path().contains("{female}") || route.path().contains("{cycle}")) {
+      assertThat(route.toString(), got.statusCode(), is(404));
+    }
+    assertThat(route.toString(), entries(), is(before));
+    assertThat(route.isPage(), is(true));
+  }
+
+  private int entries() {
+    return desk.store
+        .read(ledger -> ledger.entries().all(season, Page.Wanted.FIRST))
+        .items()
+        .size();
+  }
+
+  @ParameterizedTest
+  @MethodSource("routes")
+  void everyAnswerCarriesThePolicyAndNoPageAStyleOrScriptOfItsOwn(Route route) {
+    HttpResponse<String> got = send("GET", path(route), annas, "");
+    assertThat(
+        got.headers().firstValue("Content-Security-Policy").orElseThrow(),
+        startsWith("default-src 'none'; script-src 'self'; style-src 'self'"));
+    assertThat(got.body(), not(containsString(" style=\"")));
+    assertThat(got.body(), not(containsString("<style")));
+    assertThat(
+        got.body().replaceAll("<script src=\"/assets/[0-9a-f]+/page.js\" defer>", ""),
+        not(containsString("<script")));
+    assertThat(got.body(), not(containsString("https://")));
+  }
+
+  @Test
+  void aReaderWritesNothing() {
+    String reader = desk.token("rita", Role.READER);
+    for (Route route : routes()) {
+      if (route.need() == Route.Need.WRITER) {
+        HttpResponse<String> got = send(route.method().name(), path(route), reader, form(route));
+        assertThat(route.toString(), got.statusCode(), anyOf(is(403), is(404)));
+      }
+    }
+  }
+
+  @Test
+  void aFormWithoutItsSessionsTokenChangesNothing() {
+    HttpResponse<String> begun =
+        send("POST", "/sign-in", "", "name=anna&password=" + Desk.PASSWORD.replace(' ', '+'));
+    String cookie = begun.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+    HttpRequest request =
+        HttpRequest.newBuilder(
+                URI.create("http://127.0.0.1:" + desk.service.port() + "/females/new"))
+            .header("Cookie", cookie)
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString("once=x&name=Forged"))
+            .build();
+    try {
+      HttpResponse<String> got = HTTP.send(request, HttpResponse.BodyHandlers.ofString());
+      assertThat(got.statusCode(), is(403));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+    assertThat(send("GET", "/", annas, "").body(), not(containsString("Forged")));
+  }
+
+  @Test
+  void textIsEscaped() {
+    String token = desk.token("carla", Role.KEEPER);
+    send("POST", "/females/new", token, "once=c1&name=%3Cscript%3Ealert(1)%3C/script%3E");
+    String home = send("GET", "/", token, "").body();
+    assertThat(home, containsString("&lt;script&gt;alert(1)"));
+    assertThat(home, not(containsString("<script>alert")));
+  }
+
+  @Test
+  void everyTextIsUsedAndEveryTextUsedIsThere() throws IOException {
+    Texts texts = Texts.in(Locale.ROOT);
+    Set<String> used = new TreeSet<>();
+    StringBuilder sources = new StringBuilder();
+    for (String directory : List.of("src/main/jte", "src/main/java/io/github/tiderule/api/page")) {
+      try (Stream<Path> files = Files.walk(Path.of(directory))) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
+          sources.append(Files.readString(file)).append('\n');
+        }
+      }
+    }
+    Matcher said =
+        Pattern.compile("(?:say|titled)\\(\\s*\"([a-z][\\w.-]*\\w)\"[,)]").matcher(sources);
+    while (said.find()) {
+      used.add(said.group(1));
+      assertThat(said.group(1), texts.has(said.group(1)), is(true));
+    }
+    assertThat(used.size() > 100, is(true));
+    List<String> unused =
+        texts.keys().stream()
+            .filter(key -> !used.contains(key))
+            .filter(key -> !sources.toString().contains('"' + key + '"'))
+            .filter(
+                key -> {
+                  int dot = key.indexOf('.');
+                  String family = dot < 0 ? key : key.substring(0, dot);
+                  return !sources.toString().contains('"' + family + ".\"")
+                      && !sources.toString().contains("prefix = \"" + family + '"')
+                      && !sources
+                          .toString()
+                          .contains("count(\"" + key.replaceFirst("\\.(one|many)$", ""));
+                })
+            .toList();
+    assertThat(unused.toString(), unused, hasSize(0));
+  }
+
+  @Test
+  void datesAndNumbersFollowTheCountry() {
+    String sentence =
+        "Test on Thu 4 Mar 2027, 14:30; 1.8 ng/mL in 1,420 cycles, by Fri 5 Mar 08:00.";
+    assertThat(Words.ofHeader("en-GB").localised(sentence), is(sentence));
+    assertThat(Words.ofHeader("").localised(sentence), is(sentence));
+    assertThat(
+        Words.ofHeader("en-US,en;q=0.9").localised(sentence),
+        is("Test on Thu, Mar 4, 2027, 2:30 PM; 1.8 ng/mL in 1,420 cycles, by Fri, Mar 5 8:00 AM."));
+    assertThat(
+        Words.ofHeader("de-AT").localised(sentence).replace('\u00a0', '.').replace('\u202f', '.'),
+        is("Test on Thu 4 Mar 2027, 14:30; 1,8 ng/mL in 1.420 cycles, by Fri 5 Mar 08:00."));
+  }
+}
