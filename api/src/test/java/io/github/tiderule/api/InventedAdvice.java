@@ -6,6 +6,7 @@ import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Caesarean;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.DayProbability;
@@ -13,6 +14,8 @@ import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.LookBack;
+import io.github.tiderule.engine.advice.Milestone;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
@@ -21,9 +24,11 @@ import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Pregnancy;
 import io.github.tiderule.engine.advice.Quantiles;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.RedFlag;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.TraceLine;
@@ -199,7 +204,18 @@ public final class InventedAdvice {
                     some(this::text))),
         perhaps(this::text),
         perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), text())),
-        perhaps(() -> new Whelping(at(), at(), at(), some(this::dayProbability))),
+        perhaps(
+            () ->
+                new Whelping(
+                    at(),
+                    at(),
+                    at(),
+                    some(this::dayProbability),
+                    oneOf(List.of("ovulation", "dioestrus")),
+                    some(this::text))),
+        perhaps(() -> new Pregnancy(some(this::milestone), some(this::redFlag))),
+        perhaps(() -> new Caesarean(some(this::caesareanDay), text())),
+        perhaps(this::lookBack),
         some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
         some(
             () ->
@@ -290,6 +306,48 @@ public final class InventedAdvice {
                     text(),
                     text(),
                     some(this::text))));
+  }
+
+  private Milestone milestone() {
+    return new Milestone(
+        oneOf(List.of("scan", "radiograph", "weighing")),
+        at(),
+        at(),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private RedFlag redFlag() {
+    return new RedFlag(
+        oneOf(List.of("pregnancy", "whelping", "after-whelping")),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private Caesarean.Day caesareanDay() {
+    return new Caesarean.Day(
+        at().toLocalDate(),
+        59 + random.nextInt(8),
+        share(),
+        share(),
+        oneOf(List.of("avoid", "edge", "possible", "preferred", "late")),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private LookBack lookBack() {
+    return new LookBack(
+        at().toLocalDate(),
+        at(),
+        at(),
+        at(),
+        number(),
+        random.nextBoolean(),
+        new Quantiles(at(), at(), at(), at(), at()),
+        text());
   }
 
   private Disagreement.Position position() {
