@@ -61,7 +61,7 @@ record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, doubl
   private static List<Instant> worth(CurveInput input) {
     List<Instant> worth = new ArrayList<>();
     for (Observation observation : input.cycle().observations()) {
-      if (!input.held(observation.id())) {
+      if (FindingWords.drawn(observation) && !input.held(observation.id())) {
         worth.add(observation.at());
       }
     }
