@@ -66,6 +66,13 @@ final class FindingWords {
     return observation instanceof BreedingDone ? "breeding" : "progesterone";
   }
 
+  /** Whether it has a place on the curve; what belongs to pregnancy stands in the table alone. */
+  static boolean drawn(Observation observation) {
+    return observation instanceof Progesterone
+        || observation instanceof ProgesteroneBand
+        || !row(observation).isEmpty();
+  }
+
   /** The name of the row an observation belongs to; empty where it is drawn as a level. */
   static String row(Observation observation) {
     if (observation instanceof Smear) {
@@ -86,7 +93,7 @@ final class FindingWords {
     return observation instanceof BreedingDone ? "bred" : "";
   }
 
-  /** Each sign has a row of its own. */
+  /** Each sign of a season has a row of its own; those of whelping and after share one. */
   static String row(SignKind sign) {
     return switch (sign) {
       case STANDS -> "stands";
@@ -96,16 +103,9 @@ final class FindingWords {
       case BLEEDING_STOPS -> "blood";
       case FOUL_DISCHARGE -> "foul";
       case UNWELL -> "unwell";
-      case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING -> "";
+      case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING ->
+          "other";
     };
-  }
-
-  /** Whether it belongs to a pregnancy or what follows, which the picture does not draw. */
-  static boolean ofPregnancy(Observation observation) {
-    return observation instanceof PregnancyScan
-        || observation instanceof Radiograph
-        || observation instanceof BodyTemperature
-        || (observation instanceof Sign sign && row(sign.sign()).isEmpty());
   }
 
   /** What it showed, in a word or two. */
@@ -127,13 +127,13 @@ final class FindingWords {
       return scan.finding().word();
     }
     if (observation instanceof PregnancyScan scan) {
-      return scan.finding().word().replace('-', ' ');
+      return scan.finding().word().replace('-', ' ') + fetuses(scan.fetuses());
     }
-    if (observation instanceof Radiograph radiograph) {
-      return radiograph.shown() ? "fetuses seen" : "no fetus seen";
+    if (observation instanceof Radiograph plate) {
+      return (plate.shown() ? "skeletons seen" : "no skeleton seen") + fetuses(plate.fetuses());
     }
-    if (observation instanceof BodyTemperature temperature) {
-      return CurveWords.plain(temperature.celsius()) + " °C";
+    if (observation instanceof BodyTemperature reading) {
+      return CurveWords.plain(reading.celsius()) + " °C";
     }
     return observation instanceof BreedingDone done ? done.semen().word() : "";
   }
@@ -151,6 +151,10 @@ final class FindingWords {
       return done.semen().word() + route;
     }
     return brief(observation);
+  }
+
+  private static String fetuses(@Nullable Integer count) {
+    return count == null ? "" : count == 1 ? ", 1 fetus" : ", " + count + " fetuses";
   }
 
   private static String neutrophils(@Nullable Neutrophils neutrophils) {
@@ -174,7 +178,9 @@ final class FindingWords {
         case VULVA_SOFTENS -> "softens";
         case BLEEDING_STOPS -> "stops";
         case FOUL_DISCHARGE -> "discharge";
-        default -> "";
+        case STANDS, REFUSES, FLAGS, UNWELL -> "";
+        case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING ->
+            sign.sign().word().replace('-', ' ');
       };
     }
     return brief(observation);

@@ -69,7 +69,7 @@ record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, doubl
             ? Instant.MAX
             : advice.ovulation().p95().toInstant().plus(Duration.ofDays(AFTERWARDS_DAYS));
     for (Observation observation : input.cycle().observations()) {
-      boolean ofSeason = !FindingWords.ofPregnancy(observation) && !observation.at().isAfter(end);
+      boolean ofSeason = FindingWords.drawn(observation) && !observation.at().isAfter(end);
       if (ofSeason && !input.held(observation.id())) {
         worth.add(observation.at());
       }
