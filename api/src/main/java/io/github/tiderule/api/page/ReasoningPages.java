@@ -108,7 +108,7 @@ public final class ReasoningPages {
         Route.page(Route.Method.GET, OF_SEASON, Route.Need.ANYBODY, ReasoningPages::last),
         Route.page(Route.Method.POST, OF_SEASON, Route.Need.WRITER, ReasoningPages::keep),
         Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, ReasoningPages::show),
-        Route.page(Route.Method.POST, ONE + "/reviews", Route.Need.VET, ReasoningPages::sign));
+        Route.page(Route.Method.POST, ONE, Route.Need.VET, ReasoningPages::sign));
   }
 
   private static Answer last(Call call) {

@@ -142,7 +142,7 @@ class VetTest {
     assertThat(browser.text("#thumbs"), containsString("6.2 ng/mL of Tue 12 Jan"));
     assertThat(browser.text("#thumbs"), containsString("Thu 14 Jan"));
     assertThat(browser.text("#silent"), containsString("Missing: "));
-    assertThat(browser.all(".curve svg title"), hasSize(2));
+    assertThat(browser.all(".curve svg > title"), hasSize(2));
     // every link within the page leads somewhere
     List<String> lost =
         browser.all("main a[href*='#']").stream()
@@ -212,7 +212,7 @@ class VetTest {
     assertThat(browser.focused().getDomAttribute("id"), is("errors"));
     assertThat(browser.find("[value=disagreed]").isSelected(), is(true));
     assertThat(browser.faults(), is(empty()));
-    browser.type("note", WHY);
+    browser.find("#field-note").sendKeys(WHY);
     browser.press("Sign");
     assertThat(browser.path(), is(reasoning));
     assertThat(browser.text(".signed"), containsString("vera (vet) would do otherwise"));
