@@ -13,6 +13,7 @@ import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.HealthTest;
@@ -45,6 +46,7 @@ class SeasonAheadTest {
             List.of(),
             SemenPlan.naturalUnlimited(),
             LaboratoryHours.unknown(),
+            Outcome.unknown(),
             null,
             background));
   }

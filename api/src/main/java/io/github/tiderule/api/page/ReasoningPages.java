@@ -6,6 +6,8 @@ import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.plan.CurveView;
+import io.github.tiderule.api.page.plan.Standing;
 import io.github.tiderule.api.page.reasoning.Argued;
 import io.github.tiderule.api.page.reasoning.Filter;
 import io.github.tiderule.api.page.words.Texts;
@@ -20,9 +22,12 @@ import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** The reasoning behind a plan on file, and what a vet signs about it. */
 public final class ReasoningPages {
@@ -44,6 +49,7 @@ public final class ReasoningPages {
    * @param recordChanged whether something was entered or changed since
    * @param sameAnswer whether the engine and rules of today answer the same; where not, what is
    *     shown is their reasoning and not the one the plan was given by
+   * @param curve absent where timing is not talked of, or a part of the argument is asked for
    * @param open whether everything folded is to be shown
    */
   public record Shown(
@@ -59,6 +65,7 @@ public final class ReasoningPages {
       boolean mayReview,
       Typed typed,
       Argued argued,
+      @Nullable CurveView curve,
       boolean open) {
 
     /** The path of the page. */
@@ -101,7 +108,7 @@ public final class ReasoningPages {
         Route.page(Route.Method.GET, OF_SEASON, Route.Need.ANYBODY, ReasoningPages::last),
         Route.page(Route.Method.POST, OF_SEASON, Route.Need.WRITER, ReasoningPages::keep),
         Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, ReasoningPages::show),
-        Route.page(Route.Method.POST, ONE + "/reviews", Route.Need.VET, ReasoningPages::sign));
+        Route.page(Route.Method.POST, ONE, Route.Need.VET, ReasoningPages::sign));
   }
 
   private static Answer last(Call call) {
@@ -145,12 +152,13 @@ public final class ReasoningPages {
     CycleRecord cycle = cycle(given);
     Reasoning reasoning = call.environment().reason().apply(cycle);
     OffsetDateTime asOf = reasoning.advice().asOf();
+    Filter filter = Filter.of(call::query);
     Argued argued =
         Argued.of(
             cycle,
             reasoning,
             call.environment().rules().get().sources(),
-            Filter.of(call::query),
+            filter,
             frame.texts(),
             frame.words());
     return Templates.page(
@@ -169,7 +177,18 @@ public final class ReasoningPages {
             call.person().role() == Role.VET,
             typed,
             argued,
+            hasCurve(reasoning.advice(), filter)
+                ? CurveView.of(
+                    new Standing.Answered(
+                        new Told(cycle, reasoning.advice()), reasoning.posterior()))
+                : null,
             call.query("open").isPresent()));
+  }
+
+  /** Where a caution ends all talk of timing, nothing is drawn either. */
+  private static boolean hasCurve(Advice advice, Filter filter) {
+    return filter.isEmpty()
+        && advice.cautions().stream().noneMatch(caution -> caution.level().equals("stop"));
   }
 
   private static CycleRecord cycle(GivenAdvice given) {

@@ -52,8 +52,7 @@ final class PlanParts {
 
   /** The plan with its windows, eggs and deadlines. */
   void plan(Html html, Room room) {
-    html.heading(Section.PLAN)
-        .lines(section(Section.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
+    html.heading(Section.PLAN).lines(section(Section.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
   }
 
   /** When to test next, or why not. */

@@ -53,6 +53,12 @@ public record Section(String heading, List<Line> lines) {
   /** What to take care of. */
   public static final String CAUTIONS = "Cautions";
 
+  /** Rules that speak in a later answer only. */
+  public static final String RULES_NEW = "Rules that speak now and did not then";
+
+  /** Rules that spoke in an earlier answer only. */
+  public static final String RULES_GONE = "Rules that spoke then and no longer do";
+
   public Section {
     lines = List.copyOf(lines);
   }

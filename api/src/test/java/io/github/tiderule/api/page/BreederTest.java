@@ -396,7 +396,7 @@ class BreederTest {
     assertThat(browser.all(".errors li"), hasSize(3));
     assertThat(browser.faults(), is(empty()));
     browser.run("document.querySelector('.errors a').click()");
-    assertThat(browser.run("return location.hash"), is("#field-at"));
+    assertThat(browser.run("return location.hash"), is("#field-value"));
   }
 
   @Test

@@ -42,13 +42,15 @@ class PagesTest {
 
   private static final HttpClient HTTP = HttpClient.newHttpClient();
   private static final String SECRET = "Secret of anna";
-  private static final Set<String> FOR_ALL = Set.of("/sign-in", "/help", "/assets/{digest}/{name}");
+  private static final Set<String> FOR_ALL =
+      Set.of("/sign-in", "/help", "/assets/{digest}/{name}", "/rules", "/rules/{rule}");
 
   private final Desk desk = Desk.withUsers();
   private String annas = "";
   private String berthas = "";
   private String female = "";
   private String season = "";
+  private String advice = "";
 
   @BeforeAll
   void world() {
@@ -75,6 +77,12 @@ class PagesTest {
         "/seasons/" + season + "/enter/progesterone",
         annas,
         "once=a3&value=2.1&unit=ng/mL&at=2027-01-12T08:00");
+    advice =
+        send("GET", "/seasons/" + season + "/reasoning", annas, "")
+            .headers()
+            .firstValue("Location")
+            .orElseThrow()
+            .replaceFirst(".*/", "");
   }
 
   @AfterAll
@@ -91,6 +99,8 @@ class PagesTest {
         .path()
         .replace("{female}", female)
         .replace("{cycle}", season)
+        .replace("{advice}", advice)
+        .replace("{rule}", "FND-003")
         .replace("{kind}", "lh")
         .replace("{digest}/{name}", "0/page.css")
         .replace("{observation}", "p1");
@@ -124,7 +134,7 @@ class PagesTest {
     return "once="
         + route.path().hashCode()
         + "&was=1&reason=x&unit=ng/mL&name=x&clinic=yes"
-        + "&zone=UTC&certainty=unknown&result=positive&at=2027-01-12T08:00&value=9";
+        + "&zone=UTC&certainty=unknown&result=positive&at=2027-01-12T08:00&value=9&verdict=agreed";
   }
 
   @ParameterizedTest
@@ -145,7 +155,10 @@ class PagesTest {
     int before = entries();
     HttpResponse<String> got = send(route.method().name(), path(route), berthas, form(route));
     assertThat(route.toString(), got.body(), not(containsString(SECRET)));
-    if (route.path().contains("{female}") || route.path().contains("{cycle}")) {
+    if (route.need() == Route.Need.VET) {
+      assertThat(route.toString(), got.statusCode(), is(403));
+    } else if (List.of("{female}", "{cycle}", "{advice}").stream()
+        .anyMatch(route.path()::contains)) {
       assertThat(route.toString(), got.statusCode(), is(404));
     }
     assertThat(route.toString(), entries(), is(before));
@@ -178,7 +191,7 @@ class PagesTest {
   void aReaderWritesNothing() {
     String reader = desk.token("rita", Role.READER);
     for (Route route : routes()) {
-      if (route.need() == Route.Need.WRITER) {
+      if (route.need() == Route.Need.WRITER || route.need() == Route.Need.VET) {
         HttpResponse<String> got = send(route.method().name(), path(route), reader, form(route));
         assertThat(route.toString(), got.statusCode(), anyOf(is(403), is(404)));
       }

@@ -53,7 +53,7 @@ public record Advice(
     @Nullable InseminationSheet insemination,
     @Nullable BeforeSeason beforeSeason) {
 
-  /** An answer without an insemination at hand and without the checks before a season. */
+  /** An answer without an insemination at hand, a pregnancy, or the checks before a season. */
   public Advice(
       Stamp stamp,
       OffsetDateTime asOf,
@@ -90,6 +90,9 @@ public record Advice(
         noTestBecause,
         bred,
         whelping,
+        null,
+        null,
+        null,
         questions,
         cautions,
         influence,
@@ -112,55 +115,5 @@ public record Advice(
     notFired = List.copyOf(notFired);
     disagreements = List.copyOf(disagreements);
     observationNotes = List.copyOf(observationNotes);
-  }
-
-  /** Advice on a season without pregnancy. */
-  public Advice(
-      Stamp stamp,
-      OffsetDateTime asOf,
-      OffsetDateTime validUntil,
-      @Nullable String femaleId,
-      Action action,
-      @Nullable Quantiles lhPeak,
-      @Nullable Ovulation ovulation,
-      List<BreedingDay> breedingDays,
-      @Nullable Plan plan,
-      @Nullable NextTest nextTest,
-      @Nullable String noTestBecause,
-      @Nullable Bred bred,
-      @Nullable Whelping whelping,
-      List<Query> questions,
-      List<Warning> cautions,
-      List<Influence> influence,
-      List<Change> wouldChange,
-      List<TraceLine> trace,
-      List<NotFired> notFired,
-      List<Disagreement> disagreements,
-      List<ObservationNote> observationNotes) {
-    this(
-        stamp,
-        asOf,
-        validUntil,
-        femaleId,
-        action,
-        lhPeak,
-        ovulation,
-        breedingDays,
-        plan,
-        nextTest,
-        noTestBecause,
-        bred,
-        whelping,
-        null,
-        null,
-        null,
-        questions,
-        cautions,
-        influence,
-        wouldChange,
-        trace,
-        notFired,
-        disagreements,
-        observationNotes);
   }
 }

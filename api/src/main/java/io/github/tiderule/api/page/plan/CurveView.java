@@ -14,7 +14,8 @@ import java.util.List;
  */
 public record CurveView(String phone, String screen, List<CurveRow> rows) {
 
-  static CurveView of(Standing.Answered answered) {
+  /** The curve of an answer. */
+  public static CurveView of(Standing.Answered answered) {
     CurveInput input =
         new CurveInput(answered.told().cycle(), answered.told().advice(), answered.posterior());
     Curve screen = Curve.of(input, CurveSize.SCREEN);

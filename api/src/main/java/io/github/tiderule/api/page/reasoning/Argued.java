@@ -75,7 +75,7 @@ public record Argued(
         choices(cycle, reasoning, filter, sentences, words),
         filter,
         filter.rule().isEmpty() ? null : Asked.of(filter.rule(), reasoning, sentences),
-        Evidence.all(cycle, reasoning, sources, filter, sentences, words),
+        Evidence.all(cycle, reasoning, filter, sentences, words),
         Argument.all(reasoning, sources, filter, sentences),
         whole ? Estimate.of(advice, words) : null,
         Day.all(advice, sources, filter, sentences, texts, words),

@@ -28,7 +28,13 @@ public record Argument(String stage, List<Spoken> rules) {
    *
    * @param steps each time it spoke
    */
-  public record Spoken(String rule, String title, List<Step> steps, List<Cited> sources) {}
+  public record Spoken(String rule, String title, List<Step> steps, List<Cited> sources) {
+
+    /** Whether it is known what its conditions saw. */
+    public boolean isExplained() {
+      return steps.stream().anyMatch(step -> !step.saw().isEmpty() || !step.parameters().isEmpty());
+    }
+  }
 
   /**
    * One conclusion.

@@ -17,6 +17,8 @@ public record Cited(String key, String brief, String readAs, String citation) {
 
   private static final Pattern YEAR = Pattern.compile("-(\\d{4})[a-z]?$");
   private static final String END = ". ";
+  private static final int MOST_AUTHORS = 2;
+  private static final int LONGEST = 40;
 
   /** A source; one that is not in the list says so. */
   static Cited of(String key, Sources sources) {
@@ -32,9 +34,20 @@ public record Cited(String key, String brief, String readAs, String citation) {
     return keys.stream().distinct().map(key -> of(key, sources)).toList();
   }
 
+  /** Whether how it was read is not said by its name already. */
+  public boolean saysHow() {
+    return !brief.equals(readAs);
+  }
+
+  /** Who wrote it and when; the words of its key where that would be a whole sentence. */
   private static String brief(Source source) {
     int end = source.citation().indexOf(END);
-    String who = end < 0 ? source.citation() : source.citation().substring(0, end);
+    String[] authors =
+        (end < 0 ? source.citation() : source.citation().substring(0, end)).split(", ");
+    String who = authors.length > MOST_AUTHORS ? authors[0] + " et al" : String.join(", ", authors);
+    if (who.length() > LONGEST) {
+      return source.key().replace('-', ' ');
+    }
     Matcher year = YEAR.matcher(source.key());
     return year.find() && !who.contains(year.group(1)) ? who + " " + year.group(1) : who;
   }

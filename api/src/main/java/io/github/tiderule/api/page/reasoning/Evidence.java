@@ -10,7 +10,6 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Influence;
-import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +39,7 @@ public record Evidence(
     @Nullable Weight weight) {
 
   /** Why an observation is not taken simply as reported, by which rule. */
-  public record Note(String text, String rule, List<Cited> sources) {}
+  public record Note(String text, String rule) {}
 
   /**
    * What an observation does to the estimate.
@@ -53,18 +52,13 @@ public record Evidence(
 
   /** What a filter keeps, in time order. */
   static List<Evidence> all(
-      CycleRecord cycle,
-      Reasoning reasoning,
-      Sources sources,
-      Filter filter,
-      Sentences sentences,
-      Words words) {
+      CycleRecord cycle, Reasoning reasoning, Filter filter, Sentences sentences, Words words) {
     Advice advice = reasoning.advice();
     return Curve.of(CurveInput.of(cycle, reasoning), CurveSize.SCREEN).rows().stream()
         .filter(row -> filter.keepsAny(List.of(row.observation())))
         .filter(row -> filter.keepsDay(row.at().toLocalDate()))
         .filter(row -> filter.rule().isEmpty() || isUsedBy(filter.rule(), row, advice))
-        .map(row -> of(row, advice, sources, sentences, words))
+        .map(row -> of(row, advice, sentences, words))
         .toList();
   }
 
@@ -77,8 +71,7 @@ public record Evidence(
                 note -> note.rule().equals(rule) && note.observation().equals(row.observation()));
   }
 
-  private static Evidence of(
-      CurveRow row, Advice advice, Sources sources, Sentences sentences, Words words) {
+  private static Evidence of(CurveRow row, Advice advice, Sentences sentences, Words words) {
     return new Evidence(
         row.observation(),
         row.what(),
@@ -90,10 +83,7 @@ public record Evidence(
         row.use(),
         advice.observationNotes().stream()
             .filter(note -> note.observation().equals(row.observation()))
-            .map(
-                note ->
-                    new Note(
-                        sentences.of(note.text()), note.rule(), Cited.all(note.sources(), sources)))
+            .map(note -> new Note(sentences.of(note.text()), note.rule()))
             .toList(),
         advice.influence().stream()
             .filter(one -> one.observation().equals(row.observation()))

@@ -13,6 +13,11 @@ import java.util.List;
  */
 public record Seen(String outcome, String subject, List<String> checks) {
 
+  /** What it is about, with its test where there is one only. */
+  public String words() {
+    return checks.size() == 1 ? subject + ": " + checks.get(0) : subject;
+  }
+
   /** The conditions of a rule that spoke. */
   static List<Seen> spoke(List<ConditionSeen> conditions, Sentences sentences) {
     return conditions.stream().map(one -> of(one, "", false, sentences)).toList();
