@@ -56,7 +56,9 @@ class AccuracyCommandTest {
         a.trace(),
         a.notFired(),
         a.disagreements(),
-        a.observationNotes());
+        a.observationNotes(),
+        null,
+        null);
   }
 
   private static String lines(int count) {
