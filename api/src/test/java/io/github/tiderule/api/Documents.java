@@ -31,13 +31,14 @@ public final class Documents {
         .formatted(observations);
   }
 
-  /** The full cycle file with one text in it replaced. */
+  /** The full cycle file with the first place of one text in it replaced. */
   public static String fullCycle(String part, String instead) {
     String whole = fullCycle();
     if (!whole.contains(part)) {
       throw new IllegalArgumentException("no such part: " + part);
     }
-    return whole.replace(part, instead);
+    int at = whole.indexOf(part);
+    return whole.substring(0, at) + instead + whole.substring(at + part.length());
   }
 
   /** The record of a file that must be read. */

@@ -2,14 +2,21 @@ package io.github.tiderule.api;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Caesarean;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Disagreement;
+import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.LookBack;
+import io.github.tiderule.engine.advice.Milestone;
+import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.ObservationNote;
@@ -17,9 +24,12 @@ import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Patterns;
 import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Pregnancy;
 import io.github.tiderule.engine.advice.Quantiles;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.RedFlag;
+import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.TraceLine;
 import io.github.tiderule.engine.advice.Verdict;
@@ -194,7 +204,18 @@ public final class InventedAdvice {
                     some(this::text))),
         perhaps(this::text),
         perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), text())),
-        perhaps(() -> new Whelping(at(), at(), at(), some(this::dayProbability))),
+        perhaps(
+            () ->
+                new Whelping(
+                    at(),
+                    at(),
+                    at(),
+                    some(this::dayProbability),
+                    oneOf(List.of("ovulation", "dioestrus")),
+                    some(this::text))),
+        perhaps(() -> new Pregnancy(some(this::milestone), some(this::redFlag))),
+        perhaps(() -> new Caesarean(some(this::caesareanDay), text())),
+        perhaps(this::lookBack),
         some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
         some(
             () ->
@@ -221,7 +242,112 @@ public final class InventedAdvice {
                     oneOf(List.of("held", "discounted", "converted", "set-aside")),
                     text(),
                     text(),
+                    some(this::text))),
+        perhaps(this::sheet),
+        perhaps(this::beforeSeason));
+  }
+
+  private InseminationSheet sheet() {
+    return new InseminationSheet(
+        perhaps(this::at),
+        oneOf(List.of("fresh", "chilled", "frozen")),
+        oneOf(List.of("vaginal", "transcervical")),
+        some(this::amount),
+        perhaps(this::amount),
+        some(
+            () ->
+                new DosesMade(
+                    oneOf(List.of("vaginal", "transcervical")),
+                    share() * 200,
+                    share() * 400,
+                    random.nextInt(3),
+                    3 + random.nextInt(9),
+                    random.nextInt(2),
+                    2 + random.nextInt(9),
+                    share() * 100,
+                    perhaps(() -> random.nextInt(100)))),
+        perhaps(this::amount),
+        perhaps(() -> new SemenTemperature(share(), share(), share(), share(), text())),
+        some(() -> new Warning("care", text(), text(), some(this::text))),
+        some(this::sheetLine),
+        perhaps(() -> at().toLocalDate()),
+        some(this::sheetLine),
+        some(this::sheetLine),
+        some(this::text));
+  }
+
+  private Amount amount() {
+    double least = share() * 1e6;
+    return new Amount(text(), text(), least, least * (1 + share()), "million");
+  }
+
+  private InseminationSheet.Line sheetLine() {
+    return new InseminationSheet.Line(
+        "before", text(), random.nextBoolean(), text(), some(this::text));
+  }
+
+  private BeforeSeason beforeSeason() {
+    return new BeforeSeason(
+        perhaps(
+            () ->
+                new BeforeSeason.NextSeason(
+                    at().toLocalDate(),
+                    at().toLocalDate(),
+                    at().toLocalDate(),
+                    random.nextInt(9),
+                    share() * 400,
+                    text())),
+        some(
+            () ->
+                new BeforeSeason.Check(
+                    oneOf(List.of("female", "stud", "both")),
+                    oneOf(List.of("due", "ask", "done")),
+                    random.nextBoolean(),
+                    text(),
+                    text(),
                     some(this::text))));
+  }
+
+  private Milestone milestone() {
+    return new Milestone(
+        oneOf(List.of("scan", "radiograph", "weighing")),
+        at(),
+        at(),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private RedFlag redFlag() {
+    return new RedFlag(
+        oneOf(List.of("pregnancy", "whelping", "after-whelping")),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private Caesarean.Day caesareanDay() {
+    return new Caesarean.Day(
+        at().toLocalDate(),
+        59 + random.nextInt(8),
+        share(),
+        share(),
+        oneOf(List.of("avoid", "edge", "possible", "preferred", "late")),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private LookBack lookBack() {
+    return new LookBack(
+        at().toLocalDate(),
+        at(),
+        at(),
+        at(),
+        number(),
+        random.nextBoolean(),
+        new Quantiles(at(), at(), at(), at(), at()),
+        text());
   }
 
   private Disagreement.Position position() {

@@ -166,7 +166,9 @@ public final class SampleAdvice {
                 "discounted",
                 "p1 travelled warm and may read low",
                 "RDG-022",
-                List.of("common-practice"))));
+                List.of("common-practice"))),
+        SampleSheet.insemination(),
+        SampleSheet.beforeSeason());
   }
 
   private static List<BreedingDay> days() {

@@ -5,10 +5,12 @@ import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.Whelping;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.CautionLevel;
+import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Question;
 import io.github.tiderule.rules.fact.Hours;
@@ -31,6 +33,7 @@ final class ActionChoice {
   private final StageResult reading;
   private final StageResult care;
   private final @Nullable Dating dating;
+  private final @Nullable PregnancyCourse course;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable OnForecast forecast;
@@ -44,6 +47,7 @@ final class ActionChoice {
       StageResult reading,
       StageResult care,
       @Nullable Dating dating,
+      @Nullable PregnancyCourse course,
       @Nullable Breeding breeding,
       @Nullable Testing testing,
       @Nullable Bred bred) {
@@ -54,6 +58,7 @@ final class ActionChoice {
     this.reading = reading;
     this.care = care;
     this.dating = dating;
+    this.course = course;
     this.breeding = breeding;
     this.test = testing == null ? null : testing.nextTest();
     this.forecast = testing == null ? null : testing.forecast();
@@ -63,6 +68,8 @@ final class ActionChoice {
   /** What to do now. */
   Action action() {
     return vet()
+        .or(this::closed)
+        .or(() -> SeasonAhead.action(cycle, care))
         .or(this::answer)
         .or(this::onForecast)
         .or(this::breedOrBook)
@@ -88,10 +95,14 @@ final class ActionChoice {
     }
     String headline =
         stop
-            ? "See a vet today; nothing about breeding days matters until then."
+            ? pastBreeding()
+                ? "Call a vet now; everything else waits."
+                : "See a vet today; nothing about breeding days matters until then."
             : findings.vetOnly()
                 ? "See a vet before any plan: these values cannot be read without one."
-                : "Have a vet examine her before she is bred.";
+                : pastBreeding()
+                    ? "Have a vet examine her today."
+                    : "Have a vet examine her before she is bred.";
     List<String> because =
         care.ruled(Caution.class)
             .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
@@ -99,6 +110,27 @@ final class ActionChoice {
             .distinct()
             .toList();
     return Optional.of(new Action(Now.VET, headline, because));
+  }
+
+  /** Whether she is bred and ovulation has passed, or more is known of what came of it. */
+  private boolean pastBreeding() {
+    return behind()
+        && findings.has(FindingKind.ALREADY_BRED, FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
+  }
+
+  /** Where it is known what became of the season, nothing is left to time. */
+  private Optional<Action> closed() {
+    return findings.findings().stream()
+        .filter(f -> f.kind() == FindingKind.WHELPED || f.kind() == FindingKind.NOT_PREGNANT)
+        .findFirst()
+        .map(
+            found ->
+                new Action(
+                    Now.PASSED,
+                    found.kind() == FindingKind.WHELPED
+                        ? "She has whelped; nothing is left to time this season."
+                        : "She is not pregnant; nothing is left to time this season.",
+                    List.of(EngineStep.WHELPING.id())));
   }
 
   private Optional<Action> answer() {
@@ -216,12 +248,15 @@ final class ActionChoice {
       return Optional.empty();
     }
     List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
-    if (bred != null && (behind() || (breeding != null && !breeding.dosesLeft()))) {
+    @Nullable Whelping whelping = course == null ? null : course.whelping();
+    if (bred != null
+        && whelping != null
+        && (behind() || (breeding != null && !breeding.dosesLeft()))) {
       return Optional.of(
           new Action(
               Now.PASSED,
               "She is bred and nothing is left to time; whelping about "
-                  + clock.day(dating.whelping().median().toInstant())
+                  + clock.day(whelping.median().toInstant())
                   + ".",
               List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
     }
@@ -267,7 +302,10 @@ final class ActionChoice {
         switch (test.kind()) {
           case "lh" -> "Test LH on ";
           case "cytology" -> "Take a smear on ";
-          default -> "Test progesterone on ";
+          default ->
+              test.also().isEmpty()
+                  ? "Test progesterone on "
+                  : "Test progesterone, and LH on the same blood, on ";
         };
     String how =
         findings.levels().isEmpty()

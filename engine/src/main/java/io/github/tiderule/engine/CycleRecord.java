@@ -5,20 +5,27 @@ import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.kennel.Background;
+import io.github.tiderule.rules.semen.Insemination;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything known about one female's season at one moment.
  *
  * @param asOf the moment the advice is for; the engine reads no clock
  * @param zone the zone local days and clock times are counted in
+ * @param outcome what became of the season, as far as it is known
  * @param observations kept in the order of time, then of id, whatever order they come in
+ * @param insemination the semen in hand, where the file describes it
+ * @param background tests, last litter and the male
  */
 public record CycleRecord(
     Instant asOf,
@@ -29,7 +36,36 @@ public record CycleRecord(
     FirstBlood firstBlood,
     List<Observation> observations,
     SemenPlan semenPlan,
-    LaboratoryHours laboratory) {
+    LaboratoryHours laboratory,
+    Outcome outcome,
+    @Nullable Insemination insemination,
+    Background background) {
+
+  /** A season of which nothing is known beyond its observations. */
+  public CycleRecord(
+      Instant asOf,
+      ZoneId zone,
+      Female female,
+      List<EarlierCycle> earlierCycles,
+      List<Treatment> treatments,
+      FirstBlood firstBlood,
+      List<Observation> observations,
+      SemenPlan semenPlan,
+      LaboratoryHours laboratory) {
+    this(
+        asOf,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        semenPlan,
+        laboratory,
+        Outcome.unknown(),
+        null,
+        Background.unknown());
+  }
 
   /**
    * @throws IllegalArgumentException if two observations share an id
@@ -54,7 +90,18 @@ public record CycleRecord(
   /** The same season with other semen, or other limits on its use. */
   public CycleRecord with(SemenPlan other) {
     return new CycleRecord(
-        asOf, zone, female, earlierCycles, treatments, firstBlood, observations, other, laboratory);
+        asOf,
+        zone,
+        female,
+        earlierCycles,
+        treatments,
+        firstBlood,
+        observations,
+        other,
+        laboratory,
+        outcome,
+        insemination,
+        background);
   }
 
   /** The same season seen at another moment. */
@@ -68,12 +115,16 @@ public record CycleRecord(
         firstBlood,
         observations,
         semenPlan,
-        laboratory);
+        laboratory,
+        outcome,
+        insemination,
+        background);
   }
 
   /**
    * The same season as it was known at an earlier moment: without what was seen, drawn or reported
-   * after it. A result that does not say when it was reported counts as known when it was drawn.
+   * after it, and without its outcome. A result that does not say when it was reported counts as
+   * known when it was drawn.
    */
   public CycleRecord knownAt(Instant moment) {
     return new CycleRecord(
@@ -85,7 +136,10 @@ public record CycleRecord(
         firstBlood,
         observations.stream().filter(one -> !known(one).isAfter(moment)).toList(),
         semenPlan,
-        laboratory);
+        laboratory,
+        Outcome.unknown(),
+        insemination,
+        background);
   }
 
   private static Instant known(Observation observation) {

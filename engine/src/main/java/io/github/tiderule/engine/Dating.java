@@ -9,8 +9,8 @@ import io.github.tiderule.engine.advice.Whelping;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Estimate;
 import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.rules.fact.Forecast;
-import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -24,14 +24,12 @@ final class Dating {
 
   private static final int SHARES = 10_000;
 
-  private final Parameters parameters;
   private final Clock clock;
   private final TimeAxis axis;
   private final Instant now;
   private final Estimate estimate;
 
-  Dating(Parameters parameters, Clock clock, TimeAxis axis, Instant now, Estimate estimate) {
-    this.parameters = parameters;
+  Dating(Clock clock, TimeAxis axis, Instant now, Estimate estimate) {
     this.clock = clock;
     this.axis = axis;
     this.now = now;
@@ -91,9 +89,7 @@ final class Dating {
   }
 
   Quantiles lhPeak() {
-    Density peak = estimate.peak();
-    return new Quantiles(
-        at(peak, 0.5), at(peak, 0.05), at(peak, 0.25), at(peak, 0.75), at(peak, 0.95));
+    return quantiles(estimate.peak());
   }
 
   Ovulation ovulation(boolean proven) {
@@ -115,13 +111,26 @@ final class Dating {
     return clock.offset(axis.instant(density.quantile(share)));
   }
 
-  Whelping whelping() {
-    Density whelping =
-        estimate
-            .ovulation()
-            .after(parameters.value("whelping.after-ovulation"), parameters.value("whelping.sd"));
+  /** A forecast of whelping on the calendar. */
+  Whelping whelping(Gestation.Estimate forecast) {
+    Density whelping = forecast.whelping();
     return new Whelping(
-        at(whelping, 0.5), at(whelping, 0.05), at(whelping, 0.95), byDay(whelping, 1));
+        at(whelping, 0.5),
+        at(whelping, 0.05),
+        at(whelping, 0.95),
+        byDay(whelping, 1),
+        forecast.fromShift() ? "dioestrus" : "ovulation",
+        forecast.notes());
+  }
+
+  /** Quantiles of something dated. */
+  Quantiles quantiles(Density density) {
+    return new Quantiles(
+        at(density, 0.5),
+        at(density, 0.05),
+        at(density, 0.25),
+        at(density, 0.75),
+        at(density, 0.95));
   }
 
   /** Probabilities of local days, in ten-thousandths that sum to the total. */

@@ -28,7 +28,9 @@ public enum EngineStep {
       "The last safe time to order, book or leave is counted back from the plan",
       List.of("common-practice", "working-value")),
   WHELPING(
-      "EST-005", "Whelping is counted from ovulation, never from a mating", List.of("mir-2011"));
+      "EST-005",
+      "Whelping is counted from ovulation, never from a mating",
+      List.of("mir-2011", "decramer-2017", "eilts-2005", "tsutsui-2009", "working-value"));
 
   private final String id;
   private final String title;

@@ -17,6 +17,7 @@ import io.github.tiderule.rules.conclusion.Caution;
 import io.github.tiderule.rules.conclusion.CautionLevel;
 import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.fact.CaesareanDay;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One cycle on its way through the stages. */
@@ -33,6 +35,7 @@ final class Evaluation {
 
   private final Tools tools;
   private final RuleBase rules;
+  private final SheetMaking sheet;
   private final CycleRecord cycle;
   private final Moment moment;
   private final Clock clock;
@@ -43,7 +46,8 @@ final class Evaluation {
   Evaluation(Tools tools, CycleRecord cycle) {
     this.tools = tools;
     this.rules = tools.rules();
-    this.cycle = cycle;
+    this.sheet = SheetMaking.of(tools, cycle);
+    this.cycle = sheet.cycle();
     this.moment = new Moment(cycle.asOf(), cycle.zone());
     this.clock = new Clock(cycle.zone());
   }
@@ -62,7 +66,7 @@ final class Evaluation {
             reading.all(Question.class),
             cycle.earlierCycles(),
             cycle.treatments(),
-            List.of(cycle.semenPlan()));
+            List.of(cycle.semenPlan(), cycle.outcome()));
     Findings findings = Findings.of(cycle, reading, found);
     TimeAxis axis = Gathering.axis(cycle);
     Evidence evidence =
@@ -76,20 +80,14 @@ final class Evaluation {
     @Nullable Estimate estimate =
         evidence.saysSomething() ? tools.timeline().estimate(evidence) : null;
     @Nullable Dating dating =
-        estimate == null
+        estimate == null ? null : new Dating(clock, axis, cycle.asOf(), estimate);
+    @Nullable PregnancyCourse course =
+        dating == null
             ? null
-            : new Dating(tools.rules().parameters(), clock, axis, cycle.asOf(), estimate);
+            : PregnancyCourse.of(tools, cycle, findings, clock, axis, evidence, dating);
+    List<CaesareanDay> caesareanDays = course == null ? List.of() : course.caesareanDays();
     List<Forecast> forecast = dating == null ? List.of() : List.of(dating.forecast());
-    StageResult care =
-        run(
-            Stage.CARE,
-            findings.accepted(),
-            findings.levels(),
-            findings.findings(),
-            forecast,
-            cycle.earlierCycles(),
-            cycle.treatments(),
-            List.of(cycle.semenPlan()));
+    StageResult care = care(findings, forecast, caesareanDays, sheet.facts());
     boolean stopped =
         care.all(Caution.class).stream().anyMatch(c -> c.level() == CautionLevel.STOP);
 
@@ -108,18 +106,22 @@ final class Evaluation {
             ? null
             : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
     @Nullable Testing testing =
-        stopped
+        stopped || SeasonAhead.between(cycle)
             ? null
             : Testing.of(
                 tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);
+    boolean sheetWanted = !silent && sheet.wanted(breeding);
+    if (sheetWanted && sheet.facts().isEmpty()) {
+      care = care(findings, forecast, caesareanDays, sheet.bareFacts());
+    }
     trace.add(Stage.CARE, care);
     @Nullable Bred bred =
         dating == null || silent
             ? null
-            : SoFar.of(tools, cycle, findings.breedings(), clock, axis, dating, breeding);
+            : SoFar.of(tools, cycle, findings, clock, axis, dating, breeding);
     ActionChoice action =
         new ActionChoice(
-            tools, cycle, clock, findings, reading, care, dating, breeding, testing, bred);
+            tools, cycle, clock, findings, reading, care, dating, course, breeding, testing, bred);
     NearMisses near = NearMisses.of(rules, awaited(reading, found, care), accounts.values());
     Advice advice =
         new Advice(
@@ -135,7 +137,10 @@ final class Evaluation {
             testing == null ? null : testing.nextTest(),
             testing == null ? null : testing.noTestBecause(),
             bred,
-            dating == null || silent ? null : dating.whelping(),
+            course == null || silent ? null : course.whelping(),
+            course == null || silent ? null : course.pregnancy(care),
+            course == null || silent ? null : course.caesarean(care, caesareanDays),
+            course == null || silent ? null : course.lookBack(),
             questions(reading),
             warnings(care),
             dating == null ? List.of() : dating.influence(),
@@ -143,7 +148,9 @@ final class Evaluation {
             trace.lines(),
             near.told(),
             silent ? List.of() : Disagreements.of(care),
-            ObservationNotes.of(reading, found));
+            ObservationNotes.of(reading, found),
+            sheetWanted ? sheet.sheet(care, breeding, clock) : null,
+            stopped ? null : SeasonAhead.of(tools, cycle, clock, care));
     @Nullable Posterior posterior =
         estimate == null ? null : new Posterior(tools.timeline(), evidence, estimate, axis);
     return new Reasoning(
@@ -153,6 +160,30 @@ final class Evaluation {
   /** The days of the cycle, once its advice is made; null where none is left to breed on. */
   @Nullable Breeding breeding() {
     return breeding;
+  }
+
+  /**
+   * The cautions.
+   *
+   * @param forSheet what the day of insemination adds; empty where there is none
+   */
+  private StageResult care(
+      Findings findings,
+      List<Forecast> forecast,
+      List<CaesareanDay> caesareanDays,
+      List<Object> forSheet) {
+    return run(
+        Stage.CARE,
+        findings.accepted(),
+        findings.levels(),
+        findings.findings(),
+        forecast,
+        caesareanDays,
+        cycle.earlierCycles(),
+        cycle.treatments(),
+        List.of(cycle.semenPlan(), cycle.outcome()),
+        SeasonAhead.facts(cycle.background()),
+        forSheet);
   }
 
   /** Runs a stage over some facts, with what every stage sees. */
@@ -183,7 +214,7 @@ final class Evaluation {
   }
 
   private static List<Warning> warnings(StageResult care) {
-    return care.ruled(Caution.class)
+    return Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care))
         .sorted(
             Comparator.comparing((StageResult.Ruled<Caution> ruled) -> ruled.conclusion().level())
                 .thenComparing(ruled -> ruled.rule().id()))

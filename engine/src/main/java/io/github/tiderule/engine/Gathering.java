@@ -138,7 +138,16 @@ final class Gathering {
     switch (sign.sign()) {
       case STANDS, REFUSES, FLAGS, VULVA_SOFTENS ->
           signs.add(new Evidence.SignSeen(sign.id(), day, sign.sign(), sign.present()));
-      case BLEEDING_STOPS, FOUL_DISCHARGE, UNWELL -> {
+      case BLEEDING_STOPS,
+          FOUL_DISCHARGE,
+          UNWELL,
+          THIRST,
+          STRAINING,
+          GREEN_DISCHARGE,
+          WATERS_BROKEN,
+          PUP_BORN,
+          COLLAPSE,
+          TREMBLING -> {
         // these date nothing
       }
     }

@@ -9,7 +9,9 @@ import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.SetAside;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Says of each observation that is not taken simply as reported, how it is taken and why. */
 final class ObservationNotes {
@@ -24,7 +26,7 @@ final class ObservationNotes {
     all.add(reading, Held.class, "held");
     all.add(reading, Discounted.class, "discounted");
     all.add(reading, Converted.class, "converted");
-    all.add(findings, SetAside.class, "set-aside");
+    all.addSetAside(findings);
     return all.notes.stream()
         .distinct()
         .sorted(
@@ -34,17 +36,25 @@ final class ObservationNotes {
         .toList();
   }
 
+  /** Each once: for what reason a result was set aside first is enough. */
+  private void addSetAside(StageResult findings) {
+    Set<String> told = new HashSet<>();
+    findings
+        .ruled(SetAside.class)
+        .filter(ruled -> told.add(ruled.conclusion().observation()))
+        .forEach(ruled -> notes.add(note(ruled, "set-aside")));
+  }
+
   private <T extends Conclusion> void add(StageResult result, Class<T> kind, String use) {
-    result
-        .ruled(kind)
-        .forEach(
-            ruled ->
-                notes.add(
-                    new ObservationNote(
-                        ruled.conclusion().observations().get(0),
-                        use,
-                        ruled.conclusion().sentence(),
-                        ruled.rule().id(),
-                        ruled.rule().sources())));
+    result.ruled(kind).forEach(ruled -> notes.add(note(ruled, use)));
+  }
+
+  private static ObservationNote note(StageResult.Ruled<? extends Conclusion> ruled, String use) {
+    return new ObservationNote(
+        ruled.conclusion().observations().get(0),
+        use,
+        ruled.conclusion().sentence(),
+        ruled.rule().id(),
+        ruled.rule().sources());
   }
 }

@@ -5,7 +5,9 @@ import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.BreedingDone;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,17 +15,21 @@ import org.jspecify.annotations.Nullable;
 /** What the breedings already done are worth, whether another is, and what comes after. */
 final class SoFar {
 
+  /** From so many days after its first day on the scan is past. */
+  private static final int DAYS_TO_SCAN = 7;
+
   private SoFar() {}
 
   /** Null where none is done or ovulation is not dated. */
   static @Nullable Bred of(
       Tools tools,
       CycleRecord cycle,
-      List<BreedingDone> done,
+      Findings findings,
       Clock clock,
       TimeAxis axis,
       Dating dating,
       @Nullable Breeding breeding) {
+    List<BreedingDone> done = findings.breedings();
     if (done.isEmpty()) {
       return null;
     }
@@ -41,10 +47,13 @@ final class SoFar {
     double met = table.alreadyMet();
     @Nullable ScoredPlan plan = breeding == null ? null : breeding.best().orElse(null);
     double another = plan == null ? 0 : Math.max(0, plan.mean() - met);
+    boolean closed = findings.has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
     String text =
-        plan != null
-            ? "The plan adds " + inHundred(another) + " in 100 to that."
-            : noMore(tools, cycle, dating, breeding) + " " + watch(tools, clock, dating);
+        closed
+            ? "Nothing of this season is left to time."
+            : plan != null
+                ? "The plan adds " + inHundred(another) + " in 100 to that."
+                : noMore(tools, cycle, dating, breeding) + " " + watch(tools, cycle, clock, dating);
     return new Bred(done.size(), new EggShare(met, table.alreadyMetP10()), another, text);
   }
 
@@ -60,13 +69,17 @@ final class SoFar {
             + " in 100: it is not worth it.";
   }
 
-  private static String watch(Tools tools, Clock clock, Dating dating) {
+  private static String watch(Tools tools, CycleRecord cycle, Clock clock, Dating dating) {
     double scan = tools.value("whelping.scan-after");
     Instant from = dating.quantile(0.5).plusSeconds(Math.round(scan * 86_400));
+    String signs = "thirst, dullness, vomiting or discharge: a vet the same day.";
+    if (from.plus(Duration.ofDays(DAYS_TO_SCAN)).isBefore(cycle.asOf())) {
+      return "Watch for " + signs;
+    }
     return "Have her scanned from about "
         + clock.day(from)
-        + ", and until then and after watch for thirst, dullness, vomiting or discharge: a vet the"
-        + " same day.";
+        + ", and until then and after watch for "
+        + signs;
   }
 
   private static String inHundred(double share) {

@@ -35,6 +35,7 @@ final class TestChoice {
   private final Foresight foresight;
   private final Series series;
   private final TestValue value;
+  private final boolean lhOnSameBlood;
   private final Map<Draw, ComingValue> coming = new HashMap<>();
   private final Map<Draw, Valued> valued = new HashMap<>();
   private final List<Valued> inOrder = new ArrayList<>();
@@ -46,17 +47,23 @@ final class TestChoice {
       Foresight foresight,
       Series series,
       Breeding breeding,
-      ScoredPlan plan) {
+      ScoredPlan plan,
+      boolean lhOnSameBlood) {
     this.tools = tools;
     this.clock = clock;
     this.axis = axis;
     this.foresight = foresight;
     this.series = series;
+    this.lhOnSameBlood = lhOnSameBlood;
     value = TestValue.of(breeding.table(), breeding.search(), plan);
   }
 
-  /** A draw and what its result could bring. */
-  record Valued(Draw draw, TestValue.Outcome outcome) {
+  /**
+   * A draw and what its result could bring.
+   *
+   * @param withLh whether its blood is worth testing for LH too
+   */
+  record Valued(Draw draw, TestValue.Outcome outcome, boolean withLh) {
 
     double gain() {
       return outcome.gain();
@@ -73,7 +80,12 @@ final class TestChoice {
 
   /** The value of a progesterone draw, as it is foreseen. */
   ComingValue coming(Draw draw) {
-    return coming.computeIfAbsent(draw, d -> foresight.value(series, axis.day(d.at())));
+    return coming.computeIfAbsent(
+        draw,
+        d ->
+            lhOnSameBlood
+                ? foresight.valueWithLh(series, axis.day(d.at()))
+                : foresight.value(series, axis.day(d.at())));
   }
 
   private Valued value(Draw draw) {
@@ -86,11 +98,23 @@ final class TestChoice {
             case LH -> foresight.lh(day);
             case CYTOLOGY -> foresight.smear(day);
           };
-      known = new Valued(draw, value.outcome(outlook, draw.result()));
+      known = withLh(new Valued(draw, value.outcome(outlook, draw.result()), false));
       valued.put(draw, known);
       inOrder.add(known);
     }
     return known;
+  }
+
+  /** The same draw tested for LH too, where rules allow that and it is worth it. */
+  private Valued withLh(Valued alone) {
+    Draw draw = alone.draw();
+    if (!lhOnSameBlood || draw.kind() != TestKind.PROGESTERONE) {
+      return alone;
+    }
+    TestValue.Outcome both = value.outcome(coming(draw).betweenWithLh(EDGES), draw.result());
+    return both.gain() - alone.gain() >= tools.value("planning.test-worth")
+        ? new Valued(draw, both, true)
+        : alone;
   }
 
   /** The progesterone draw whose result is there first, and what it could bring. */
@@ -154,6 +178,7 @@ final class TestChoice {
         .map(
             one ->
                 name(one.draw().kind())
+                    + (one.withLh() ? " with LH" : "")
                     + " on "
                     + clock.dayAndTime(one.draw().at())
                     + ", known "

@@ -13,6 +13,7 @@ import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.SameBlood;
 import io.github.tiderule.rules.conclusion.TestDue;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.TestingDone;
@@ -103,11 +104,15 @@ final class Testing {
     if (dating == null || breeding == null || plan.isEmpty()) {
       return floor == null
           ? new Testing(null, ended(due), null, List.of())
-          : new Testing(next(clock, floor, 0, because), null, null, List.of());
+          : new Testing(next(clock, floor, 0, because, false), null, null, List.of());
     }
     Foresight foresight = tools.timeline().foresight(evidence, dating.estimate());
     Series series = series(findings);
-    TestChoice choice = new TestChoice(tools, clock, axis, foresight, series, breeding, plan.get());
+    boolean lhOnSameBlood =
+        due.all(SameBlood.class).stream()
+            .anyMatch(one -> one.drawn() == TestKind.PROGESTERONE && one.also() == TestKind.LH);
+    TestChoice choice =
+        new TestChoice(tools, clock, axis, foresight, series, breeding, plan.get(), lhOnSameBlood);
     Set<TestKind> done =
         due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
     TestChoice.Chosen chosen =
@@ -133,16 +138,28 @@ final class Testing {
       return new Testing(null, stopped(tools, due, forecast), forecast, changes);
     }
     List<String> why = chosen.asTheTradeHasIt() ? because : List.of(EngineStep.TEST_VALUE.id());
-    return new Testing(next(clock, test.draw(), test.gain(), why), null, forecast, changes);
+    // the trade's own wish for LH is met by the blood that is drawn anyway
+    boolean lh =
+        test.withLh()
+            || (lhOnSameBlood
+                && test.draw().kind() == TestKind.PROGESTERONE
+                && due.all(TestDue.class).stream().anyMatch(one -> one.kind() == TestKind.LH));
+    List<String> reasons = new ArrayList<>(why);
+    if (lh) {
+      due.ruled(SameBlood.class).map(ruled -> ruled.rule().id()).forEach(reasons::add);
+    }
+    return new Testing(next(clock, test.draw(), test.gain(), reasons, lh), null, forecast, changes);
   }
 
-  private static NextTest next(Clock clock, Draw draw, double gain, List<String> because) {
+  private static NextTest next(
+      Clock clock, Draw draw, double gain, List<String> because, boolean lh) {
     return new NextTest(
         draw.kind().name().toLowerCase(Locale.ROOT),
         clock.offset(draw.at()),
         clock.offset(draw.result()),
         gain,
-        because);
+        because,
+        lh ? List.of("lh") : List.of());
   }
 
   private static List<String> because(StageResult due, TestDue test) {

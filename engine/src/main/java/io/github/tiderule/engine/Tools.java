@@ -3,17 +3,20 @@ package io.github.tiderule.engine;
 import io.github.tiderule.engine.days.EggModel;
 import io.github.tiderule.engine.days.Planner;
 import io.github.tiderule.engine.timeline.Timeline;
+import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.rules.RuleBase;
 
 /** What every evaluation uses. Immutable and safe for use by many threads. */
-record Tools(RuleBase rules, Timeline timeline, EggModel eggs, Planner planner) {
+record Tools(
+    RuleBase rules, Timeline timeline, EggModel eggs, Planner planner, Gestation gestation) {
 
   static Tools over(RuleBase rules) {
     return new Tools(
         rules,
         Timeline.of(rules.parameters()),
         new EggModel(rules.parameters()),
-        new Planner(rules.parameters()));
+        new Planner(rules.parameters()),
+        Gestation.of(rules.parameters()));
   }
 
   /** The value of a parameter. */

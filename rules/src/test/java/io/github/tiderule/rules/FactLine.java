@@ -5,7 +5,9 @@ import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
+import io.github.tiderule.rules.fact.CaesareanDay;
 import io.github.tiderule.rules.fact.CandidateDay;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.Comparator;
@@ -20,11 +22,15 @@ import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Moment;
 import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.OvaryFinding;
 import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.PregnancyScan;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Radiograph;
 import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.ScanFinding;
 import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenColour;
 import io.github.tiderule.rules.fact.SemenLook;
@@ -142,9 +148,51 @@ final class FactLine {
       case "question" -> new Question(w.get(1), "a question for a test", List.of());
       case "forecast" -> forecast(w.number(1), w.number(2), w.number(3));
       case "day" -> day(w);
-      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)));
+      case "pregnancy-scan" ->
+          new PregnancyScan(
+              w.get(1),
+              at(w.number(2)),
+              word(ScanFinding.values(), w.get(3)),
+              List.of(),
+              List.of(),
+              w.keyCount("fetuses"));
+      case "radiograph" ->
+          new Radiograph(
+              w.get(1), at(w.number(2)), w.keyCount("fetuses"), w.has("skeleton") ? true : null);
+      case "temperature" -> new BodyTemperature(w.get(1), at(w.number(2)), w.number(3));
+      case "outcome" -> outcome(w);
+      case "before" -> before(w);
+      case "caesarean" ->
+          new CaesareanDay(date(60), (int) w.number(1), w.number(2), w.keyOr("begun", 0.1));
+      case "look" -> new SemenLook(word(SemenColour.values(), w.get(1)), !w.has("other"));
+      case "ready", "usable", "extender", "arrived", "underdose" -> SheetFacts.of(w, at(now));
+      case "asked", "test", "whelped", "stud" -> KennelFacts.of(w);
       default -> throw new IllegalArgumentException("no such fact: " + w);
     };
+  }
+
+  private static Outcome outcome(Words w) {
+    @Nullable Double whelped = w.keyNumber("whelped");
+    return new Outcome(
+        w.has("empty") ? false : null,
+        whelped == null ? null : date(whelped),
+        w.keyCount("litter"),
+        null);
+  }
+
+  /** An earlier season, with days after its first blood. */
+  private static EarlierCycle before(Words w) {
+    @Nullable Double shift = w.keyNumber("shift");
+    @Nullable Double whelped = w.keyNumber("whelped");
+    @Nullable Double ovulated = w.keyNumber("ovulated");
+    double from = w.number(1);
+    return new EarlierCycle(
+        date(from),
+        ovulated == null ? null : date(from + ovulated),
+        shift == null ? null : date(from + shift),
+        whelped == null ? null : date(from + whelped),
+        null,
+        null);
   }
 
   private static Progesterone progesterone(Words w) {
@@ -243,7 +291,7 @@ final class FactLine {
     return text.equals("-") ? null : word(Unit.values(), text);
   }
 
-  private static <T extends Worded> T word(T[] values, String text) {
+  static <T extends Worded> T word(T[] values, String text) {
     return Arrays.stream(values)
         .filter(value -> value.word().equals(text))
         .findFirst()

@@ -1,5 +1,6 @@
 package io.github.tiderule.rules;
 
+import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.Comparator;
@@ -14,9 +15,12 @@ import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.OvaryFinding;
 import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.PregnancyScan;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Radiograph;
 import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.ScanFinding;
 import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Sign;
@@ -73,7 +77,7 @@ final class SeededCycles {
 
   private Observation observation(String id) {
     Instant at = FactLine.at(random.nextInt(10) == 0 ? -40 : random.nextInt(24));
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(13)) {
       case 0 -> new LhTest(id, at, random.nextBoolean());
       case 1, 2 ->
           new Smear(
@@ -94,7 +98,23 @@ final class SeededCycles {
               maybe(() -> random.nextInt(10) * 1.0),
               maybe(() -> random.nextInt(20) * 1.0),
               maybe(() -> pick(Unit.values())));
+      case 7 -> ofPregnancy(id, at);
       default -> progesterone(id, at);
+    };
+  }
+
+  private Observation ofPregnancy(String id, Instant at) {
+    return switch (random.nextInt(3)) {
+      case 0 ->
+          new PregnancyScan(
+              id,
+              at,
+              pick(ScanFinding.values()),
+              List.of(),
+              List.of(),
+              maybe(() -> random.nextInt(4)));
+      case 1 -> new Radiograph(id, at, maybe(() -> random.nextInt(4)), maybe(random::nextBoolean));
+      default -> new BodyTemperature(id, at, 36.5 + random.nextInt(8) / 2.0);
     };
   }
 

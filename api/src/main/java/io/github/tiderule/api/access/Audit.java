@@ -1,10 +1,13 @@
 package io.github.tiderule.api.access;
 
+import io.github.tiderule.api.record.KeyedRows;
 import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
-import java.util.List;
+import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -30,9 +33,11 @@ public final class Audit {
       @Nullable String address) {}
 
   private final Handle handle;
+  private final KeyedRows<Line> rows;
 
   private Audit(Handle handle) {
     this.handle = handle;
+    this.rows = KeyedRows.of(handle, "audit", Audit::line, Line::key);
   }
 
   /** The audit log of a record. */
@@ -64,25 +69,20 @@ public final class Audit {
 
   /** What a person did, and what others did to her females, in the order it was done. */
   public Page<Line> concerning(Person person, Page.Wanted wanted) {
-    List<Line> read =
-        handle
-            .createQuery(
-                "SELECT * FROM audit WHERE id > :after AND (person = :person OR female IN"
-                    + " (SELECT id FROM female WHERE owner = :person)) ORDER BY id LIMIT :most")
-            .bind("after", wanted.after())
-            .bind("person", person.key())
-            .bind("most", wanted.toRead())
-            .map(
-                (row, context) ->
-                    new Line(
-                        row.getString("id"),
-                        Instant.ofEpochMilli(row.getLong("at")),
-                        row.getString("person"),
-                        row.getString("deed"),
-                        row.getString("about"),
-                        row.getString("female"),
-                        row.getString("address")))
-            .list();
-    return wanted.of(read, Line::key);
+    return rows.page(
+        "person = :person OR female IN (SELECT id FROM female WHERE owner = :person)",
+        Map.of("person", person.key()),
+        wanted);
+  }
+
+  private static Line line(ResultSet row) throws SQLException {
+    return new Line(
+        row.getString("id"),
+        Instant.ofEpochMilli(row.getLong("at")),
+        row.getString("person"),
+        row.getString("deed"),
+        row.getString("about"),
+        row.getString("female"),
+        row.getString("address"));
   }
 }

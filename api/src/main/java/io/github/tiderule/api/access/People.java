@@ -1,11 +1,13 @@
 package io.github.tiderule.api.access;
 
+import io.github.tiderule.api.record.KeyedRows;
 import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -14,9 +16,11 @@ import org.jspecify.annotations.Nullable;
 public final class People {
 
   private final Handle handle;
+  private final KeyedRows<Person> rows;
 
   private People(Handle handle) {
     this.handle = handle;
+    this.rows = KeyedRows.of(handle, "person", People::person, Person::key);
   }
 
   /** The people of a record. */
@@ -33,21 +37,12 @@ public final class People {
 
   /** One person. */
   public Optional<Person> find(String key) {
-    return handle
-        .createQuery("SELECT * FROM person WHERE id = :key")
-        .bind("key", key)
-        .map((row, context) -> person(row))
-        .findOne();
+    return rows.find(key);
   }
 
   /** The person of that name, the closed ones too. */
   public Optional<Person> named(String name) {
-    return handle
-        .createQuery("SELECT * FROM person WHERE name = :name AND id <> :local")
-        .bind("name", name)
-        .bind("local", Person.LOCAL)
-        .map((row, context) -> person(row))
-        .findOne();
+    return rows.one("name = :name AND id <> :local", Map.of("name", name, "local", Person.LOCAL));
   }
 
   /** The hash of a person's password; empty for one who has none. */

@@ -1,12 +1,13 @@
 package io.github.tiderule.api.access;
 
+import io.github.tiderule.api.record.KeyedRows;
 import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -34,9 +35,11 @@ public final class Tokens {
   public record Issued(String secret, Token token) {}
 
   private final Handle handle;
+  private final KeyedRows<Token> rows;
 
   private Tokens(Handle handle) {
     this.handle = handle;
+    this.rows = KeyedRows.of(handle, "api_token", Tokens::token, Token::key);
   }
 
   /** The tokens of a record. */
@@ -74,36 +77,18 @@ public final class Tokens {
 
   /** The token of a secret, unless it is revoked. */
   public Optional<Token> find(String secret) {
-    return handle
-        .createQuery("SELECT * FROM api_token WHERE digest = :digest AND revoked_at IS NULL")
-        .bind("digest", Secrets.digest(secret))
-        .map((row, context) -> token(row))
-        .findOne();
+    return rows.one(
+        "digest = :digest AND revoked_at IS NULL", Map.of("digest", Secrets.digest(secret)));
   }
 
   /** One token of a person. */
   public Optional<Token> find(Person person, String key) {
-    return handle
-        .createQuery("SELECT * FROM api_token WHERE id = :key AND person = :person")
-        .bind("key", key)
-        .bind("person", person.key())
-        .map((row, context) -> token(row))
-        .findOne();
+    return rows.one("id = :key AND person = :person", Map.of("key", key, "person", person.key()));
   }
 
   /** The tokens of a person, the revoked ones too, in the order they were issued. */
   public Page<Token> of(Person person, Page.Wanted wanted) {
-    List<Token> read =
-        handle
-            .createQuery(
-                "SELECT * FROM api_token WHERE person = :person AND id > :after"
-                    + " ORDER BY id LIMIT :most")
-            .bind("person", person.key())
-            .bind("after", wanted.after())
-            .bind("most", wanted.toRead())
-            .map((row, context) -> token(row))
-            .list();
-    return wanted.of(read, Token::key);
+    return rows.page("person = :person", Map.of("person", person.key()), wanted);
   }
 
   /** Revokes a token; one revoked before stays so. */

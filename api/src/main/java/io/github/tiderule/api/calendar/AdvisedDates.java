@@ -23,11 +23,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> planned) {
 
-  private static final long ORDER_HOURS = 1;
+  private static final long DUE_HOURS = 1;
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+  private static final Map<String, EntryKind> DUE =
+      Map.of("order", EntryKind.ORDER, "book", EntryKind.BOOKING, "leave", EntryKind.LEAVING);
   private static final Map<String, String> TESTS =
       Map.of("progesterone", "progesterone test", "lh", "LH test", "cytology", "vaginal smear");
 
@@ -45,7 +47,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
   public static AdvisedDates of(String advice, String who) {
     Node node = NodeReader.read(advice, new Problems()).orElse(null);
     if (!(node instanceof Node.Members members)
-        || !new Node.Text(AdviceJson.SCHEMA).equals(members.byKey().get("schema"))) {
+        || !AdviceJson.SCHEMA.equals(members.text("schema"))) {
       throw new IllegalStateException("no text of the schema " + AdviceJson.SCHEMA);
     }
     String name = safe(who);
@@ -66,10 +68,11 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         EntryKind.WHELPING,
         name + ": whelping, if she conceives",
         "Nine times in ten within these days. Counted from ovulation, not from a mating.");
-    Node.Members action = object(members, "action");
+    addMilestones(planned, members, name);
+    Node.Members action = members.members("action");
     return new AdvisedDates(
         there(instant(members, "asOf")),
-        action == null ? "" : safe(text(action, "headline")),
+        action == null ? "" : safe(there(action.text("headline"))),
         planned);
   }
 
@@ -78,56 +81,72 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
   }
 
   private static void addTest(List<Planned> planned, Node.Members advice, String name) {
-    Node.Members test = object(advice, "nextTest");
+    Node.Members test = advice.members("nextTest");
     if (test == null) {
       return;
     }
     OffsetDateTime at = there(instant(test, "at"));
-    String kind = text(test, "kind");
+    String kind = there(test.text("kind"));
     planned.add(
         new Planned(
             EntryKind.TEST,
             at,
             at,
-            name + ": " + TESTS.getOrDefault(kind, kind),
+            name
+                + ": "
+                + TESTS.getOrDefault(kind, kind)
+                + (test.entries("also").isEmpty() ? "" : ", and LH on the same blood"),
             "Keep to one laboratory and method. The plan can move with the result."));
   }
 
   private static void addPlan(List<Planned> planned, Node.Members advice, String name) {
-    Node.Members plan = object(advice, "plan");
+    Node.Members plan = advice.members("plan");
     if (plan == null) {
       return;
     }
-    for (Node node : list(plan, "at")) {
+    for (Node node : plan.entries("at")) {
       planned.add(breeding(instant(node), advice, name));
     }
-    OffsetDateTime orderBy = instant(plan, "orderBy");
-    if (orderBy != null) {
-      planned.add(
-          new Planned(
-              EntryKind.ORDER,
-              orderBy.minusHours(ORDER_HOURS),
-              orderBy,
-              name + ": order by " + CLOCK.format(orderBy),
-              "The last safe time to order is "
-                  + moment(orderBy)
-                  + ", local time. Ask for advice again before you order."));
+    List<Planned> due = new ArrayList<>();
+    for (Node.Members commitment : plan.objects("commitments")) {
+      EntryKind kind = DUE.get(there(commitment.text("kind")));
+      if (kind != null) {
+        due.add(
+            due(
+                kind,
+                there(instant(commitment, "by")),
+                name,
+                there(commitment.text("text")) + ", at the latest by "));
+      }
     }
+    OffsetDateTime orderBy = instant(plan, "orderBy");
+    if (orderBy != null && due.stream().noneMatch(one -> one.kind() == EntryKind.ORDER)) {
+      due.add(due(EntryKind.ORDER, orderBy, name, "The last safe time to order is "));
+    }
+    planned.addAll(due);
+  }
+
+  /** Something to be done by a time: the hour before it. */
+  private static Planned due(EntryKind kind, OffsetDateTime by, String name, String text) {
+    return new Planned(
+        kind,
+        by.minusHours(DUE_HOURS),
+        by,
+        name + ": " + kind.word() + " by " + CLOCK.format(by),
+        safe(text) + moment(by) + ", local time. Ask for advice again before you do.");
   }
 
   /** In the day's window when the time lies in it, else at the time itself. */
   private static Planned breeding(OffsetDateTime at, Node.Members advice, String name) {
     OffsetDateTime from = at;
     OffsetDateTime to = at;
-    for (Node node : list(advice, "breedingDays")) {
-      if (node instanceof Node.Members day) {
-        OffsetDateTime opens = there(instant(day, "from"));
-        OffsetDateTime closes = there(instant(day, "to"));
-        if (!at.isBefore(opens) && !at.isAfter(closes)) {
-          from = opens;
-          to = closes;
-          break;
-        }
+    for (Node.Members day : advice.objects("breedingDays")) {
+      OffsetDateTime opens = there(instant(day, "from"));
+      OffsetDateTime closes = there(instant(day, "to"));
+      if (!at.isBefore(opens) && !at.isAfter(closes)) {
+        from = opens;
+        to = closes;
+        break;
       }
     }
     return new Planned(
@@ -148,7 +167,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
       EntryKind kind,
       String summary,
       String description) {
-    Node.Members estimate = object(advice, field);
+    Node.Members estimate = advice.members(field);
     if (estimate != null) {
       LocalDate median = there(instant(estimate, "median")).toLocalDate();
       planned.add(
@@ -158,6 +177,23 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               there(instant(estimate, "p95")),
               summary,
               description + " As likely before as after " + DAY.format(median) + "."));
+    }
+  }
+
+  private static void addMilestones(List<Planned> planned, Node.Members advice, String name) {
+    Node.Members pregnancy = advice.members("pregnancy");
+    if (pregnancy == null) {
+      return;
+    }
+    for (Node.Members milestone : pregnancy.objects("milestones")) {
+      planned.add(
+          new Planned(
+              EntryKind.MILESTONE,
+              there(instant(milestone, "from")),
+              there(instant(milestone, "to")),
+              name + ": " + there(milestone.text("kind")).replace('-', ' '),
+              safe(there(milestone.text("title")))
+                  + ". Counted from ovulation, not from a mating."));
     }
   }
 
@@ -173,32 +209,19 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         .toString();
   }
 
-  private static Node.@Nullable Members object(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Members members ? members : null;
-  }
-
-  private static List<Node> list(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Entries entries ? entries.all() : List.of();
-  }
-
-  private static String text(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Text text ? text.value() : "";
-  }
-
   private static @Nullable OffsetDateTime instant(Node.Members holder, String name) {
-    return holder.byKey().get(name) instanceof Node.Text text
-        ? OffsetDateTime.parse(text.value())
-        : null;
+    String text = holder.text(name);
+    return text == null ? null : OffsetDateTime.parse(text);
   }
 
   private static OffsetDateTime instant(Node node) {
     return OffsetDateTime.parse(((Node.Text) node).value());
   }
 
-  private static OffsetDateTime there(@Nullable OffsetDateTime instant) {
-    if (instant == null) {
-      throw new IllegalStateException("an instant of the advice is missing");
+  private static <T> T there(@Nullable T value) {
+    if (value == null) {
+      throw new IllegalStateException("a part of the advice is missing");
     }
-    return instant;
+    return value;
   }
 }

@@ -1,6 +1,9 @@
 package io.github.tiderule.api.calendar;
 
-/** What stands in a calendar. */
+/**
+ * What stands in a calendar. One more kind is a constant here and a line in {@link AdvisedDates}
+ * that says which part of the advice it comes from.
+ */
 enum EntryKind {
   /** A test to draw. */
   TEST("test", false),
@@ -8,10 +11,16 @@ enum EntryKind {
   BREEDING("breeding", false),
   /** The last hour in which to order. */
   ORDER("order", false),
+  /** The last hour in which to book the clinic. */
+  BOOKING("book", false),
+  /** The last hour in which to leave for the stud or the clinic. */
+  LEAVING("leave", false),
   /** The days in which she ovulates, nine times in ten. */
   OVULATION("ovulation", true),
   /** The days in which she would whelp, nine times in ten. */
-  WHELPING("whelping", true);
+  WHELPING("whelping", true),
+  /** The days in which something of a pregnancy is due. */
+  MILESTONE("milestone", true);
 
   private final String word;
   private final boolean estimate;

@@ -10,11 +10,15 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
 /** Files a command writes beside what it prints: a picture or a sheet of paper. */
 final class BesideFiles {
+
+  /** Named here too, so that a run without paper loads nothing of it. */
+  private static final List<String> PAPERS = List.of("a4", "letter");
 
   private final List<Beside> files = new ArrayList<>();
 
@@ -51,7 +55,33 @@ final class BesideFiles {
               (cycle, reasoning, rules) ->
                   png ? Pictures.png(cycle, reasoning) : Pictures.svg(cycle, reasoning)));
     }
+    String paper = paper(parsed);
+    if (parsed.hasMatchedOption(Specs.SHEET)) {
+      beside.files.add(
+          new Beside(
+              path(parsed, Specs.SHEET, ".pdf"),
+              (cycle, reasoning, rules) -> Papers.sheet(cycle, reasoning, paper)));
+    }
+    if (parsed.hasMatchedOption(Specs.SUMMARY)) {
+      beside.files.add(
+          new Beside(
+              path(parsed, Specs.SUMMARY, ".pdf"),
+              (cycle, reasoning, rules) -> Papers.summary(cycle, reasoning, rules, paper)));
+    }
     return beside;
+  }
+
+  private static String paper(ParseResult parsed) {
+    if (!parsed.hasMatchedOption(Specs.PAPER)) {
+      return PAPERS.get(0);
+    }
+    String paper = parsed.matchedOptionValue(Specs.PAPER, "").toLowerCase(Locale.ROOT);
+    if (!PAPERS.contains(paper)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(),
+          "--paper is \"" + paper + "\"; it can be " + String.join(" or ", PAPERS) + ".");
+    }
+    return paper;
   }
 
   private static Path path(ParseResult parsed, String option, String... endings) {

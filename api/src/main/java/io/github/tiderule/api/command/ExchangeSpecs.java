@@ -12,6 +12,10 @@ final class ExchangeSpecs {
   static final String COLUMNS = "--columns";
   static final String INTO = "--into";
   static final String SAVE = "--save";
+  static final String FHIR = "fhir";
+  static final String FHIR_IMPORT = "import";
+  static final String FHIR_EXPORT = "export";
+  static final String SUBJECT = "--subject";
 
   private ExchangeSpecs() {}
 
@@ -20,7 +24,8 @@ final class ExchangeSpecs {
             CALENDAR,
             Specs.command(CALENDAR, "Prints the dates of the plan for one cycle file as iCalendar.")
                 .addPositional(Specs.file("1")))
-        .addSubcommand(LABORATORY, laboratory());
+        .addSubcommand(LABORATORY, laboratory())
+        .addSubcommand(FHIR, fhir());
   }
 
   private static CommandSpec laboratory() {
@@ -36,25 +41,59 @@ final class ExchangeSpecs {
                     "Also time, female, method, laboratory; dates=day-first or month-first,",
                     "decimals=comma or point where the table can be read two ways.")
                 .build())
-        .addOption(
-            OptionSpec.builder(INTO)
-                .type(String.class)
-                .required(true)
-                .paramLabel("CYCLEFILE")
-                .description("The cycle file they belong to.")
-                .build())
-        .addOption(
-            OptionSpec.builder(SAVE)
-                .type(boolean.class)
-                .description("Write what is new into the cycle file.")
-                .build())
-        .addPositional(
-            PositionalParamSpec.builder()
-                .type(String.class)
-                .index("0")
-                .arity("1")
-                .paramLabel("FILE")
-                .description("The table, as CSV; - reads the standard input.")
-                .build());
+        .addOption(into())
+        .addOption(save())
+        .addPositional(taken("The table, as CSV; - reads the standard input."));
+  }
+
+  private static CommandSpec fhir() {
+    return Specs.command(FHIR, "Takes in and gives out progesterone as FHIR R4 Observations.")
+        .addSubcommand(
+            FHIR_IMPORT,
+            Specs.command(FHIR_IMPORT, "Shows what FHIR Observations add to a cycle file.")
+                .addOption(into())
+                .addOption(
+                    OptionSpec.builder(SUBJECT)
+                        .type(String.class)
+                        .paramLabel("NAME")
+                        .description(
+                            "What their sender calls her: a name, an identifier or a reference,",
+                            "where it is neither her name nor her id.")
+                        .build())
+                .addOption(save())
+                .addPositional(
+                    taken(
+                        "An Observation, a Bundle of them, or one a line;"
+                            + " - reads the standard input.")))
+        .addSubcommand(
+            FHIR_EXPORT,
+            Specs.command(FHIR_EXPORT, "Prints the progesterone of a cycle file as a Bundle.")
+                .addPositional(Specs.file("1")));
+  }
+
+  private static OptionSpec into() {
+    return OptionSpec.builder(INTO)
+        .type(String.class)
+        .required(true)
+        .paramLabel("CYCLEFILE")
+        .description("The cycle file they belong to.")
+        .build();
+  }
+
+  private static OptionSpec save() {
+    return OptionSpec.builder(SAVE)
+        .type(boolean.class)
+        .description("Write what is new into the cycle file.")
+        .build();
+  }
+
+  private static PositionalParamSpec taken(String description) {
+    return PositionalParamSpec.builder()
+        .type(String.class)
+        .index("0")
+        .arity("1")
+        .paramLabel("FILE")
+        .description(description)
+        .build();
   }
 }

@@ -51,4 +51,13 @@ record Given(String name) {
       throw new Unreadable(name + " cannot be read.");
     }
   }
+
+  /** Its first bytes, at most so many. */
+  byte[] bytes(Streams streams, int most) throws Unreadable {
+    try (InputStream in = open(streams)) {
+      return in.readNBytes(most);
+    } catch (IOException e) {
+      throw new Unreadable(words() + " cannot be read to its end.");
+    }
+  }
 }

@@ -117,12 +117,31 @@ public final class Program {
                   parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
                   new Given(parsed.matchedOptionValue(ExchangeSpecs.INTO, "")),
                   parsed.hasMatchedOption(ExchangeSpecs.SAVE));
+      case ExchangeSpecs.FHIR -> fhir(parsed);
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
+      case Specs.ACCURACY ->
+          new AccuracyCommand(streams, chosen, parsed.hasMatchedOption(Specs.JSON))
+              .run(file(parsed));
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
       default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
+  }
+
+  private int fhir(ParseResult parsed) throws IOException {
+    if (!parsed.hasSubcommand()) {
+      throw new ParameterException(parsed.commandSpec().commandLine(), "Import or export?");
+    }
+    ParseResult what = parsed.subcommand();
+    FhirCommand command = new FhirCommand(streams);
+    return what.commandSpec().name().equals(ExchangeSpecs.FHIR_EXPORT)
+        ? command.export(file(what))
+        : command.take(
+            file(what),
+            new Given(what.matchedOptionValue(ExchangeSpecs.INTO, "")),
+            what.matchedOptionValue(ExchangeSpecs.SUBJECT, null),
+            what.hasMatchedOption(ExchangeSpecs.SAVE));
   }
 
   private CycleCommand cycle(ParseResult parsed, Supplier<Engine> chosen) {

@@ -163,10 +163,12 @@ final class RecordCommands {
       if (outcome instanceof Transfer.Outcome.Refused bad) {
         refused++;
         new Output(streams.err()).print(RefusalReport.text("line " + number, bad.problems()));
-      } else if (outcome instanceof Transfer.Outcome.There) {
+      } else if (outcome instanceof Transfer.Outcome.There same) {
         there++;
-      } else {
+        tell(number, same.differing());
+      } else if (outcome instanceof Transfer.Outcome.Added more) {
         added++;
+        tell(number, more.differing());
       }
     }
     done(
@@ -174,5 +176,18 @@ final class RecordCommands {
                 ", ", List.of(added + " taken in", there + " there already", refused + " refused"))
             + ".");
     return refused == 0 ? ExitStatus.DONE : ExitStatus.SOME_REFUSED;
+  }
+
+  /** Nothing on file is overwritten by an import; so a person must know what it says otherwise. */
+  private void tell(int line, List<String> differing) throws IOException {
+    if (!differing.isEmpty()) {
+      new Output(streams.err())
+          .print(
+              "line "
+                  + line
+                  + ": the record does not say the same at "
+                  + String.join(", ", differing)
+                  + ", and stays as it is.\n");
+    }
   }
 }

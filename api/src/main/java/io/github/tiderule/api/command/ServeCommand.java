@@ -41,6 +41,7 @@ final class ServeCommand {
     if (!(port >= 0 && port <= HIGHEST_PORT)) {
       throw new RecordCommands.Unusable("There is no port " + port + ".");
     }
+    new Thread(Service::load, "tiderule-load").start();
     Store store = RecordCommands.open(address);
     boolean hasUsers = !store.read(ledger -> People.of(ledger).all()).isEmpty();
     if (!hasUsers && !bind.isLoopbackAddress()) {

@@ -13,6 +13,7 @@ final class Specs {
   static final String BATCH = "batch";
   static final String CHANGES = "changes";
   static final String STUD = "stud";
+  static final String ACCURACY = "accuracy";
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
   static final String AS_OF = "--as-of";
@@ -23,6 +24,9 @@ final class Specs {
   static final String PROTOCOL = "--protocol";
   static final String RULE = "--rule";
   static final String CURVE = "--curve";
+  static final String SHEET = "--sheet";
+  static final String SUMMARY = "--summary";
+  static final String PAPER = "--paper";
 
   private Specs() {}
 
@@ -46,6 +50,7 @@ final class Specs {
         .addSubcommand(BATCH, batch())
         .addSubcommand(CHANGES, changes())
         .addSubcommand(STUD, stud())
+        .addSubcommand(ACCURACY, accuracy())
         .addSubcommand(RULEBOOK, rulebook());
     if (arguments.length == 0 || !top.subcommands().containsKey(arguments[0])) {
       ExchangeSpecs.addTo(top);
@@ -76,6 +81,8 @@ final class Specs {
                     "as in 2027-01-12T18:30:00+01:00.")
                 .build())
         .addOption(written(CURVE, "Write the curve of the season too, as .svg or as .png."))
+        .addOption(written(SHEET, "Write a page for the breeder too, as .pdf."))
+        .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -90,6 +97,8 @@ final class Specs {
                 .description(
                     "Print instead why this rule spoke or kept silent,", "condition by condition.")
                 .build())
+        .addOption(written(SUMMARY, "Write two to three pages for a vet too, as .pdf."))
+        .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));
   }
@@ -168,6 +177,18 @@ final class Specs {
                 .build());
   }
 
+  private static CommandSpec accuracy() {
+    return command(
+            ACCURACY,
+            "Reads past seasons one a line, and compares each whelping with its forecast.")
+        .addOption(
+            OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("Print it as JSON, schema tiderule/accuracy/1.")
+                .build())
+        .addPositional(file("0..1"));
+  }
+
   private static CommandSpec rulebook() {
     List<String> formats = RulebookCommand.FORMATS;
     return command(RULEBOOK, "Prints every rule, parameter and source.")
@@ -187,6 +208,14 @@ final class Specs {
         .type(String.class)
         .paramLabel("FILE")
         .description(description)
+        .build();
+  }
+
+  private static OptionSpec paper() {
+    return OptionSpec.builder(PAPER)
+        .type(String.class)
+        .paramLabel("PAPER")
+        .description("The paper of a .pdf: a4, which it is otherwise, or letter.")
         .build();
   }
 

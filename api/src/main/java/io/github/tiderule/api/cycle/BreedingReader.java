@@ -34,14 +34,22 @@ final class BreedingReader {
     this.season = season;
   }
 
-  /** The plan; natural mating without limit when the file says nothing. */
-  static SemenPlan read(@Nullable Fields fields, Season season) {
-    return fields == null
+  /**
+   * The plan; natural mating without limit when the file says nothing.
+   *
+   * @param described the kind of semen the file describes elsewhere, meant where none is named
+   */
+  static SemenPlan read(@Nullable Fields fields, @Nullable Semen described, Season season) {
+    if (fields != null) {
+      return new BreedingReader(season).semenPlan(fields, described);
+    }
+    return described == null
         ? SemenPlan.naturalUnlimited()
-        : new BreedingReader(season).semenPlan(fields);
+        : new SemenPlan(
+            described, Route.usualFor(described), null, null, null, null, List.of(), null);
   }
 
-  private SemenPlan semenPlan(Fields fields) {
+  private SemenPlan semenPlan(Fields fields, @Nullable Semen described) {
     Semen saidSemen = fields.optional("semen").word(Semen.class);
     Route saidRoute = fields.optional("route").word(Route.class);
     Integer doses = fields.optional("doses").wholeNumber(DOSES);
@@ -52,7 +60,8 @@ final class BreedingReader {
     OrderTerms order = order(fields.optional("order").members());
     Double travelHours = fields.optional("travelHours").number(HOURS);
     fields.refuseOthers();
-    Semen semen = saidSemen == null ? Semen.usualFor(saidRoute) : saidSemen;
+    Semen usual = described == null ? Semen.usualFor(saidRoute) : described;
+    Semen semen = saidSemen == null ? usual : saidSemen;
     Route route = saidRoute == null ? Route.usualFor(semen) : saidRoute;
     return new SemenPlan(
         semen, route, doses, hoursBetween, chilledAgeHours, dose, available, order, travelHours);

@@ -11,7 +11,10 @@ import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.kennel.Background;
+import io.github.tiderule.rules.semen.Insemination;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -47,8 +50,19 @@ final class CycleReader {
             season,
             firstBlood == null ? null : firstBlood.on());
     List<Observation> observations = ObservationReader.all(fields.required("observations"), season);
-    SemenPlan semenPlan = BreedingReader.read(fields.optional("breeding").members(), season);
+    Insemination insemination =
+        InseminationReader.read(fields.optional("insemination").members(), season);
+    SemenPlan semenPlan =
+        BreedingReader.read(
+            fields.optional("breeding").members(), InseminationReader.kind(insemination), season);
+    Background background =
+        BackgroundReader.read(female.background(), fields.optional("stud").members(), season);
     LaboratoryHours laboratory = LaboratoryReader.read(fields.optional("laboratory").members());
+    Outcome outcome =
+        PregnancyReader.outcome(
+            fields.optional("outcome").members(),
+            season,
+            firstBlood == null ? null : firstBlood.on());
     fields.refuseOthers();
     if (asOf == null || zone == null || firstBlood == null) {
       return null;
@@ -63,7 +77,10 @@ final class CycleReader {
             firstBlood,
             observations,
             semenPlan,
-            laboratory)
+            laboratory,
+            outcome,
+            insemination,
+            background)
         : null;
   }
 

@@ -17,14 +17,19 @@ import org.jspecify.annotations.Nullable;
 /** Reads what is known of the female herself. */
 final class FemaleReader {
 
-  private static final Range BODY_MASS = Range.of(0.5, 150, "kg");
+  static final Range BODY_MASS = Range.of(0.5, 150, "kg");
   private static final Range COUNT = Range.of(0, 40, "");
   private static final int MOST_EARLIER_CYCLES = 50;
   private static final int MOST_TREATMENTS = 100;
   private static final int LONGEST_SEASON_DAYS = 90;
+  private static final int LONGEST_PREGNANCY_DAYS = 75;
 
   /** The female, with her history. */
-  record Known(Female female, List<EarlierCycle> earlierCycles, List<Treatment> treatments) {}
+  record Known(
+      Female female,
+      List<EarlierCycle> earlierCycles,
+      List<Treatment> treatments,
+      BackgroundReader.OfFemale background) {}
 
   private final Season season;
   private final @Nullable LocalDate firstBloodOn;
@@ -36,7 +41,7 @@ final class FemaleReader {
 
   static Known read(@Nullable Fields fields, Season season, @Nullable LocalDate firstBloodOn) {
     return fields == null
-        ? new Known(Female.unknown(), List.of(), List.of())
+        ? new Known(Female.unknown(), List.of(), List.of(), BackgroundReader.OfFemale.nothing())
         : new FemaleReader(season, firstBloodOn).known(fields);
   }
 
@@ -65,8 +70,9 @@ final class FemaleReader {
         treatments.add(treatment);
       }
     }
+    BackgroundReader.OfFemale background = BackgroundReader.ofFemale(fields, season);
     fields.refuseOthers();
-    return new Known(female, earlierCycles, treatments);
+    return new Known(female, earlierCycles, treatments, background);
   }
 
   private @Nullable EarlierCycle earlierCycle(@Nullable Fields fields) {
@@ -77,7 +83,18 @@ final class FemaleReader {
     LocalDate blood = season.anyPastDay(bloodField);
     Field ovulationField = fields.optional("ovulatedOn");
     LocalDate ovulated = season.anyPastDay(ovulationField);
+    Field shiftField = fields.optional("dioestrusOn");
+    LocalDate shifted = season.anyPastDay(shiftField);
+    Field whelpingField = fields.optional("whelpedOn");
+    LocalDate whelped = season.anyPastDay(whelpingField);
+    Integer litter = fields.optional("litterSize").wholeNumber(PregnancyReader.PUPS);
+    Field pregnantField = fields.optional("pregnant");
+    Boolean pregnant = pregnantField.flag();
     fields.refuseOthers();
+    if (Boolean.FALSE.equals(pregnant) && whelped != null) {
+      pregnantField.refuse(
+          ProblemCode.CONTRADICTION, "pregnant is false, yet whelpedOn is " + whelped);
+    }
     if (blood == null) {
       return null;
     }
@@ -87,22 +104,31 @@ final class FemaleReader {
           "firstBloodOn (" + blood + ") is not before this season's first blood",
           "Maybe this is the present season? It stands in firstBlood.");
     }
-    if (ovulated != null && ovulated.isBefore(blood)) {
-      ovulationField.refuse(
+    refuseUnlessAfter(blood, ovulationField, ovulated, LONGEST_SEASON_DAYS);
+    refuseUnlessAfter(blood, shiftField, shifted, LONGEST_SEASON_DAYS);
+    refuseUnlessAfter(blood, whelpingField, whelped, LONGEST_SEASON_DAYS + LONGEST_PREGNANCY_DAYS);
+    return new EarlierCycle(blood, ovulated, shifted, whelped, litter, pregnant);
+  }
+
+  /** Refuses a day before first blood, or too long after it. */
+  private static void refuseUnlessAfter(
+      LocalDate blood, Field field, @Nullable LocalDate day, int mostDays) {
+    if (day != null && day.isBefore(blood)) {
+      field.refuse(
           ProblemCode.WRONG_ORDER,
-          "ovulatedOn (" + ovulated + ") is before first blood (" + blood + ")");
-    } else if (ovulated != null && ChronoUnit.DAYS.between(blood, ovulated) > LONGEST_SEASON_DAYS) {
-      ovulationField.refuse(
+          field.name() + " (" + day + ") is before first blood (" + blood + ")");
+    } else if (day != null && ChronoUnit.DAYS.between(blood, day) > mostDays) {
+      field.refuse(
           ProblemCode.IMPLAUSIBLE_DATE,
-          "ovulatedOn ("
-              + ovulated
+          field.name()
+              + " ("
+              + day
               + ") is more than "
-              + LONGEST_SEASON_DAYS
+              + mostDays
               + " days after first blood ("
               + blood
               + ")");
     }
-    return new EarlierCycle(blood, ovulated);
   }
 
   private @Nullable Treatment treatment(@Nullable Fields fields) {

@@ -17,7 +17,10 @@ enum Kind implements Worded {
   VAGINOSCOPY("vaginoscopy", "folds"),
   SIGN("sign", "sign present"),
   ULTRASOUND("ultrasound", "finding"),
-  BREEDING("breeding", "semen route");
+  BREEDING("breeding", "semen route"),
+  SCAN("scan", "finding innerChorionicCavityMm biparietalMm fetuses"),
+  RADIOGRAPH("radiograph", "fetuses skeletonSeen"),
+  TEMPERATURE("temperature", "celsius");
 
   private final String word;
   private final String fields;

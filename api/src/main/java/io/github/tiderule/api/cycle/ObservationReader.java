@@ -24,7 +24,10 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Reads observations of every kind but progesterone, which {@link ProgesteroneReader} reads. */
+/**
+ * Reads observations of every kind but progesterone and pregnancy, which {@link ProgesteroneReader}
+ * and {@link PregnancyReader} read.
+ */
 final class ObservationReader {
 
   private static final int MOST = 500;
@@ -90,6 +93,9 @@ final class ObservationReader {
           case SIGN -> sign(id, when, fields);
           case ULTRASOUND -> scan(id, when, fields);
           case BREEDING -> breeding(id, when, fields);
+          case SCAN -> PregnancyReader.scan(id, when, fields);
+          case RADIOGRAPH -> PregnancyReader.radiograph(id, when, fields);
+          case TEMPERATURE -> PregnancyReader.temperature(id, when, fields);
         };
     fields.refuseOthers(kind::elsewhere);
     return at == null ? null : observation;

@@ -10,7 +10,6 @@ import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Quantiles;
 import io.github.tiderule.engine.advice.Stamp;
 import io.github.tiderule.engine.advice.Whelping;
 import java.util.List;
@@ -58,7 +57,7 @@ public final class AdviceJson {
                 json.word("now", action.now())
                     .text("headline", action.headline())
                     .texts("because", action.because()))
-        .object("lhPeak", advice.lhPeak(), this::quantiles)
+        .object("lhPeak", advice.lhPeak(), peak -> PregnancyJson.quantiles(json, peak))
         .object("ovulation", advice.ovulation(), this::ovulation)
         .objects("breedingDays", advice.breedingDays(), this::breedingDay)
         .object("plan", advice.plan(), this::plan)
@@ -70,12 +69,21 @@ public final class AdviceJson {
                     .instant("at", test.at())
                     .instant("resultAt", test.resultAt())
                     .figure("gain", test.gain(), SHARE_DECIMALS)
-                    .texts("because", test.because()))
+                    .texts("because", test.because())
+                    .texts("also", test.also()))
         .text("noTestBecause", advice.noTestBecause())
         .object("bred", advice.bred(), this::bred)
         .object("whelping", advice.whelping(), this::whelping);
+    PregnancyJson.write(json, advice);
     talk(advice);
     reasoning(advice);
+    SheetJson sheet = new SheetJson(json);
+    if (advice.insemination() != null) {
+      json.object("insemination", advice.insemination(), sheet::sheet);
+    }
+    if (advice.beforeSeason() != null) {
+      json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    }
   }
 
   private void stamp(Stamp stamp) {
@@ -185,14 +193,6 @@ public final class AdviceJson {
         .text("why", disagreement.why());
   }
 
-  private void quantiles(Quantiles quantiles) {
-    json.instant("median", quantiles.median())
-        .instant("p05", quantiles.p05())
-        .instant("p25", quantiles.p25())
-        .instant("p75", quantiles.p75())
-        .instant("p95", quantiles.p95());
-  }
-
   private void ovulation(Ovulation ovulation) {
     json.instant("median", ovulation.median())
         .instant("p05", ovulation.p05())
@@ -292,5 +292,6 @@ public final class AdviceJson {
         .instant("p05", whelping.p05())
         .instant("p95", whelping.p95());
     byDay(whelping.byDay());
+    json.text("countedFrom", whelping.countedFrom()).texts("notes", whelping.notes());
   }
 }

@@ -3,28 +3,22 @@ package io.github.tiderule.api.laboratoryfile;
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.cycle.UnitSpelling;
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.node.Shown;
 import io.github.tiderule.api.problem.Pointer;
 import io.github.tiderule.api.problem.Problems;
-import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.Unit;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -38,22 +32,13 @@ public final class LaboratoryFile {
   private final CycleRecord cycle;
   private final Cells cells;
   private final boolean hasFemales;
-  private final List<Progesterone> known = new ArrayList<>();
-  private final Set<String> ids;
+  private final KnownResults known;
 
-  private LaboratoryFile(CycleRecord cycle, Columns columns) {
+  private LaboratoryFile(CycleRecord cycle, Columns columns, Set<String> taken) {
     this.cycle = cycle;
     this.cells = new Cells(columns, cycle.zone());
     this.hasFemales = columns.names().containsKey(Columns.Part.FEMALE);
-    this.ids =
-        cycle.observations().stream()
-            .map(Observation::id)
-            .collect(Collectors.toCollection(TreeSet::new));
-    for (Observation observation : cycle.observations()) {
-      if (observation instanceof Progesterone value) {
-        known.add(value);
-      }
-    }
+    this.known = KnownResults.of(cycle, taken);
   }
 
   /**
@@ -70,8 +55,7 @@ public final class LaboratoryFile {
       Set<String> taken,
       Pointer where,
       Problems problems) {
-    LaboratoryFile file = new LaboratoryFile(cycle, columns);
-    file.ids.addAll(taken);
+    LaboratoryFile file = new LaboratoryFile(cycle, columns, taken);
     return Table.read(text, columns, where, problems)
         .map(table -> table.rows().stream().map(file::line).toList());
   }
@@ -110,7 +94,7 @@ public final class LaboratoryFile {
     Cells.Amount amount = cells.amount(written);
     Instant moment = cells.moment(at, row.cell(Columns.Part.TIME));
     Map<String, Node> fields = new LinkedHashMap<>();
-    fields.put("id", new Node.Text(freshId(moment)));
+    fields.put("id", new Node.Text(known.freshId(moment)));
     fields.put("kind", new Node.Text("progesterone"));
     fields.put("at", new Node.Text(WRITTEN.format(moment.atZone(cycle.zone()))));
     fields.put("value", new Node.Digits(amount.digits()));
@@ -146,24 +130,9 @@ public final class LaboratoryFile {
     return word;
   }
 
-  private String freshId(Instant moment) {
-    String plain = "lab-" + moment.toString().replaceFirst(":00Z$", "Z");
-    String id = plain;
-    for (int i = 2; ids.contains(id); i++) {
-      id = plain + "-" + i;
-    }
-    return id;
-  }
-
   /** Reads the observation as a cycle file would have it, and compares it with what is known. */
   private Line checked(int number, Node.Members observation) {
-    String file =
-        CycleText.of(
-            cycle.asOf(),
-            "{}",
-            "{\"zone\":\"" + cycle.zone() + "\",\"firstBlood\":{\"certainty\":\"unknown\"}}",
-            List.of(NodeText.of(observation)));
-    Reading reading = CycleText.read(file);
+    Reading reading = known.reading(observation);
     if (reading instanceof Reading.Refused refused) {
       return Line.refused(
           number,
@@ -172,38 +141,21 @@ public final class LaboratoryFile {
               .distinct()
               .collect(Collectors.joining(" ")));
     }
-    Progesterone value = (Progesterone) ((Reading.Read) reading).cycle().observations().get(0);
-    for (Progesterone other : known) {
-      if (isSame(value, other)) {
-        return new Line(number, Line.Outcome.DUPLICATE, "It is " + other.id() + ".", null);
-      }
-      if (other.at().equals(value.at()) && agree(other.laboratory(), value.laboratory())) {
-        return Line.refused(
-            number,
-            "it differs from "
-                + other.id()
-                + ", drawn at the same time; if that one is wrong, correct it.");
-      }
+    Progesterone value = KnownResults.only((Reading.Read) reading);
+    Optional<Progesterone> same = known.same(value);
+    if (same.isPresent()) {
+      return new Line(number, Line.Outcome.DUPLICATE, "It is " + same.get().id() + ".", null);
     }
-    known.add(value);
-    ids.add(value.id());
+    Optional<Progesterone> other = known.drawnTogether(value);
+    if (other.isPresent()) {
+      return Line.refused(
+          number,
+          "it differs from "
+              + other.get().id()
+              + ", drawn at the same time; if that one is wrong, correct it.");
+    }
+    known.put(value);
     return new Line(number, Line.Outcome.NEW, "", observation);
-  }
-
-  private static boolean isSame(Progesterone one, Progesterone other) {
-    return one.at().equals(other.at())
-        && one.value() == other.value()
-        && one.comparator() == other.comparator()
-        && agree(one.statedUnit(), other.statedUnit())
-        && agree(one.laboratory(), other.laboratory())
-        && (one.method() == other.method()
-            || one.method() == Method.UNKNOWN
-            || other.method() == Method.UNKNOWN);
-  }
-
-  /** Whether two say the same, or one of them nothing. */
-  private static boolean agree(@Nullable Object one, @Nullable Object other) {
-    return one == null || other == null || Objects.equals(one, other);
   }
 
   /** The new observations, in the order of the lines. */

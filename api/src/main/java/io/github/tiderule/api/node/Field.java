@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -118,11 +119,28 @@ public final class Field {
 
   /** A finite number, not negative, within a range. */
   public @Nullable Double number(Range range) {
+    return number(
+        range,
+        " If the minus sign stood for \"below\", use the comparator \"<\".",
+        value -> Optional.empty());
+  }
+
+  /**
+   * A finite number within a range that has nothing to do with a laboratory's limits.
+   *
+   * @param meant what a number outside the range may have meant, as a hint
+   */
+  public @Nullable Double measure(Range range, DoubleFunction<Optional<String>> meant) {
+    return number(range, "", meant);
+  }
+
+  private @Nullable Double number(
+      Range range, String ofMinus, DoubleFunction<Optional<String>> meant) {
     if (node instanceof Node.Text text) {
       String message = name + " is the text " + Shown.of(node) + ", not a number";
-      Optional<String> meant = Numerals.meant(text.value());
-      if (meant.isPresent()) {
-        refuse(ProblemCode.NOT_A_NUMBER, message, meant.get());
+      Optional<String> plain = Numerals.meant(text.value());
+      if (plain.isPresent()) {
+        refuse(ProblemCode.NOT_A_NUMBER, message, plain.get());
       } else {
         refuse(ProblemCode.NOT_A_NUMBER, message);
       }
@@ -139,19 +157,20 @@ public final class Field {
       refuse(ProblemCode.NOT_A_NUMBER, name + " is " + Shown.of(node) + ", not a finite number");
       return null;
     }
-    if (value.getAsDouble() < 0) {
+    if (value.getAsDouble() < 0 && range.least() >= 0) {
       refuse(
           ProblemCode.NEGATIVE_VALUE,
           name + " is " + Shown.of(node) + ", below zero",
-          "Maybe "
-              + digits.written().replaceFirst("^-", "")
-              + "? If the minus sign stood for \"below\", use the comparator \"<\".");
+          "Maybe " + digits.written().replaceFirst("^-", "") + "?" + ofMinus);
       return null;
     }
     if (!range.contains(value.getAsDouble())) {
-      refuse(
-          ProblemCode.OUT_OF_RANGE,
-          name + " is " + Shown.of(node) + "; it must be " + range.words());
+      String message = name + " is " + Shown.of(node) + "; it must be " + range.words();
+      meant
+          .apply(value.getAsDouble())
+          .ifPresentOrElse(
+              hint -> refuse(ProblemCode.OUT_OF_RANGE, message, hint),
+              () -> refuse(ProblemCode.OUT_OF_RANGE, message));
       return null;
     }
     return value.getAsDouble();

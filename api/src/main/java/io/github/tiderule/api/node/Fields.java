@@ -30,6 +30,15 @@ public final class Fields {
     return new Field("the document", Pointer.ROOT, document, problems).members();
   }
 
+  /**
+   * The fields of an object within a document.
+   *
+   * @param at where it stands
+   */
+  public static Fields of(Node.Members members, Pointer at, Problems problems) {
+    return new Fields(members, at, problems);
+  }
+
   /** Where the object stands. */
   public Pointer at() {
     return at;

@@ -20,19 +20,17 @@ import io.github.tiderule.api.service.Route;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Entering an observation, correcting one, taking one back, and what became of each. */
+/** Entering an observation, and what became of one. */
 public final class EntryPages {
 
   private static final String ENTER = SeasonPages.ONE + "/enter/{kind}";
-  private static final String ONE = SeasonPages.ONE + "/entries/{observation}";
+  static final String ONE = SeasonPages.ONE + "/entries/{observation}";
   private static final int UNFIT = 422;
 
   private EntryPages() {}
@@ -64,11 +62,7 @@ public final class EntryPages {
     return List.of(
         Route.page(Route.Method.GET, ENTER, Route.Need.WRITER, EntryPages::blank),
         Route.page(Route.Method.POST, ENTER, Route.Need.WRITER, EntryPages::add),
-        Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, EntryPages::show),
-        Route.page(Route.Method.POST, ONE, Route.Need.WRITER, EntryPages::correct),
-        Route.page(Route.Method.POST, ONE + "/unit", Route.Need.WRITER, EntryPages::unit),
-        Route.page(Route.Method.POST, ONE + "/take-back", Route.Need.WRITER, EntryPages::takeBack),
-        Route.page(Route.Method.POST, ONE + "/restore", Route.Need.WRITER, EntryPages::restore));
+        Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, EntryPages::show));
   }
 
   private static String kind(Call call) {
@@ -144,7 +138,7 @@ public final class EntryPages {
     return answer;
   }
 
-  private static Answer seen(Known.Season season, String done, Entry entry) {
+  static Answer seen(Known.Season season, String done, Entry entry) {
     return Answer.seeOther(
         "/seasons/"
             + season.cycle().key()
@@ -164,7 +158,7 @@ public final class EntryPages {
   }
 
   /** The entries about the observation of the path, which is there. */
-  private static List<Entry> history(Call call, Ledger ledger, Known.Season season) {
+  static List<Entry> history(Call call, Ledger ledger, Known.Season season) {
     List<Entry> history = ledger.entries().history(season.cycle().key(), call.part("observation"));
     if (history.isEmpty()) {
       throw Refusal.notFound();
@@ -172,12 +166,12 @@ public final class EntryPages {
     return history;
   }
 
-  private static Entry last(List<Entry> history) {
+  static Entry last(List<Entry> history) {
     return history.get(history.size() - 1);
   }
 
   /** What an observation read when it last read anything. */
-  private static Node.Members document(List<Entry> history) {
+  static Node.Members document(List<Entry> history) {
     for (int i = history.size() - 1; i >= 0; i--) {
       String document = history.get(i).document();
       if (document != null) {
@@ -201,11 +195,11 @@ public final class EntryPages {
         });
   }
 
-  private static String kindOf(Node.Members document) {
+  static String kindOf(Node.Members document) {
     return Objects.requireNonNull(Documents.text(document, "kind"));
   }
 
-  private static Answer correction(
+  static Answer correction(
       Call call, int status, Ledger ledger, Known.Season season, List<Entry> history, Typed typed) {
     Who who = Who.of(call, season.female(), season.cycle());
     Frame frame = Frame.of(call, "");
@@ -235,122 +229,5 @@ public final class EntryPages {
             null,
             past,
             last(history).change() == Change.RETRACTED));
-  }
-
-  private static Answer correct(Call call) {
-    Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
-    return replaced(
-        call,
-        typed,
-        "corrected",
-        (season, history) -> {
-          if (!typed.has("reason")) {
-            typed.refuse("reason", texts.say("fault.reason"));
-          }
-          Entry was = last(history);
-          return new Replacement(
-              ObservationForm.of(kindOf(document(history)), Documents.zone(season.cycle()), texts)
-                  .read(was.observation(), typed, season.cycle().moment(call.now())),
-              typed.value("reason"));
-        });
-  }
-
-  /** The answer to the question which unit a value has. */
-  private static Answer unit(Call call) {
-    Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
-    return replaced(
-        call,
-        typed,
-        "answered",
-        (season, history) -> {
-          Map<String, Node> fields = new LinkedHashMap<>(document(history).byKey());
-          fields.put("unit", new Node.Text(typed.value("unit")));
-          return new Replacement(
-              new Node.Members(fields), texts.say("reason.unit", typed.value("unit")));
-        });
-  }
-
-  private static Answer takeBack(Call call) {
-    Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
-    return replaced(
-        call,
-        typed,
-        "taken-back",
-        (season, history) -> {
-          if (!typed.has("reason")) {
-            typed.refuse("reason", texts.say("fault.reason"));
-            return new Replacement(null, "");
-          }
-          return new Replacement(null, typed.value("reason"));
-        });
-  }
-
-  /** Undoes a correction: it reads again what it read before. */
-  private static Answer restore(Call call) {
-    Typed typed = Typed.of(call.form());
-    return replaced(
-        call,
-        typed,
-        "restored",
-        (season, history) ->
-            new Replacement(
-                document(history.subList(0, Math.max(1, history.size() - 1))),
-                Texts.in(Locale.ROOT).say("reason.restored")));
-  }
-
-  /**
-   * What an observation reads from now on.
-   *
-   * @param observation absent when it is taken back
-   */
-  private record Replacement(Node.@Nullable Members observation, String reason) {}
-
-  private interface Replacing {
-    Replacement of(Known.Season season, List<Entry> history);
-  }
-
-  private static Answer replaced(Call call, Typed typed, String done, Replacing replacing) {
-    Answer answer =
-        Forms.save(
-            call,
-            typed,
-            ledger -> {
-              Known known = new Known(call, ledger);
-              Known.Season season = known.season();
-              known.mustEnter(season.female());
-              List<Entry> history = history(call, ledger, season);
-              Entry was = last(history);
-              Replacement by = replacing.of(season, history);
-              if (!typed.isGood()) {
-                return null;
-              }
-              Forms.mustMatch(typed, was.number());
-              Entry entry =
-                  Recording.of(call, ledger)
-                      .replace(season, was, by.observation(), by.reason(), "");
-              return seen(season, done, entry);
-            },
-            ledger -> {
-              Known.Season season = new Known(call, ledger).season();
-              List<Entry> history = history(call, ledger, season);
-              Typed again = typed.has("at") ? typed : refilled(typed, season, history);
-              again.fill("was", Integer.toString(last(history).number()));
-              return correction(call, UNFIT, ledger, season, history, again);
-            });
-    SeasonPages.keepPlanAfter(call, answer);
-    return answer;
-  }
-
-  /** The form of what an observation reads, with the faults of a shorter form about it. */
-  private static Typed refilled(Typed typed, Known.Season season, List<Entry> history) {
-    Node.Members document = document(history);
-    Typed filled =
-        ObservationForm.of(kindOf(document), Documents.zone(season.cycle()), Texts.in(Locale.ROOT))
-            .filled(document);
-    typed.faults().forEach(fault -> filled.refuse(fault.field(), fault.text()));
-    return filled;
   }
 }

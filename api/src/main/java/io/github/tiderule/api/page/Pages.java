@@ -31,6 +31,7 @@ public final class Pages implements Site {
             FemalePages.all(),
             SeasonPages.all(),
             EntryPages.all(),
+            CorrectionPages.all(),
             BreedingPages.all(),
             WhatIfPages.all(),
             ReasoningPages.all(),

@@ -32,13 +32,22 @@ public record CurveInput(CycleRecord cycle, Advice advice, Optional<Posterior> p
   /** How an observation is taken, as a word: {@code taken}, or why it is not simply taken. */
   String use(String observation) {
     Set<String> uses = uses(observation);
-    return uses.contains(HELD)
-        ? HELD
-        : uses.stream().filter(use -> !use.equals(CONVERTED)).findFirst().orElse("taken");
+    for (String strongest : List.of(HELD, "set-aside")) {
+      if (uses.contains(strongest)) {
+        return strongest;
+      }
+    }
+    return uses.stream().filter(use -> !use.equals(CONVERTED)).findFirst().orElse("taken");
   }
 
   boolean taken(String observation) {
     return use(observation).equals("taken");
+  }
+
+  /** Whether it bears on the estimate, if only with doubts. */
+  boolean counts(String observation) {
+    String use = use(observation);
+    return !use.equals(HELD) && !use.equals("set-aside");
   }
 
   boolean held(String observation) {

@@ -18,6 +18,7 @@ final class FindingRows {
               Arrays.stream(SignKind.values()).map(FindingWords::row),
               Stream.of("scan", "bred"))
           .flatMap(rows -> rows)
+          .distinct()
           .toList();
 
   private final Frame frame;

@@ -1,12 +1,15 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.PregnancyScan;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Radiograph;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Sign;
 import io.github.tiderule.rules.fact.SignKind;
@@ -51,7 +54,23 @@ final class FindingWords {
     if (observation instanceof OvaryScan) {
       return "ultrasound";
     }
+    if (observation instanceof PregnancyScan) {
+      return "pregnancy scan";
+    }
+    if (observation instanceof Radiograph) {
+      return "radiograph";
+    }
+    if (observation instanceof BodyTemperature) {
+      return "temperature";
+    }
     return observation instanceof BreedingDone ? "breeding" : "progesterone";
+  }
+
+  /** Whether it has a place on the curve; what belongs to pregnancy stands in the table alone. */
+  static boolean drawn(Observation observation) {
+    return observation instanceof Progesterone
+        || observation instanceof ProgesteroneBand
+        || !row(observation).isEmpty();
   }
 
   /** The name of the row an observation belongs to; empty where it is drawn as a level. */
@@ -74,7 +93,7 @@ final class FindingWords {
     return observation instanceof BreedingDone ? "bred" : "";
   }
 
-  /** Each sign has a row of its own. */
+  /** Each sign of a season has a row of its own; those of whelping and after share one. */
   static String row(SignKind sign) {
     return switch (sign) {
       case STANDS -> "stands";
@@ -84,6 +103,8 @@ final class FindingWords {
       case BLEEDING_STOPS -> "blood";
       case FOUL_DISCHARGE -> "foul";
       case UNWELL -> "unwell";
+      case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING ->
+          "other";
     };
   }
 
@@ -105,6 +126,15 @@ final class FindingWords {
     if (observation instanceof OvaryScan scan) {
       return scan.finding().word();
     }
+    if (observation instanceof PregnancyScan scan) {
+      return scan.finding().word().replace('-', ' ') + fetuses(scan.fetuses());
+    }
+    if (observation instanceof Radiograph plate) {
+      return (plate.shown() ? "skeletons seen" : "no skeleton seen") + fetuses(plate.fetuses());
+    }
+    if (observation instanceof BodyTemperature reading) {
+      return CurveWords.plain(reading.celsius()) + " °C";
+    }
     return observation instanceof BreedingDone done ? done.semen().word() : "";
   }
 
@@ -121,6 +151,10 @@ final class FindingWords {
       return done.semen().word() + route;
     }
     return brief(observation);
+  }
+
+  private static String fetuses(@Nullable Integer count) {
+    return count == null ? "" : count == 1 ? ", 1 fetus" : ", " + count + " fetuses";
   }
 
   private static String neutrophils(@Nullable Neutrophils neutrophils) {
@@ -145,6 +179,8 @@ final class FindingWords {
         case BLEEDING_STOPS -> "stops";
         case FOUL_DISCHARGE -> "discharge";
         case STANDS, REFUSES, FLAGS, UNWELL -> "";
+        case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING ->
+            sign.sign().word().replace('-', ' ');
       };
     }
     return brief(observation);

@@ -52,7 +52,7 @@ final class LevelMarks {
     bands.forEach(band -> name(svg, band));
   }
 
-  /** Taken numbers of one series; two series never form a line. */
+  /** Numbers of one series that count; two series never form a line. */
   private void line(Svg svg, Series one) {
     StringBuilder path = new StringBuilder();
     int count = 0;
@@ -60,7 +60,7 @@ final class LevelMarks {
       if (value.series().equals(one)
           && value.comparator() == null
           && value.statedUnit() != null
-          && input.taken(value.id())) {
+          && input.counts(value.id())) {
         path.append(path.isEmpty() ? 'M' : 'L')
             .append(Svg.number(frame.times().x(value.at())))
             .append(' ')
@@ -203,9 +203,18 @@ final class LevelMarks {
     double y = levels.y(value.statedUnit() == null ? value.value() : value.ngPerMl());
     String number = CurveWords.number(value);
     String use = input.use(value.id());
-    if (use.equals("taken") || !write(svg, number + " " + CurveWords.brief(use), x, y)) {
+    boolean plain =
+        input.taken(value.id()) || (input.counts(value.id()) && noneTaken(value.series()));
+    if (plain || !write(svg, number + " " + CurveWords.brief(use), x, y)) {
       write(svg, number, x, y);
     }
+  }
+
+  /** Whether a whole series is doubted; then its hollow marks say so, and no word is needed. */
+  private boolean noneTaken(Series one) {
+    return values.stream()
+        .filter(value -> value.series().equals(one))
+        .noneMatch(value -> input.taken(value.id()));
   }
 
   private void name(Svg svg, ProgesteroneBand band) {

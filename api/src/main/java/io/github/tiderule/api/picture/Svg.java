@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.node.Characters;
+import io.github.tiderule.api.node.Markup;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -35,7 +35,7 @@ final class Svg {
   /** An element that holds a text. */
   Svg text(String name, String words, Object... attributes) {
     start(name, attributes);
-    markup.append('>').append(escaped(words)).append("</").append(name).append(">\n");
+    markup.append('>').append(Markup.escaped(words)).append("</").append(name).append(">\n");
     return this;
   }
 
@@ -73,7 +73,7 @@ final class Svg {
         .append(' ')
         .append(name)
         .append("=\"")
-        .append(value instanceof Double number ? number(number) : escaped(value.toString()))
+        .append(value instanceof Double number ? number(number) : Markup.escaped(value.toString()))
         .append('"');
   }
 
@@ -82,30 +82,6 @@ final class Svg {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
     BigDecimal plain = rounded.stripTrailingZeros();
     return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
-  }
-
-  /** A text that markup cannot be made of. */
-  static String escaped(String words) {
-    StringBuilder safe = new StringBuilder(words.length());
-    words
-        .codePoints()
-        .forEach(
-            character -> {
-              switch (character) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(shows(character) ? character : ' ');
-              }
-            });
-    return safe.toString();
-  }
-
-  private static boolean shows(int character) {
-    // the last two of every plane are no characters, and no XML may hold U+FFFE
-    return Characters.isSafe(character) && (character & 0xFFFE) != 0xFFFE;
   }
 
   @Override

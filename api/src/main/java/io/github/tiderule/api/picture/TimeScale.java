@@ -25,6 +25,9 @@ import java.util.List;
  */
 record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, double right) {
 
+  /** What is seen longer after ovulation belongs to a pregnancy and is not drawn. */
+  private static final int AFTERWARDS_DAYS = 14;
+
   private static final int LEAST_DAYS = 8;
   private static final int DAYS_BACK = 45;
   private static final int DAYS_AHEAD = 30;
@@ -60,12 +63,17 @@ record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, doubl
 
   private static List<Instant> worth(CurveInput input) {
     List<Instant> worth = new ArrayList<>();
+    Advice advice = input.advice();
+    Instant end =
+        advice.ovulation() == null
+            ? Instant.MAX
+            : advice.ovulation().p95().toInstant().plus(Duration.ofDays(AFTERWARDS_DAYS));
     for (Observation observation : input.cycle().observations()) {
-      if (!input.held(observation.id())) {
+      boolean ofSeason = FindingWords.drawn(observation) && !observation.at().isAfter(end);
+      if (ofSeason && !input.held(observation.id())) {
         worth.add(observation.at());
       }
     }
-    Advice advice = input.advice();
     Quantiles peak = advice.lhPeak();
     if (peak != null) {
       worth.add(peak.p05().toInstant());

@@ -57,6 +57,8 @@ public enum ProblemCode implements Worded {
   IMPLAUSIBLE_DATE("implausible-date", "Maybe the year is a slip?"),
   /** Two values that must follow each other do not. */
   WRONG_ORDER("wrong-order", "Maybe the two are swapped?"),
+  /** Two statements that cannot both be true. */
+  CONTRADICTION("contradiction", "Maybe one of the two is a slip?"),
   /** Not a zone of the tz database. */
   UNKNOWN_ZONE("unknown-zone", "Write it like Europe/Vienna."),
   /** Two observations with one id. */

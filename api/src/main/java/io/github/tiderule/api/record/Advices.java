@@ -3,6 +3,7 @@ package io.github.tiderule.api.record;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -10,9 +11,13 @@ import org.jdbi.v3.core.Handle;
 public final class Advices {
 
   private final Handle handle;
+  private final KeyedRows<GivenAdvice> advice;
+  private final KeyedRows<Review> reviews;
 
   Advices(Handle handle) {
     this.handle = handle;
+    this.advice = KeyedRows.of(handle, "advice", Advices::advice, GivenAdvice::key);
+    this.reviews = KeyedRows.of(handle, "review", Advices::review, Review::key);
   }
 
   private static GivenAdvice advice(ResultSet row) throws SQLException {
@@ -40,26 +45,12 @@ public final class Advices {
 
   /** One advice. */
   public Optional<GivenAdvice> find(String key) {
-    return handle
-        .createQuery("SELECT * FROM advice WHERE id = :key")
-        .bind("key", key)
-        .map((row, context) -> advice(row))
-        .findOne();
+    return advice.find(key);
   }
 
   /** The advice given on a season, in the order it was given. */
   public Page<GivenAdvice> of(String cycle, Page.Wanted wanted) {
-    List<GivenAdvice> read =
-        handle
-            .createQuery(
-                "SELECT * FROM advice WHERE cycle = :cycle AND id > :after"
-                    + " ORDER BY id LIMIT :most")
-            .bind("cycle", cycle)
-            .bind("after", wanted.after())
-            .bind("most", wanted.toRead())
-            .map((row, context) -> advice(row))
-            .list();
-    return wanted.of(read, GivenAdvice::key);
+    return advice.page("cycle = :cycle", Map.of("cycle", cycle), wanted);
   }
 
   /** The advice given last on a season, last first. */
@@ -92,18 +83,8 @@ public final class Advices {
   }
 
   /** What was signed about an advice, in the order it was signed. */
-  public Page<Review> reviews(String advice, Page.Wanted wanted) {
-    List<Review> read =
-        handle
-            .createQuery(
-                "SELECT * FROM review WHERE advice = :advice AND id > :after"
-                    + " ORDER BY id LIMIT :most")
-            .bind("advice", advice)
-            .bind("after", wanted.after())
-            .bind("most", wanted.toRead())
-            .map((row, context) -> review(row))
-            .list();
-    return wanted.of(read, Review::key);
+  public Page<Review> reviews(String about, Page.Wanted wanted) {
+    return reviews.page("advice = :advice", Map.of("advice", about), wanted);
   }
 
   /** Keeps a review. */

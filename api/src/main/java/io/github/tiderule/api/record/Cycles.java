@@ -3,7 +3,7 @@ package io.github.tiderule.api.record;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -12,9 +12,11 @@ import org.jspecify.annotations.Nullable;
 public final class Cycles {
 
   private final Handle handle;
+  private final KeyedRows<Cycle> rows;
 
   Cycles(Handle handle) {
     this.handle = handle;
+    this.rows = KeyedRows.of(handle, "cycle", Cycles::cycle, Cycle::key);
   }
 
   private static Cycle cycle(ResultSet row) throws SQLException {
@@ -32,26 +34,12 @@ public final class Cycles {
 
   /** One season. */
   public Optional<Cycle> find(String key) {
-    return handle
-        .createQuery("SELECT * FROM cycle WHERE id = :key")
-        .bind("key", key)
-        .map((row, context) -> cycle(row))
-        .findOne();
+    return rows.find(key);
   }
 
   /** The seasons of a female, in the order they were added. */
   public Page<Cycle> of(String female, Page.Wanted wanted) {
-    List<Cycle> read =
-        handle
-            .createQuery(
-                "SELECT * FROM cycle WHERE female = :female AND id > :after"
-                    + " ORDER BY id LIMIT :most")
-            .bind("female", female)
-            .bind("after", wanted.after())
-            .bind("most", wanted.toRead())
-            .map((row, context) -> cycle(row))
-            .list();
-    return wanted.of(read, Cycle::key);
+    return rows.page("female = :female", Map.of("female", female), wanted);
   }
 
   /** Adds a season that was found to be a good cycle file now, or at the moment given. */

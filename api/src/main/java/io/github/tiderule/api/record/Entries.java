@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
@@ -17,9 +18,11 @@ public final class Entries {
           + " WHERE later.cycle = entry.cycle AND later.replaces = entry.number)";
 
   private final Handle handle;
+  private final KeyedRows<Entry> rows;
 
   Entries(Handle handle) {
     this.handle = handle;
+    this.rows = KeyedRows.numbered(handle, "entry", "number", Entries::entry, Entry::number);
   }
 
   private static Entry entry(ResultSet row) throws SQLException {
@@ -37,59 +40,24 @@ public final class Entries {
 
   /** The observations as they are now, in the order of their entries. */
   public List<Entry> current(String cycle) {
-    return handle
-        .createQuery(
-            "SELECT * FROM entry WHERE cycle = :cycle AND document IS NOT NULL AND"
-                + LATEST
-                + " ORDER BY number")
-        .bind("cycle", cycle)
-        .map((row, context) -> entry(row))
-        .list();
+    return rows.all("cycle = :cycle AND document IS NOT NULL AND" + LATEST, Map.of("cycle", cycle));
   }
 
   /** The last entry about each observation, also of those taken back. */
   public Page<Entry> latest(String cycle, Page.Wanted wanted) {
-    return page("AND" + LATEST, cycle, wanted);
+    return rows.page("cycle = :cycle AND" + LATEST, Map.of("cycle", cycle), wanted);
   }
 
   /** Every entry, in the order they were made. */
   public Page<Entry> all(String cycle, Page.Wanted wanted) {
-    return page("", cycle, wanted);
-  }
-
-  private Page<Entry> page(String which, String cycle, Page.Wanted wanted) {
-    List<Entry> read =
-        handle
-            .createQuery(
-                "SELECT * FROM entry WHERE cycle = :cycle AND number > :after "
-                    + which
-                    + " ORDER BY number LIMIT :most")
-            .bind("cycle", cycle)
-            .bind("after", place(wanted.after()))
-            .bind("most", wanted.toRead())
-            .map((row, context) -> entry(row))
-            .list();
-    return wanted.of(read, entry -> Integer.toString(entry.number()));
-  }
-
-  private static int place(String after) {
-    try {
-      return after.isEmpty() ? 0 : Integer.parseInt(after);
-    } catch (NumberFormatException e) {
-      return Integer.MAX_VALUE;
-    }
+    return rows.page("cycle = :cycle", Map.of("cycle", cycle), wanted);
   }
 
   /** Every entry about one observation, in the order they were made. */
   public List<Entry> history(String cycle, String observation) {
-    return handle
-        .createQuery(
-            "SELECT * FROM entry WHERE cycle = :cycle AND observation = :observation"
-                + " ORDER BY number")
-        .bind("cycle", cycle)
-        .bind("observation", observation)
-        .map((row, context) -> entry(row))
-        .list();
+    return rows.all(
+        "cycle = :cycle AND observation = :observation",
+        Map.of("cycle", cycle, "observation", observation));
   }
 
   /** The ids of all observations there are or were. */

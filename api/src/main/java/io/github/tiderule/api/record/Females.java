@@ -3,7 +3,7 @@ package io.github.tiderule.api.record;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -11,9 +11,11 @@ import org.jdbi.v3.core.Handle;
 public final class Females {
 
   private final Handle handle;
+  private final KeyedRows<Female> rows;
 
   Females(Handle handle) {
     this.handle = handle;
+    this.rows = KeyedRows.of(handle, "female", Females::female, Female::key);
   }
 
   private static Female female(ResultSet row) throws SQLException {
@@ -30,21 +32,12 @@ public final class Females {
 
   /** One female. */
   public Optional<Female> find(String key) {
-    return handle
-        .createQuery("SELECT * FROM female WHERE id = :key")
-        .bind("key", key)
-        .map((row, context) -> female(row))
-        .findOne();
+    return rows.find(key);
   }
 
   /** The female an owner calls so. */
   public Optional<Female> named(String owner, String name) {
-    return handle
-        .createQuery("SELECT * FROM female WHERE owner = :owner AND handle = :name")
-        .bind("owner", owner)
-        .bind("name", name)
-        .map((row, context) -> female(row))
-        .findOne();
+    return rows.one("owner = :owner AND handle = :name", Map.of("owner", owner, "name", name));
   }
 
   /**
@@ -53,31 +46,15 @@ public final class Females {
    * @param withShared whether those shared with the clinic are among them
    */
   public Page<Female> seenBy(String person, boolean withShared, Page.Wanted wanted) {
-    List<Female> read =
-        handle
-            .createQuery(
-                "SELECT * FROM female WHERE id > :after"
-                    + " AND (owner = :person OR (shared = 1 AND :withShared = 1))"
-                    + " ORDER BY id LIMIT :most")
-            .bind("after", wanted.after())
-            .bind("person", person)
-            .bind("withShared", withShared ? 1 : 0)
-            .bind("most", wanted.toRead())
-            .map((row, context) -> female(row))
-            .list();
-    return wanted.of(read, Female::key);
+    return rows.page(
+        "owner = :person OR (shared = 1 AND :withShared = 1)",
+        Map.of("person", person, "withShared", withShared ? 1 : 0),
+        wanted);
   }
 
   /** Every female, in the order they were added. */
   public Page<Female> all(Page.Wanted wanted) {
-    List<Female> read =
-        handle
-            .createQuery("SELECT * FROM female WHERE id > :after ORDER BY id LIMIT :most")
-            .bind("after", wanted.after())
-            .bind("most", wanted.toRead())
-            .map((row, context) -> female(row))
-            .list();
-    return wanted.of(read, Female::key);
+    return rows.page("1 = 1", Map.of(), wanted);
   }
 
   /**

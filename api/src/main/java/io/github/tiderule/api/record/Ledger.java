@@ -26,6 +26,11 @@ public final class Ledger {
     return new Entries(handle);
   }
 
+  /** What females and cycles were said to be. */
+  public Revisions revisions() {
+    return new Revisions(handle);
+  }
+
   /** The advice given. */
   public Advices advices() {
     return new Advices(handle);

@@ -12,6 +12,7 @@ import io.github.tiderule.api.problem.Problems;
 import io.github.tiderule.engine.CycleRecord;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -29,11 +30,21 @@ public final class Transfer {
   /** What became of one cycle file. */
   public sealed interface Outcome {
 
-    /** Something was added. */
-    record Added(int observations) implements Outcome {}
+    /**
+     * Something was added.
+     *
+     * @param differing JSON Pointers of what the file says of her or the season, and the record
+     *     does not; the record stays as it is
+     */
+    record Added(int observations, List<String> differing) implements Outcome {}
 
-    /** All of it was there. */
-    record There() implements Outcome {}
+    /**
+     * All of it was there.
+     *
+     * @param differing JSON Pointers of what the file says of her or the season, and the record
+     *     does not; the record stays as it is
+     */
+    record There(List<String> differing) implements Outcome {}
 
     /** Nothing was added. */
     record Refused(List<Problem> problems) implements Outcome {}
@@ -145,11 +156,23 @@ public final class Transfer {
                   .females()
                   .named(person, name)
                   .orElseGet(() -> ledger.females().add(person, name, NodeText.of(her), now));
-          return season(ledger, female, cycle.asOf(), file);
+          List<String> differing =
+              new ArrayList<>(differing(her, female.document(), Pointer.ROOT.child("female")));
+          return season(ledger, female, cycle.asOf(), file, differing);
         });
   }
 
-  private Outcome season(Ledger ledger, Female female, Instant seenAt, Node.Members file) {
+  /** What an object says that the record says otherwise or not at all. */
+  private static List<String> differing(Node.Members said, String onFile, Pointer at) {
+    Node.Members there = (Node.Members) NodeReader.read(onFile, new Problems()).orElseThrow();
+    return said.byKey().entrySet().stream()
+        .filter(one -> !one.getValue().equals(there.byKey().get(one.getKey())))
+        .map(one -> at.child(one.getKey()).text())
+        .toList();
+  }
+
+  private Outcome season(
+      Ledger ledger, Female female, Instant seenAt, Node.Members file, List<String> differing) {
     String document = CycleText.season(file);
     Optional<Cycle> there =
         seasons(ledger, female).stream().filter(one -> isSame(one, document)).findFirst();
@@ -159,6 +182,8 @@ public final class Transfer {
                 ledger
                     .cycles()
                     .add(female.key(), document, over(female, file, seenAt), seenAt, person, now));
+    Node.Members season = (Node.Members) NodeReader.read(document, new Problems()).orElseThrow();
+    differing.addAll(differing(season, cycle.document(), Pointer.ROOT));
     int added = 0;
     List<Node> observations = ((Node.Entries) node(file, "observations")).all();
     for (int i = 0; i < observations.size(); i++) {
@@ -166,7 +191,9 @@ public final class Transfer {
         added++;
       }
     }
-    return there.isPresent() && added == 0 ? new Outcome.There() : new Outcome.Added(added);
+    return there.isPresent() && added == 0
+        ? new Outcome.There(List.copyOf(differing))
+        : new Outcome.Added(added, List.copyOf(differing));
   }
 
   private static Node node(Node.Members object, String name) {

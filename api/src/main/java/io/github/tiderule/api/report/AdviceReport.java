@@ -9,7 +9,6 @@ import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Warning;
-import io.github.tiderule.engine.advice.Whelping;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -33,33 +32,32 @@ public final class AdviceReport {
 
   /** The report on a cycle, each line ended by a line feed. */
   public static String text(CycleRecord cycle, Advice advice) {
-    AdviceReport report = new AdviceReport(cycle, advice);
-    report.write();
-    return report.page.toString();
+    return new AdviceReport(cycle, advice).written().toString();
   }
 
-  /** What the report says below its headings. */
+  /** The same in sections, to be set on paper; the first has the title, the last the stamp. */
   public static List<Section> sections(CycleRecord cycle, Advice advice) {
-    AdviceReport report = new AdviceReport(cycle, advice);
-    report.write();
-    return report.page.sections();
+    return new AdviceReport(cycle, advice).written().sections();
   }
 
-  private void write() {
+  private Page written() {
     title();
     now();
     plan();
+    SheetSection.write(page, advice.insemination());
+    BeforeSeasonSection.write(page, advice.beforeSeason());
     DaysTable.write(page, advice.breedingDays());
     Certainties.write(page, cycle, advice);
     nextTest();
     questions();
     Doubts.writeNotes(page, advice);
-    whelping();
+    PregnancySection.write(page, advice);
     changes();
     Certainties.writeWeights(page, cycle, advice.influence());
     Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
+    return page;
   }
 
   private void title() {
@@ -71,7 +69,7 @@ public final class AdviceReport {
   }
 
   private void now() {
-    page.heading("What to do now");
+    page.heading(Section.NOW);
     page.indented(2, advice.action().headline());
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
@@ -174,6 +172,12 @@ public final class AdviceReport {
               + ", "
               + LocalWords.clock(test.resultAt())
               + ".");
+      if (!test.also().isEmpty()) {
+        page.indented(
+            2,
+            "Have the same blood tested for LH, where that can be had: the surge dates ovulation"
+                + " more closely than progesterone does.");
+      }
       if (test.gain() < 0.005 && !test.kind().equals("lh")) {
         page.indented(
             2,
@@ -199,7 +203,7 @@ public final class AdviceReport {
     if (advice.questions().isEmpty()) {
       return;
     }
-    page.heading("Questions to you");
+    page.heading(Section.QUESTIONS);
     ObservationWords names = new ObservationWords(cycle);
     for (Query query : advice.questions()) {
       page.hanging(2, "-", query.text());
@@ -208,23 +212,6 @@ public final class AdviceReport {
         page.hanging(4, "in " + reading.unit() + ":", reading.meaning());
       }
     }
-  }
-
-  private void whelping() {
-    Whelping whelping = advice.whelping();
-    if (whelping == null) {
-      return;
-    }
-    page.heading(Section.WHELPING);
-    page.indented(
-        2,
-        "Around "
-            + LocalWords.day(whelping.median().toLocalDate())
-            + "; 9 times in 10 between "
-            + LocalWords.day(whelping.p05().toLocalDate())
-            + " and "
-            + LocalWords.day(whelping.p95().toLocalDate())
-            + ". Counted from ovulation, not from a mating.");
   }
 
   private void changes() {
@@ -250,9 +237,10 @@ public final class AdviceReport {
         advice.cautions().stream()
             .filter(caution -> caution.level().equals(CARE))
             .map(Warning::text)
+            .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
             .toList();
     if (!care.isEmpty()) {
-      page.heading("Cautions");
+      page.heading(Section.CAUTIONS);
       page.bullets(2, care);
     }
   }

@@ -66,8 +66,8 @@ public final class ChangesReport {
     ovulation();
     test();
     observations();
-    rules("Rules that speak now and did not then", true);
-    rules("Rules that spoke then and no longer do", false);
+    rules(Section.RULES_NEW, true);
+    rules(Section.RULES_GONE, false);
     cautions("New cautions", change.cautionsAdded());
     cautions("Cautions that are gone", change.cautionsGone());
     if (change.rulesRevised()) {

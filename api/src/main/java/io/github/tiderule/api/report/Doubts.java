@@ -65,7 +65,7 @@ final class Doubts {
     if (advice.disagreements().isEmpty()) {
       return;
     }
-    page.heading("Where schools disagree");
+    page.heading(TraceReport.SCHOOLS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", "About " + dispute.about());
       for (Disagreement.Position position : dispute.positions()) {

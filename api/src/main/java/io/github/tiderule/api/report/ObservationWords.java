@@ -1,12 +1,15 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.OvaryScan;
+import io.github.tiderule.rules.fact.PregnancyScan;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
+import io.github.tiderule.rules.fact.Radiograph;
 import io.github.tiderule.rules.fact.Sign;
 import io.github.tiderule.rules.fact.Smear;
 import io.github.tiderule.rules.fact.Vaginoscopy;
@@ -76,6 +79,15 @@ public final class ObservationWords {
     }
     if (observation instanceof OvaryScan) {
       return "ultrasound";
+    }
+    if (observation instanceof PregnancyScan scan) {
+      return "pregnancy scan \"" + scan.finding().word() + "\"";
+    }
+    if (observation instanceof Radiograph) {
+      return "radiograph";
+    }
+    if (observation instanceof BodyTemperature reading) {
+      return "temperature " + plain(reading.celsius()) + " degrees C";
     }
     return observation instanceof BreedingDone done ? done.semen().word() + " breeding" : "entry";
   }

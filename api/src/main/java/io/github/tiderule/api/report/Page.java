@@ -15,27 +15,35 @@ final class Page {
   static final int WIDTH = 80;
 
   private final StringBuilder text = new StringBuilder();
-  private final List<Section> sections = new ArrayList<>();
-  private final List<Section.Line> lines = new ArrayList<>();
-  private String heading = "";
+  private final List<Section.Draft> drafts = new ArrayList<>(List.of(new Section.Draft("")));
+
+  /** What was written, before it was set in lines. */
+  List<Section> sections() {
+    return drafts.stream().map(Section.Draft::section).toList();
+  }
+
+  private void keep(int indent, String mark, String words) {
+    drafts.get(drafts.size() - 1).add(indent, mark, words);
+  }
 
   /** A heading with an empty line above it. */
   void heading(String words) {
-    endSection();
-    heading = words;
     if (!text.isEmpty()) {
       text.append('\n');
     }
-    line(words.toUpperCase(Locale.ROOT));
+    paragraph("", "", words.toUpperCase(Locale.ROOT));
+    drafts.add(new Section.Draft(words));
   }
 
-  /** An empty line. */
+  /** An empty line, with which a part without a heading begins. */
   void gap() {
     text.append('\n');
+    drafts.add(new Section.Draft(""));
   }
 
   /** A paragraph from the left edge. */
   void line(String words) {
+    keep(0, "", words);
     paragraph("", "", words);
   }
 
@@ -43,6 +51,7 @@ final class Page {
   void preformatted(String words) {
     String row = safe(words);
     if (Columns.of(row) <= WIDTH) {
+      keep(0, "", words);
       end(new StringBuilder(row));
     } else {
       line(words);
@@ -51,23 +60,19 @@ final class Page {
 
   /** A paragraph set in by some columns. */
   void indented(int columns, String words) {
-    lines.add(new Section.Line(null, words));
-    indent(columns, words);
-  }
-
-  private void indent(int columns, String words) {
+    keep(columns, "", words);
     String indent = " ".repeat(columns);
     paragraph(indent, indent, words);
   }
 
   /** A paragraph that hangs from a mark at its left, such as a bullet, a number or a label. */
   void hanging(int columns, String mark, String words) {
-    lines.add(new Section.Line(mark, words));
     String first = " ".repeat(columns) + mark + " ";
     int hang = Columns.of(first);
     if (hang > WIDTH / 2) {
-      indent(columns, mark + " " + words);
+      indented(columns, mark + " " + words);
     } else {
+      keep(columns, mark, words);
       paragraph(first, " ".repeat(hang), words);
     }
   }
@@ -135,20 +140,6 @@ final class Page {
                     : ' ')
         .forEach(shown::appendCodePoint);
     return shown.toString();
-  }
-
-  private void endSection() {
-    if (!heading.isEmpty()) {
-      sections.add(new Section(heading, lines));
-    }
-    lines.clear();
-  }
-
-  /** What was written below headings, as it was before it was laid out. */
-  List<Section> sections() {
-    endSection();
-    heading = "";
-    return List.copyOf(sections);
   }
 
   @Override

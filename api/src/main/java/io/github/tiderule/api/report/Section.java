@@ -1,14 +1,18 @@
 package io.github.tiderule.api.report;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
- * A part of a report, before it is laid out, so that every door says the same in its own form.
+ * A part of a report before it is set in lines, so that it can be set in another way.
  *
- * @param heading as it is written in the report's source, not in capitals
+ * @param heading empty for the lines at the head and at the foot of a report
+ * @param lines paragraphs, in order
  */
 public record Section(String heading, List<Line> lines) {
+
+  /** The one thing to do now. */
+  public static final String NOW = "What to do now";
 
   /** Which days and when, and what to do for it. */
   public static final String PLAN = "The plan";
@@ -19,11 +23,23 @@ public record Section(String heading, List<Line> lines) {
   /** What to test next, and when to ask again. */
   public static final String NEXT_TEST = "Next test";
 
+  /** What must be answered first. */
+  public static final String QUESTIONS = "Questions to you";
+
   /** Results that are not taken as reported. */
   public static final String TAKEN = "How her results are taken";
 
   /** When she would whelp. */
   public static final String WHELPING = "Whelping, if she conceives";
+
+  /** When she whelps. */
+  public static final String WHELPING_ONCE_BRED = "Whelping";
+
+  /** What is due in a pregnancy. */
+  public static final String PREGNANCY = "Pregnancy calendar";
+
+  /** Days for a planned caesarean. */
+  public static final String CAESAREAN = "Days for a planned caesarean";
 
   /** Values at which the plan would be another. */
   public static final String WOULD_CHANGE = "What would change this";
@@ -34,6 +50,15 @@ public record Section(String heading, List<Line> lines) {
   /** What schools hold. */
   public static final String DISAGREEMENTS = "Where the trade disagrees";
 
+  /** What to take care of. */
+  public static final String CAUTIONS = "Cautions";
+
+  /** Rules that speak in a later answer only. */
+  public static final String RULES_NEW = "Rules that speak now and did not then";
+
+  /** Rules that spoke in an earlier answer only. */
+  public static final String RULES_GONE = "Rules that spoke then and no longer do";
+
   public Section {
     lines = List.copyOf(lines);
   }
@@ -41,7 +66,46 @@ public record Section(String heading, List<Line> lines) {
   /**
    * A paragraph.
    *
-   * @param mark what it hangs from, such as a dash, a number or a label; absent where nothing
+   * @param indent columns it is set in by
+   * @param mark what it hangs from, such as a bullet or a label; may be empty
    */
-  public record Line(@Nullable String mark, String words) {}
+  public record Line(int indent, String mark, String words) {
+
+    /** Mark and words, the mark left out where it is a bullet. */
+    public String text() {
+      return mark.isEmpty() || mark.equals("-") ? words : mark + " " + words;
+    }
+  }
+
+  /** The paragraphs as texts. */
+  public List<String> texts() {
+    return lines.stream().map(Line::text).toList();
+  }
+
+  /** The section of a heading; one without lines where there is none. */
+  public static Section of(List<Section> all, String heading) {
+    return all.stream()
+        .filter(section -> section.heading().equals(heading))
+        .findFirst()
+        .orElse(new Section(heading, List.of()));
+  }
+
+  /** A section being written. */
+  static final class Draft {
+
+    private final String heading;
+    private final List<Line> lines = new ArrayList<>();
+
+    Draft(String heading) {
+      this.heading = heading;
+    }
+
+    void add(int indent, String mark, String words) {
+      lines.add(new Line(indent, mark, words));
+    }
+
+    Section section() {
+      return new Section(heading, lines);
+    }
+  }
 }

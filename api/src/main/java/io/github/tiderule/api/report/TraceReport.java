@@ -26,6 +26,9 @@ import java.util.TreeSet;
  */
 public final class TraceReport {
 
+  public static final String SCHOOLS = "Where schools disagree";
+  public static final String SOURCES = "Sources, and how each was read";
+
   private final CycleRecord cycle;
   private final Reasoning reasoning;
   private final Advice advice;
@@ -41,10 +44,15 @@ public final class TraceReport {
 
   /** The report on a cycle, each line ended by a line feed. */
   public static String text(CycleRecord cycle, Reasoning reasoning, Sources sources) {
-    return new TraceReport(cycle, reasoning, sources).text();
+    return new TraceReport(cycle, reasoning, sources).written().toString();
   }
 
-  private String text() {
+  /** The same in sections, to be set on paper; the first has the title, the last the stamp. */
+  public static List<Section> sections(CycleRecord cycle, Reasoning reasoning, Sources sources) {
+    return new TraceReport(cycle, reasoning, sources).written().sections();
+  }
+
+  private Page written() {
     String name = cycle.female().name();
     String id = advice.femaleId();
     String who = name != null ? name : id != null ? id : "an unnamed female";
@@ -65,7 +73,7 @@ public final class TraceReport {
     page.line("Engine " + advice.stamp().engine() + ", rules");
     page.line(advice.stamp().rules());
     page.line("Not a substitute for a vet; check your own local rules.");
-    return page.toString();
+    return page;
   }
 
   private void localProtocol() {
@@ -222,7 +230,7 @@ public final class TraceReport {
     if (keys.isEmpty()) {
       return;
     }
-    page.heading("Sources, and how each was read");
+    page.heading(SOURCES);
     for (String key : List.copyOf(keys)) {
       if (sources.contains(key)) {
         Source source = sources.get(key);

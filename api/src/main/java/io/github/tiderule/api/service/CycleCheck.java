@@ -3,7 +3,10 @@ package io.github.tiderule.api.service;
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.engine.CycleRecord;
+import java.time.Instant;
 import java.util.List;
 
 /** Reads what the record would hold, and refuses it with pointers into what was sent. */
@@ -27,6 +30,14 @@ final class CycleCheck {
     }
     List<Problem> problems = ((Reading.Refused) reading).problems();
     throw Refusal.document(problems.stream().map(p -> moved(p, part, sent)).toList());
+  }
+
+  /** The season of the record as it is now. */
+  static CycleRecord season(Call call, Ledger ledger, Known.Season season) {
+    List<Entry> current = ledger.entries().current(season.cycle().key());
+    Instant moment = season.cycle().moment(call.now());
+    return read(
+        CycleText.of(moment, season.female(), season.cycle(), current), "/observations", "");
   }
 
   private static Problem moved(Problem problem, String part, String sent) {

@@ -28,6 +28,7 @@ final class CycleRoutes {
         new Route(Route.Method.GET, OF_FEMALE, Route.Need.ANYBODY, CycleRoutes::list),
         new Route(Route.Method.POST, OF_FEMALE, Route.Need.WRITER, CycleRoutes::add),
         new Route(Route.Method.GET, ONE, Route.Need.ANYBODY, CycleRoutes::show),
+        new Route(Route.Method.GET, ONE + "/revisions", Route.Need.ANYBODY, CycleRoutes::revisions),
         new Route(Route.Method.PUT, ONE, Route.Need.WRITER, CycleRoutes::change),
         new Route(Route.Method.GET, ONE + "/file", Route.Need.ANYBODY, CycleRoutes::file));
   }
@@ -47,6 +48,18 @@ final class CycleRoutes {
         ledger -> {
           Cycle cycle = new Known(call, ledger).season().cycle();
           return Answer.json(new Shown(call.person(), ledger).cycle(cycle), cycle.version());
+        });
+  }
+
+  private static Answer revisions(Call call) {
+    Page.Wanted wanted = call.page();
+    return call.read(
+        ledger -> {
+          String key = new Known(call, ledger).season().cycle().key();
+          Shown shown = new Shown(call.person(), ledger);
+          return Shown.page(
+              ledger.revisions().of(key, wanted),
+              (json, one) -> shown.revision(json, one, "season"));
         });
   }
 

@@ -17,6 +17,8 @@ final class FemaleRoutes {
         new Route(Route.Method.GET, PATH, Route.Need.ANYBODY, FemaleRoutes::list),
         new Route(Route.Method.POST, PATH, Route.Need.WRITER, FemaleRoutes::add),
         new Route(Route.Method.GET, ONE, Route.Need.ANYBODY, FemaleRoutes::show),
+        new Route(
+            Route.Method.GET, ONE + "/revisions", Route.Need.ANYBODY, FemaleRoutes::revisions),
         new Route(Route.Method.PUT, ONE, Route.Need.WRITER, FemaleRoutes::change),
         new Route(Route.Method.PUT, ONE + "/sharing", Route.Need.WRITER, FemaleRoutes::share));
   }
@@ -39,6 +41,18 @@ final class FemaleRoutes {
         ledger -> {
           Female female = new Known(call, ledger).female();
           return Answer.json(new Shown(call.person(), ledger).female(female), female.version());
+        });
+  }
+
+  private static Answer revisions(Call call) {
+    Page.Wanted wanted = call.page();
+    return call.read(
+        ledger -> {
+          String key = new Known(call, ledger).female().key();
+          Shown shown = new Shown(call.person(), ledger);
+          return Shown.page(
+              ledger.revisions().of(key, wanted),
+              (json, one) -> shown.revision(json, one, "female"));
         });
   }
 

@@ -6,16 +6,10 @@ import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.laboratoryfile.Columns;
 import io.github.tiderule.api.laboratoryfile.LaboratoryFile;
 import io.github.tiderule.api.laboratoryfile.Line;
-import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.problem.Pointer;
 import io.github.tiderule.api.problem.Problems;
-import io.github.tiderule.api.record.CycleText;
-import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.engine.CycleRecord;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -66,15 +60,14 @@ final class LaboratoryRoutes {
   }
 
   private static List<Line> lines(Call call, Ledger ledger, Known.Season season, Sent sent) {
-    String key = season.cycle().key();
-    Instant moment = season.cycle().moment(call.now());
-    List<Entry> current = ledger.entries().current(key);
-    CycleRecord cycle =
-        CycleCheck.read(
-            CycleText.of(moment, season.female(), season.cycle(), current), "/observations", "");
     Problems problems = new Problems();
     return LaboratoryFile.preview(
-            sent.file(), sent.columns(), cycle, ledger.entries().ids(key), FILE, problems)
+            sent.file(),
+            sent.columns(),
+            CycleCheck.season(call, ledger, season),
+            ledger.entries().ids(season.cycle().key()),
+            FILE,
+            problems)
         .orElseThrow(() -> Refusal.document(problems.all()));
   }
 
@@ -90,28 +83,14 @@ final class LaboratoryRoutes {
           if (!digest(lines).equals(sent.preview())) {
             throw Refusal.otherPreview();
           }
-          enter(call, ledger, season, LaboratoryFile.added(lines));
+          SeasonChanges.enter(
+              call,
+              ledger,
+              season,
+              LaboratoryFile.added(lines).stream().map(SeasonChanges.Change::added).toList(),
+              FILE.text());
           return Answer.made(shown(lines), "/v1/cycles/" + season.cycle().key() + "/observations");
         });
-  }
-
-  private static void enter(
-      Call call, Ledger ledger, Known.Season season, List<Node.Members> added) {
-    String key = season.cycle().key();
-    Instant moment = season.cycle().moment(call.now());
-    List<String> all = new ArrayList<>(CycleText.documents(ledger.entries().current(key)));
-    List<String> documents = added.stream().map(NodeText::of).toList();
-    all.addAll(documents);
-    CycleCheck.read(
-        CycleText.of(moment, season.female().document(), season.cycle().document(), all),
-        "/observations",
-        "/file");
-    for (int i = 0; i < added.size(); i++) {
-      String id = ((Node.Text) Body.there(added.get(i).byKey().get("id"))).value();
-      Entry entry =
-          ledger.entries().add(key, id, documents.get(i), call.person().key(), moment, call.now());
-      call.note(ledger, "observation-added", key + "/" + entry.number(), season.female().key());
-    }
   }
 
   /** Names what would be entered, so that nothing else is entered than was looked at. */

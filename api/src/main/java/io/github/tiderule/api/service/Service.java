@@ -57,6 +57,15 @@ public final class Service implements AutoCloseable {
     return service;
   }
 
+  /**
+   * Loads what any service is made of. Doing so beside the opening of the record makes a start
+   * shorter by a quarter; without it, it is loaded when the service is made.
+   */
+  public static void load() {
+    new Metrics().text();
+    Javalin.create(config -> config.startup.showJavalinBanner = false);
+  }
+
   /** The port it listens on. */
   public int port() {
     return javalin.port();
@@ -76,6 +85,7 @@ public final class Service implements AutoCloseable {
             CycleRoutes.all(),
             CalendarRoutes.all(),
             LaboratoryRoutes.all(),
+            FhirRoutes.all(),
             ObservationRoutes.all(),
             AdviceRoutes.all())
         .flatMap(List::stream)

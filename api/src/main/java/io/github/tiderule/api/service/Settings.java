@@ -16,6 +16,9 @@ import java.time.Duration;
 public record Settings(
     InetAddress bind, int port, boolean usersNeeded, boolean behindTls, Limits limits) {
 
+  /** Fewer than there are threads, so that other requests are answered while these wait. */
+  private static final int WAITING = 32;
+
   /** The port unless another is said. */
   public static final int USUAL_PORT = 8737;
 
@@ -25,6 +28,8 @@ public record Settings(
    * @param connections most connections at a time
    * @param threads most requests looked at at a time
    * @param working most advice worked out at a time
+   * @param waiting most requests that wait for their turn to have advice worked out; whoever comes
+   *     then is told at once to come again
    * @param idle how long a connection may be silent
    * @param turn how long a request waits for its turn
    * @param leastBytesPerSecond how fast a request must arrive
@@ -34,6 +39,7 @@ public record Settings(
       int connections,
       int threads,
       int working,
+      int waiting,
       Duration idle,
       Duration turn,
       int leastBytesPerSecond,
@@ -45,6 +51,7 @@ public record Settings(
           512,
           64,
           processors,
+          WAITING,
           Duration.ofSeconds(30),
           Duration.ofSeconds(10),
           500,

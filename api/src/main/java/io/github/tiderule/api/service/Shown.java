@@ -13,6 +13,7 @@ import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.record.Review;
+import io.github.tiderule.api.record.Revision;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -87,6 +88,16 @@ final class Shown {
         .text("by", name(entry.person()))
         .instant("at", utc(entry.at()))
         .raw("observation", entry.document());
+  }
+
+  /**
+   * @param name what the document is: {@code female} or {@code season}
+   */
+  void revision(Document json, Revision revision, String name) {
+    json.whole("version", revision.version())
+        .text("by", name(revision.person()))
+        .instant("at", utc(revision.at()))
+        .raw(name, revision.document());
   }
 
   void advice(Document json, GivenAdvice advice) {

@@ -1,27 +1,30 @@
 package io.github.tiderule.api.calendar;
 
+import static io.github.tiderule.api.calendar.Calendars.NOW;
+import static io.github.tiderule.api.calendar.Calendars.SEASON;
+import static io.github.tiderule.api.calendar.Calendars.at;
+import static io.github.tiderule.api.calendar.Calendars.dates;
+import static io.github.tiderule.api.calendar.Calendars.event;
+import static io.github.tiderule.api.calendar.Calendars.plan;
+import static io.github.tiderule.api.calendar.Calendars.read;
+import static io.github.tiderule.api.calendar.Calendars.shown;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
-import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.startsWith;
 
 import biweekly.Biweekly;
-import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.SampleAdvice;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
-import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.EggShare;
-import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Whelping;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -30,97 +33,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TimeZone;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class CalendarFeedTest {
-
-  private static final Instant NOW = Instant.parse("2027-01-12T17:30:00Z");
-  private static final String SEASON = "0123456789abcdefghjkmnpqrs";
-
-  private static OffsetDateTime at(String text) {
-    return OffsetDateTime.parse(text);
-  }
-
-  private static AdvisedDates dates(Advice advice) {
-    return AdvisedDates.of(AdviceJson.text(advice, Layout.ONE_LINE), "Juniper");
-  }
-
-  private static AdvisedDates dates(
-      OffsetDateTime asOf, @Nullable Plan plan, @Nullable NextTest test) {
-    return dates(advice(asOf, plan, test, null));
-  }
-
-  /** The sample without its estimates and breeding days, with other dates. */
-  private static Advice advice(
-      OffsetDateTime asOf,
-      @Nullable Plan plan,
-      @Nullable NextTest test,
-      @Nullable Whelping whelping) {
-    Advice full = SampleAdvice.full();
-    return new Advice(
-        full.stamp(),
-        asOf,
-        asOf.plusDays(1),
-        full.femaleId(),
-        full.action(),
-        null,
-        null,
-        List.of(),
-        plan,
-        test,
-        null,
-        null,
-        whelping,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
-  }
-
-  private static Plan plan(@Nullable OffsetDateTime orderBy, OffsetDateTime... at) {
-    return new Plan(
-        List.of(at),
-        new EggShare(0.9, 0.7),
-        orderBy,
-        List.of(),
-        List.of(),
-        List.of(),
-        null,
-        List.of());
-  }
-
-  private static NextTest test(OffsetDateTime at) {
-    return new NextTest("progesterone", at, at.plusHours(8), 0.04, List.of());
-  }
-
-  private static ICalendar read(AdvisedDates... advice) {
-    String text = CalendarFeed.text(SEASON, List.of(advice), NOW);
-    ICalendar calendar = Biweekly.parse(text).first();
-    assertThat(text, calendar, notNullValue());
-    assertThat(calendar.validate(ICalVersion.V2_0).toString(), is(""));
-    assertThat(Biweekly.parse(text).all(), hasSize(1));
-    return calendar;
-  }
-
-  private static VEvent event(ICalendar calendar, String part) {
-    return calendar.getEvents().stream()
-        .filter(one -> one.getUid().getValue().equals(SEASON + "-" + part + "@tiderule.github.io"))
-        .findFirst()
-        .orElseThrow(() -> new AssertionError("no " + part));
-  }
-
-  private static String shown(VEvent event) {
-    return event.getDateStart().getValue().toInstant()
-        + " "
-        + event.getSequence().getValue()
-        + " "
-        + event.getStatus().getValue();
-  }
 
   @Test
   void everyDateOfTheAdviceIsAnEntry() {
@@ -153,6 +68,47 @@ class CalendarFeedTest {
           event.getDateTimeStamp().getValue().toInstant(),
           is(Instant.parse("2027-01-12T17:30:00Z")));
     }
+  }
+
+  @Test
+  void whatIsDueIsAnEntryOfItsKind() {
+    OffsetDateTime breed = at("2027-01-14T10:00:00+01:00");
+    OffsetDateTime by = at("2027-01-13T14:00:00+01:00");
+    Plan plan =
+        plan(
+            by,
+            List.of(
+                new Commitment("order", by, breed, "Order the semen for Thu 14 Jan"),
+                new Commitment("book", by.plusHours(3), breed, "Book the clinic for Thu 14 Jan"),
+                new Commitment("order", by.plusDays(1), breed, "Order the semen for Fri 15 Jan"),
+                new Commitment("leave", breed.minusHours(2), breed, "Set out for Thu 14 Jan")),
+            breed);
+    ICalendar calendar = read(dates(at("2027-01-12T18:00:00+01:00"), plan, null));
+    assertThat(calendar.getEvents(), hasSize(5));
+    assertThat(shown(event(calendar, "order-1")), is("2027-01-13T12:00:00Z 0 CONFIRMED"));
+    assertThat(shown(event(calendar, "order-2")), is("2027-01-14T12:00:00Z 0 CONFIRMED"));
+    VEvent book = event(calendar, "book-1");
+    assertThat(shown(book), is("2027-01-13T15:00:00Z 0 CONFIRMED"));
+    assertThat(book.getSummary().getValue(), is("Juniper: book by 17:00"));
+    assertThat(
+        book.getDescription().getValue(),
+        startsWith("Book the clinic for Thu 14 Jan, at the latest by Wed 13 Jan 2027, 17:00"));
+    VEvent leave = event(calendar, "leave-1");
+    assertThat(
+        leave.getDateEnd().getValue().toInstant(), is(Instant.parse("2027-01-14T07:00:00Z")));
+  }
+
+  /** Advice kept from before there were any. */
+  @Test
+  void anOrderWithoutACommitmentIsOneToo() {
+    OffsetDateTime breed = at("2027-01-14T10:00:00+01:00");
+    ICalendar calendar =
+        read(
+            dates(
+                at("2027-01-12T18:00:00+01:00"),
+                plan(at("2027-01-13T14:00:00+01:00"), breed),
+                null));
+    assertThat(shown(event(calendar, "order-1")), is("2027-01-13T12:00:00Z 0 CONFIRMED"));
   }
 
   @Test
@@ -189,97 +145,6 @@ class CalendarFeedTest {
         Duration.between(first, second.getDateStart().getValue().toInstant()),
         is(Duration.ofHours(60)));
     assertThat(second.getDescription().getValue(), startsWith("Best about Mon 29 Mar 2027, 11:00"));
-  }
-
-  @Test
-  void anEntryThatMovesKeepsItsUidAndItsSequenceRises() {
-    OffsetDateTime breed = at("2027-01-14T10:00:00+01:00");
-    OffsetDateTime order = at("2027-01-13T14:00:00+01:00");
-    AdvisedDates one =
-        dates(
-            at("2027-01-11T18:00:00+01:00"),
-            plan(order, breed, breed.plusDays(1)),
-            test(at("2027-01-13T08:00:00+01:00")));
-    AdvisedDates moved =
-        dates(
-            at("2027-01-12T18:00:00+01:00"),
-            plan(null, breed.plusDays(2)),
-            test(at("2027-01-13T08:00:00+01:00")));
-    AdvisedDates back =
-        dates(at("2027-01-12T20:00:00+01:00"), plan(order, breed, breed.plusDays(1)), null);
-
-    ICalendar first = read(one);
-    assertThat(shown(event(first, "breeding-1")), is("2027-01-14T09:00:00Z 0 CONFIRMED"));
-
-    ICalendar second = read(one, moved);
-    assertThat(shown(event(second, "breeding-1")), is("2027-01-16T09:00:00Z 1 CONFIRMED"));
-    assertThat(shown(event(second, "breeding-2")), is("2027-01-15T09:00:00Z 1 CANCELLED"));
-    assertThat(shown(event(second, "order-1")), is("2027-01-13T12:00:00Z 1 CANCELLED"));
-    assertThat(shown(event(second, "test-1")), is("2027-01-13T07:00:00Z 0 CONFIRMED"));
-    assertThat(
-        event(second, "test-1").getLastModified().getValue().toInstant(),
-        is(one.asOf().toInstant()));
-    assertThat(
-        event(second, "breeding-2").getLastModified().getValue().toInstant(),
-        is(moved.asOf().toInstant()));
-
-    ICalendar third = read(one, moved, back);
-    assertThat(shown(event(third, "breeding-1")), is("2027-01-14T09:00:00Z 2 CONFIRMED"));
-    assertThat(shown(event(third, "breeding-2")), is("2027-01-15T09:00:00Z 2 CONFIRMED"));
-    assertThat(shown(event(third, "order-1")), is("2027-01-13T12:00:00Z 2 CONFIRMED"));
-    assertThat(shown(event(third, "test-1")), is("2027-01-13T07:00:00Z 1 CANCELLED"));
-    assertThat("nothing is added twice", third.getEvents(), hasSize(4));
-
-    ICalendar again = read(one, moved, back, back);
-    assertThat(shown(event(again, "breeding-1")), is("2027-01-14T09:00:00Z 2 CONFIRMED"));
-    assertThat(shown(event(again, "test-1")), is("2027-01-13T07:00:00Z 1 CANCELLED"));
-  }
-
-  @Test
-  void whatIsPastStaysAndTheNextIsNew() {
-    OffsetDateTime first = at("2027-01-13T08:00:00+01:00");
-    AdvisedDates one = dates(first.minusHours(12), null, test(first));
-    AdvisedDates next = dates(first.plusHours(10), null, test(first.plusDays(2)));
-    ICalendar calendar = read(one, next);
-    assertThat(shown(event(calendar, "test-1")), is("2027-01-13T07:00:00Z 0 CONFIRMED"));
-    assertThat(shown(event(calendar, "test-2")), is("2027-01-15T07:00:00Z 0 CONFIRMED"));
-  }
-
-  @Test
-  void anEstimateMovesAlsoWhenItsDaysArePast() {
-    OffsetDateTime median = at("2027-03-16T14:00:00+01:00");
-    AdvisedDates one =
-        dates(
-            advice(
-                at("2027-01-12T18:00:00+01:00"),
-                null,
-                null,
-                new Whelping(median, median.minusDays(3), median.plusDays(3), List.of())));
-    AdvisedDates sameDays =
-        dates(
-            advice(
-                at("2027-01-12T20:00:00+01:00"),
-                null,
-                null,
-                new Whelping(
-                    median.plusHours(1),
-                    median.minusDays(3).plusHours(1),
-                    median.plusDays(3).plusHours(1),
-                    List.of())));
-    AdvisedDates later =
-        dates(
-            advice(
-                at("2027-03-25T18:00:00+01:00"),
-                null,
-                null,
-                new Whelping(
-                    median.plusDays(1), median.minusDays(2), median.plusDays(4), List.of())));
-    VEvent event = event(read(one, sameDays), "whelping-1");
-    assertThat(event.getSequence().getValue(), is(0));
-    ICalendar moved = read(one, sameDays, later);
-    assertThat(moved.getEvents(), hasSize(1));
-    assertThat(event(moved, "whelping-1").getSequence().getValue(), is(1));
-    assertThat(event(moved, "whelping-1").getTransparency().getValue(), is("TRANSPARENT"));
   }
 
   @Test

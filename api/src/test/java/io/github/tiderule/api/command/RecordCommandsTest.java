@@ -87,6 +87,22 @@ class RecordCommandsTest {
   }
 
   @Test
+  void whatTheRecordSaysOtherwiseIsToldAndStays() {
+    Ran.with(line(), "import", "--data", data("one"));
+    String before = Ran.with("", "export", "--data", data("one")).out();
+    String other = line().replace("Whippet", "Saluki").replace("Vienna", "Paris");
+    assertThat(other.equals(line()), is(false));
+    Ran ran = Ran.with(line() + other, "import", "--data", data("one"));
+    assertThat(ran.status(), is(ExitStatus.DONE));
+    assertThat(
+        ran.err(),
+        is(
+            "line 2: the record does not say the same at /female/breed, /zone, and stays as it"
+                + " is.\n0 taken in, 2 there already, 0 refused.\n"));
+    assertThat(Ran.with("", "export", "--data", data("one")).out(), is(before));
+  }
+
+  @Test
   void aRecordThatCannotBeOpenedIsNamed() throws Exception {
     Files.createDirectories(directory.resolve("broken"));
     Files.writeString(directory.resolve("broken/tiderule.db"), "not a record at all, ".repeat(99));

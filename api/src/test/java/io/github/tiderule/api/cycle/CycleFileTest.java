@@ -28,6 +28,7 @@ import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
 import io.github.tiderule.rules.fact.Route;
 import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.SemenColour;
 import io.github.tiderule.rules.fact.SemenPlan;
 import io.github.tiderule.rules.fact.Sign;
 import io.github.tiderule.rules.fact.SignKind;
@@ -38,6 +39,20 @@ import io.github.tiderule.rules.fact.TreatmentKind;
 import io.github.tiderule.rules.fact.Tube;
 import io.github.tiderule.rules.fact.Unit;
 import io.github.tiderule.rules.fact.Vaginoscopy;
+import io.github.tiderule.rules.kennel.Background;
+import io.github.tiderule.rules.kennel.HealthTest;
+import io.github.tiderule.rules.kennel.HealthTestKind;
+import io.github.tiderule.rules.kennel.HealthTestResult;
+import io.github.tiderule.rules.kennel.Stud;
+import io.github.tiderule.rules.kennel.Whose;
+import io.github.tiderule.rules.semen.Arrival;
+import io.github.tiderule.rules.semen.Certificate;
+import io.github.tiderule.rules.semen.Ejaculate;
+import io.github.tiderule.rules.semen.EjaculateFraction;
+import io.github.tiderule.rules.semen.Fraction;
+import io.github.tiderule.rules.semen.FrozenUnit;
+import io.github.tiderule.rules.semen.Insemination;
+import io.github.tiderule.rules.semen.Wanted;
 import java.nio.charset.StandardCharsets;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -102,8 +117,51 @@ class CycleFileTest {
                     List.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)),
                 1.5),
             new LaboratoryHours(
-                8.0, List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)));
+                8.0, List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)),
+            insemination(),
+            background());
     assertThat(Documents.read(Documents.fullCycle()), is(expected));
+  }
+
+  private static Insemination insemination() {
+    Instant collected = Instant.parse("2027-01-12T08:00:00Z");
+    return new Insemination(
+        Instant.parse("2027-01-13T09:00:00Z"),
+        new Ejaculate(
+            collected,
+            List.of(
+                new EjaculateFraction(Fraction.PRESPERM, 0.8, SemenColour.CLEAR),
+                new EjaculateFraction(Fraction.SPERM_RICH, 2.5, SemenColour.MILKY),
+                new EjaculateFraction(Fraction.PROSTATIC, 6.0, SemenColour.CLEAR)),
+            300.0,
+            85.0,
+            80.0,
+            36.0),
+        new Certificate(FrozenUnit.VIAL, 2, 60.0, 0.5, 30.0, 75.0),
+        new Arrival(
+            collected, Instant.parse("2027-01-12T15:00:00Z"), 5.0, 10.0, 28.0, 310.0, 70.0, 78.0),
+        new Wanted(4.0, 50.0, 2),
+        35.0);
+  }
+
+  private static Background background() {
+    return new Background(
+        true,
+        LocalDate.parse("2026-08-10"),
+        List.of(
+            new HealthTest(
+                Whose.FEMALE,
+                HealthTestKind.BRUCELLA,
+                LocalDate.parse("2027-01-04"),
+                HealthTestResult.NEGATIVE,
+                null),
+            new HealthTest(
+                Whose.STUD,
+                HealthTestKind.GENETIC,
+                LocalDate.parse("2022-01-10"),
+                HealthTestResult.CLEAR,
+                "MD")),
+        new Stud("Alder", "Whippet", 15.5, LocalDate.parse("2021-05-02"), true));
   }
 
   @Test

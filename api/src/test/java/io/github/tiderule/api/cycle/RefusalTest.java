@@ -154,7 +154,7 @@ class RefusalTest {
             /observations/2 | missing-field | cornifiedPercent and neutrophils are both missing | Maybe one of them was left out? A smear needs at least one.
             /observations/2/folds | unknown-field | there is no field "folds" here | Maybe the kind is a slip? "folds" belongs to vaginoscopy, not cytology.
             /observations/3 | wrong-type | observations[3] is 7, which is a number, not an object | Maybe quotes or brackets are too many or too few?
-            /notes | unknown-field | there is no field "notes" here | Fields known here: schema, zone, asOf, firstBlood, female, observations, breeding, laboratory."""));
+            /notes | unknown-field | there is no field "notes" here | Fields known here: schema, zone, asOf, firstBlood, female, observations, insemination, breeding, stud, laboratory, outcome."""));
   }
 
   @ParameterizedTest

@@ -50,6 +50,9 @@ class AdviceJsonTest {
             "noTestBecause",
             "bred",
             "whelping",
+                "pregnancy",
+                "caesarean",
+                "lookBack",
             "questions",
             "cautions",
             "influence",
@@ -57,7 +60,9 @@ class AdviceJsonTest {
             "trace",
             "notFired",
             "disagreements",
-            "observationNotes"));
+            "observationNotes",
+            "insemination",
+            "beforeSeason"));
     assertThat(
         names(advice.get("ovulation")),
         contains(
@@ -70,6 +75,22 @@ class AdviceJsonTest {
             "byDay",
             "noOvulationProbability",
             "patterns"));
+  }
+
+  @Test
+  void writesTheSheetAndTheSeasonOnlyWhereThereIsOne() throws IOException {
+    JsonNode sheet =
+        tree(AdviceJson.text(SampleAdvice.full(), Layout.ONE_LINE)).get("insemination");
+    assertThat(sheet.at("/at").asText(), is("2027-01-14T10:00:00+01:00"));
+    assertThat(sheet.at("/usable/least").decimalValue().toPlainString(), is("40"));
+    assertThat(sheet.at("/doses/0/unitsForOne").asInt(), is(3));
+    assertThat(sheet.at("/doses/1/unitsForOne").isNull(), is(true));
+    assertThat(sheet.at("/temperature/extenderShiftC").asDouble(), is(-15.0));
+    assertThat(sheet.at("/sameDay/0/veterinaryAct").asBoolean(), is(true));
+    assertThat(sheet.at("/secondParcelBy").asText(), is("2027-01-16"));
+    JsonNode empty = tree(AdviceJson.text(SampleAdvice.empty(), Layout.ONE_LINE));
+    assertThat(empty.has("insemination"), is(false));
+    assertThat(empty.has("beforeSeason"), is(false));
   }
 
   @Test

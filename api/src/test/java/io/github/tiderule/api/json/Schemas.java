@@ -24,6 +24,7 @@ public final class Schemas {
   private static final Schema RULEBOOK = load("rulebook-1");
   private static final Schema CHANGES = load("changes-1");
   private static final Schema STUD = load("stud-1");
+  private static final Schema ACCURACY = load("accuracy-1");
 
   private Schemas() {}
 
@@ -51,6 +52,11 @@ public final class Schemas {
   /** What a schema has against a rule book. */
   public static List<String> againstRulebook(String json) {
     return against(RULEBOOK, json);
+  }
+
+  /** What a schema has against whelpings beside their forecasts. */
+  public static List<String> againstAccuracy(String json) {
+    return against(ACCURACY, json);
   }
 
   /** What a schema has against what changed. */

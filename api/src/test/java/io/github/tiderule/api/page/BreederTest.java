@@ -121,7 +121,7 @@ class BreederTest {
     assertThat(browser.all(".strip .day"), hasSize(greaterThan(3)));
     assertThat(browser.text(".strip"), containsString("in 100 eggs"));
     assertThat(browser.text(".strip"), containsString("possible"));
-    assertThat(browser.all(".curve svg title"), hasSize(2));
+    assertThat(browser.all(".curve svg > title"), hasSize(2));
     assertThat(browser.text("main"), containsString("How sure"));
     assertThat(browser.text("main"), containsString("Brucella"));
     enter("4.2", "ng/mL", "2027-01-12T08:00");
@@ -150,6 +150,7 @@ class BreederTest {
     String season = season("Juniper");
     enter("8.4", "not-stated", "2027-01-12T08:00");
     assertThat(browser.text("#asked-p1"), containsString("progesterone 8.4"));
+    browser.picture("question-1280");
     assertThat(browser.button("It is ng/mL").isDisplayed(), is(true));
     assertThat(browser.faults(), is(empty()));
     browser.press("It is nmol/L");
@@ -249,6 +250,7 @@ class BreederTest {
     browser.choose("unit", "ng/mL");
     browser.type("at", "2027-01-14T08:00");
     browser.press("Show the pretend plan");
+    browser.picture("what-if-1280");
     assertThat(browser.text(".pretend"), containsString("nothing here is saved"));
     assertThat(
         browser.text("main"), containsString("If this were measured: Progesterone 14 ng/mL"));
@@ -298,6 +300,7 @@ class BreederTest {
       browser.type("at", "2027-01-12T08:00");
       browser.press("Save and show the plan");
     }
+    browser.picture("stop-1280");
     assertThat(browser.text(".stop h2"), is("Stop: see a vet first"));
     assertThat(browser.text(".stop"), containsString("a vet must see her now"));
     assertThat(browser.all(".strip"), is(empty()));
@@ -374,19 +377,26 @@ class BreederTest {
       browser.width(1280);
       browser.open(page);
       assertThat(page, browser.faults(), is(empty()));
+      String name =
+          page.replace(season, "season")
+              .replaceAll("[0-9a-z]{26}", "one")
+              .replaceAll("[^a-z0-9]+", "-");
+      browser.picture(name + "-1280");
       for (int pixels : List.of(360, 320)) {
         browser.width(pixels);
         assertThat(page + " at " + pixels, browser.tooWide(), is(lessThanOrEqualTo(0L)));
+        browser.picture(name + "-" + pixels);
       }
       browser.run("document.querySelectorAll('details').forEach(one => one.open = true)");
       assertThat(page + " unfolded", browser.tooWide(), is(lessThanOrEqualTo(0L)));
     }
     browser.open(season + "/enter/progesterone");
     browser.press("Save and show the plan");
+    browser.picture("errors-320");
     assertThat(browser.all(".errors li"), hasSize(3));
     assertThat(browser.faults(), is(empty()));
     browser.run("document.querySelector('.errors a').click()");
-    assertThat(browser.run("return location.hash"), is("#field-at"));
+    assertThat(browser.run("return location.hash"), is("#field-value"));
   }
 
   @Test
@@ -428,6 +438,7 @@ class BreederTest {
     browser.type("name", "bertha");
     browser.type("password", "wrong, all of it");
     browser.press("Sign in");
+    browser.picture("sign-in-1280");
     assertThat(browser.text(".errors"), containsString("Name or password is wrong"));
     browser.type("password", Desk.PASSWORD);
     browser.press("Sign in");

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -194,6 +195,29 @@ final class Browser implements AutoCloseable {
   Object run(String script) {
     Object result = driver.executeScript(script);
     return result == null ? "" : result;
+  }
+
+  /**
+   * Keeps a picture of the whole page, if {@code -Dtiderule.pictures=DIRECTORY} asks for it, to be
+   * looked at.
+   */
+  void picture(String name) {
+    String directory = System.getProperty("tiderule.pictures");
+    if (directory == null) {
+      return;
+    }
+    Object picture =
+        driver
+            .executeCdpCommand(
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true))
+            .get("data");
+    try {
+      Files.write(
+          Files.createDirectories(Path.of(directory)).resolve(name + ".png"),
+          Base64.getDecoder().decode(String.valueOf(picture)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** What axe finds wrong with the page that is shown. */

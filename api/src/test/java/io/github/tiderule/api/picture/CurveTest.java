@@ -17,6 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.tiderule.api.Seasons;
 import io.github.tiderule.api.Seasons.Season;
+import io.github.tiderule.api.node.Markup;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -209,7 +210,8 @@ class CurveTest {
   @Test
   void charactersThatActBecomeSpaces() {
     assertThat(
-        Svg.escaped("a\u0000b\u202Ec\uFFFEd\uD800<&>\"'"), is("a b c d &lt;&amp;&gt;&quot;&#39;"));
+        Markup.escaped("a\u0000b\u202Ec\uFFFEd\uD800<&>\"'"),
+        is("a b c d &lt;&amp;&gt;&quot;&#39;"));
   }
 
   @Test

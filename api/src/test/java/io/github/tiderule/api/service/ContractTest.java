@@ -208,7 +208,7 @@ class ContractTest {
         anna.post("/v1/females", taken);
         return world.ready(anna, operation).send(operation.method(), path, taken);
       }
-      case "saveLaboratoryFile" -> {
+      case "saveLaboratoryFile", "saveFhir" -> {
         anna.post(path, String.valueOf(World.body(operation))).mustBe(201);
         return anna.post(path, String.valueOf(World.body(operation)));
       }

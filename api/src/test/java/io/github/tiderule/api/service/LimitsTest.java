@@ -25,7 +25,7 @@ class LimitsTest {
 
   private static final Settings.Limits ONE_AT_A_TIME =
       new Settings.Limits(
-          16, 16, 1, Duration.ofSeconds(1), Duration.ofMillis(200), 500, Duration.ofSeconds(20));
+          16, 16, 1, 2, Duration.ofSeconds(1), Duration.ofMillis(200), 500, Duration.ofSeconds(20));
 
   private static void await(CountDownLatch latch) {
     try {

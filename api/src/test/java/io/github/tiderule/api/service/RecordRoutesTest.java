@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.not;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.tiderule.api.Documents;
+import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.problem.Problem;
@@ -242,5 +243,29 @@ class RecordRoutesTest {
   @Test
   void noFaultIsHidden() {
     assertThat(desk.faults, is(List.of()));
+  }
+
+  @Test
+  void whatWasSaidBeforeCanBeReadAgain() {
+    try (Desk desk = Desk.withUsers()) {
+      Asker asker = desk.asker("anna", Role.KEEPER);
+      World world = World.of(asker, "one");
+      String female = "/v1/females/" + world.part("female");
+      String tag = asker.get(female).header("ETag");
+      asker.with("If-Match", tag).put(female, "{\"name\": \"Later\"}").mustBe(200);
+      Asker.Got all = asker.get(female + "/revisions").mustBe(200);
+      assertThat(all.json().path("items").size(), is(2));
+      assertThat(all.text("/items/0/female/name"), is("Secret of one"));
+      assertThat(all.text("/items/1/female/name"), is("Later"));
+      assertThat(all.text("/items/1/version"), is("2"));
+      assertThat(all.text("/items/1/by"), is("anna"));
+      Asker.Got first = asker.get(female + "/revisions?limit=1").mustBe(200);
+      Asker.Got second =
+          asker.get(female + "/revisions?limit=1&after=" + first.text("/next")).mustBe(200);
+      assertThat(second.text("/items/0/version"), is("2"));
+      assertThat(second.json().path("next").isNull(), is(true));
+      Asker.Got season = asker.get("/v1/cycles/" + world.part("cycle") + "/revisions").mustBe(200);
+      assertThat(season.text("/items/0/season/zone"), is("Europe/Vienna"));
+    }
   }
 }

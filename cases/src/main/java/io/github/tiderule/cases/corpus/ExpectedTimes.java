@@ -102,6 +102,12 @@ final class ExpectedTimes {
                     d.require(
                         Bounds.words(node).contains(test.kind()), node.toString(), test.kind()),
             "at", (node, a, d) -> Bounds.time(node, test.at(), zone, d),
+            "also",
+                (node, a, d) ->
+                    d.require(
+                        Bounds.words(node).equals(test.also()),
+                        node.toString(),
+                        test.also().toString()),
             "gain", (node, a, d) -> Bounds.number(node, test.gain(), d)));
   }
 

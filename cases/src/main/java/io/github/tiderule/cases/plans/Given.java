@@ -14,9 +14,10 @@ record Given(double day, double ageHours) {
    * How a season was bred.
    *
    * @param doses in time order; none where she was not bred
-   * @param tests how many tests were drawn until the plan was committed to
+   * @param tests how many times she was tested until the plan was committed to
+   * @param alsoLh how often blood drawn for progesterone was tested for LH too
    */
-  record Season(List<Given> doses, int tests) {
+  record Season(List<Given> doses, int tests, int alsoLh) {
 
     Season {
       doses = List.copyOf(doses);

@@ -58,6 +58,7 @@ final class Keeper {
   private final List<Given> doses = new ArrayList<>();
   private double now;
   private int tests;
+  private int alsoLh;
 
   private record Pending(double day, Observation observation) {}
 
@@ -74,7 +75,7 @@ final class Keeper {
     for (int i = 0; i < MOST_QUESTIONS && keeper.goesOn(); i++) {
       keeper.ask();
     }
-    return new Given.Season(keeper.doses, keeper.tests);
+    return new Given.Season(keeper.doses, keeper.tests, keeper.alsoLh);
   }
 
   private boolean goesOn() {
@@ -103,6 +104,10 @@ final class Keeper {
       now = Math.max(now, drawn);
       tests++;
       pending.add(new Pending(now + TURNAROUND, blood.test(test.kind(), now)));
+      for (String also : test.also()) {
+        pending.add(new Pending(now + TURNAROUND, blood.test(also, now)));
+        alsoLh++;
+      }
     }
     now = Math.min(Math.min(next, arrival()), now + 1);
   }

@@ -70,7 +70,8 @@ public final class PlanReport {
     markdown.add("");
     markdown.add(
         "Whole curve: one who knows her whole progesterone curve without error and all laws, but not"
-            + " her ovulation. No planner that tests progesterone alone meets more with one dose.");
+            + " her ovulation. No planner that tests progesterone alone meets more with one dose; one"
+            + " that has LH tested too may.");
     markdown.add("");
     markdown.add("## Frozen semen, by which school is right");
     markdown.add("");
@@ -81,9 +82,9 @@ public final class PlanReport {
     markdown.add("## Tests and times");
     markdown.add("");
     markdown.add(
-        "| row | our tests | every 2nd day, until above 5 | until proven | days from ovulation to"
-            + " our first dose (SD) | doses given | seasons let pass |");
-    markdown.add("|---|---|---|---|---|---|---|");
+        "| row | our tests | with LH on the same blood | every 2nd day, until above 5 | until proven"
+            + " | days from ovulation to our first dose (SD) | doses given | seasons let pass |");
+    markdown.add("|---|---|---|---|---|---|---|---|");
     scores.forEach(this::tests);
     markdown.add("");
     markdown.add("## What is missed");
@@ -122,7 +123,7 @@ public final class PlanReport {
     markdown.add(head + " whole curve |");
     markdown.add("|---|---|---|---|---|" + "---|".repeat(Thumb.values().length) + "---|");
     csv.add(
-        "row,seasons,ours,knowing,ratio,target,days91113,days101214,aboveFive,wholeCurve,tests,"
+        "row,seasons,ours,knowing,ratio,target,days91113,days101214,aboveFive,wholeCurve,tests,alsoLh,"
             + "everySecondDayUntilAboveFive,everySecondDayUntilProven,firstAfterOvulation,"
             + "firstAfterOvulationSd,doses,letPass");
   }
@@ -148,7 +149,7 @@ public final class PlanReport {
     csv.add(
         String.format(
             Locale.ROOT,
-            "\"%s\",%d,%.4f,%.4f,%.4f,%.2f,%.4f,%.4f,%.4f,%s,%.2f,%.2f,%.2f,%.3f,%.3f,%.2f,%d",
+            "\"%s\",%d,%.4f,%.4f,%.4f,%.2f,%.4f,%.4f,%.4f,%s,%.2f,%.2f,%.2f,%.2f,%.3f,%.3f,%.2f,%d",
             score.row().words(),
             score.seasons(),
             score.ours(),
@@ -160,6 +161,7 @@ public final class PlanReport {
             score.thumbs().get(2),
             Double.isNaN(score.curve()) ? "" : String.format(Locale.ROOT, "%.4f", score.curve()),
             score.tests(),
+            score.alsoLh(),
             score.untilPastFive(),
             score.untilProven(),
             score.firstAfter(),
@@ -172,9 +174,10 @@ public final class PlanReport {
     markdown.add(
         String.format(
             Locale.ROOT,
-            "| %s | %.1f | %.1f | %.1f | %.2f (%.2f) | %.2f | %d |",
+            "| %s | %.2f | %.2f | %.2f | %.2f | %.2f (%.2f) | %.2f | %d |",
             score.row().words(),
             score.tests(),
+            score.alsoLh(),
             score.untilPastFive(),
             score.untilProven(),
             score.firstAfter(),

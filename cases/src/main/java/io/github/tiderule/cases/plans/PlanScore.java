@@ -11,7 +11,8 @@ import java.util.function.ToDoubleFunction;
  * @param knowing share met by the plan that knows the true ovulation
  * @param curve share met by one who knows the whole curve; not a number with more than one dose
  * @param thumbs shares met by the rules of thumb, in the order of {@link Thumb}
- * @param tests tests until our plan was committed to
+ * @param tests times she was tested until our plan was committed to
+ * @param alsoLh how often that blood was tested for LH besides progesterone
  * @param untilPastFive tests on every second day until the first value above 5
  * @param untilProven tests on every second day until a proven rise
  * @param firstAfter days from true ovulation to our first dose
@@ -27,6 +28,7 @@ record PlanScore(
     double curve,
     List<Double> thumbs,
     double tests,
+    double alsoLh,
     double untilPastFive,
     double untilProven,
     double firstAfter,
@@ -54,6 +56,7 @@ record PlanScore(
         curve == null ? Double.NaN : mean(seasons, one -> curve.share(one.bitch())),
         thumbs,
         mean(seasons, one -> one.ours().tests()),
+        mean(seasons, one -> one.ours().alsoLh()),
         mean(seasons, one -> one.everySecondDay().untilPastFive()),
         mean(seasons, one -> one.everySecondDay().untilProven()),
         firstAfter,

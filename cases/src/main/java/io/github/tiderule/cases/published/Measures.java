@@ -22,6 +22,7 @@ public final class Measures {
     measures.known.putAll(TimingMeasures.of(parameters).known());
     measures.known.putAll(SeasonMeasures.of(engine).known());
     measures.known.putAll(AssayMeasures.of(parameters).known());
+    measures.known.putAll(SemenMeasures.of(parameters).known());
     return measures;
   }
 

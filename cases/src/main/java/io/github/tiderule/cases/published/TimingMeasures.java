@@ -2,6 +2,7 @@ package io.github.tiderule.cases.published;
 
 import static io.github.tiderule.cases.published.Measures.number;
 
+import io.github.tiderule.engine.whelping.LateProgesterone;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ final class TimingMeasures {
 
   /** Days from the first to the last of the days on which an early burst was seen. */
   private static final double BURST_SPAN_DAYS = 6.5;
+
+  private static final double LAST_DAYS = 2.5;
+  private static final int STEPS = 1000;
 
   private final Parameters parameters;
 
@@ -46,6 +50,9 @@ final class TimingMeasures {
         Map.entry("whelping-mean", a -> value("whelping.after-ovulation")),
         Map.entry("whelping-from-lh", a -> fromPeak().getMean()),
         Map.entry("whelping-from-lh-sd", a -> fromPeak().getStandardDeviation()),
+        Map.entry(
+            "late-progesterone-within",
+            a -> PER_CENT * inLabour(number(a, 0), number(a, 1), number(a, 2))),
         Map.entry("rise-whelping-within", a -> PER_CENT * aroundSixtyFive(number(a, 0))));
   }
 
@@ -97,5 +104,22 @@ final class TimingMeasures {
   /** Share of whelpings within so many calendar days of the peak plus 65. */
   private double aroundSixtyFive(double days) {
     return fromPeak().probability(65 - days - 0.5, 65 + days + 0.5);
+  }
+
+  /**
+   * Share that whelps within some hours of a result between two levels, drawn evenly over the last
+   * two and a half days.
+   */
+  private double inLabour(double hours, double low, double high) {
+    LateProgesterone model = LateProgesterone.of(parameters);
+    double near = 0;
+    double all = 0;
+    for (int i = 0; i < LAST_DAYS * STEPS; i++) {
+      double days = (i + 0.5) / STEPS;
+      double chance = model.likelihood(days, low, high);
+      all += chance;
+      near += days * HOURS < hours ? chance : 0;
+    }
+    return near / all;
   }
 }

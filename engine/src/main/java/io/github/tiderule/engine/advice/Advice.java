@@ -15,9 +15,15 @@ import org.jspecify.annotations.Nullable;
  * @param nextTest absent where no test would help
  * @param noTestBecause why no test is advised, in words; absent where one is
  * @param bred absent where no breeding is done yet
+ * @param pregnancy absent before a breeding is done and weeks after whelping
+ * @param caesarean absent until term is near
+ * @param lookBack absent until she has whelped
  * @param influence one entry for each observation the timeline used, in time order
  * @param disagreements what schools disagree about and matters here
  * @param observationNotes observations that are held, discounted, converted or set aside, and why
+ * @param insemination the sheet for the day; absent where the file describes no semen and no
+ *     insemination is close
+ * @param beforeSeason absent where the file tells nothing of the time before a season
  */
 public record Advice(
     Stamp stamp,
@@ -33,6 +39,9 @@ public record Advice(
     @Nullable String noTestBecause,
     @Nullable Bred bred,
     @Nullable Whelping whelping,
+    @Nullable Pregnancy pregnancy,
+    @Nullable Caesarean caesarean,
+    @Nullable LookBack lookBack,
     List<Query> questions,
     List<Warning> cautions,
     List<Influence> influence,
@@ -40,7 +49,61 @@ public record Advice(
     List<TraceLine> trace,
     List<NotFired> notFired,
     List<Disagreement> disagreements,
-    List<ObservationNote> observationNotes) {
+    List<ObservationNote> observationNotes,
+    @Nullable InseminationSheet insemination,
+    @Nullable BeforeSeason beforeSeason) {
+
+  /** An answer without an insemination at hand, a pregnancy, or the checks before a season. */
+  public Advice(
+      Stamp stamp,
+      OffsetDateTime asOf,
+      OffsetDateTime validUntil,
+      @Nullable String femaleId,
+      Action action,
+      @Nullable Quantiles lhPeak,
+      @Nullable Ovulation ovulation,
+      List<BreedingDay> breedingDays,
+      @Nullable Plan plan,
+      @Nullable NextTest nextTest,
+      @Nullable String noTestBecause,
+      @Nullable Bred bred,
+      @Nullable Whelping whelping,
+      List<Query> questions,
+      List<Warning> cautions,
+      List<Influence> influence,
+      List<Change> wouldChange,
+      List<TraceLine> trace,
+      List<NotFired> notFired,
+      List<Disagreement> disagreements,
+      List<ObservationNote> observationNotes) {
+    this(
+        stamp,
+        asOf,
+        validUntil,
+        femaleId,
+        action,
+        lhPeak,
+        ovulation,
+        breedingDays,
+        plan,
+        nextTest,
+        noTestBecause,
+        bred,
+        whelping,
+        null,
+        null,
+        null,
+        questions,
+        cautions,
+        influence,
+        wouldChange,
+        trace,
+        notFired,
+        disagreements,
+        observationNotes,
+        null,
+        null);
+  }
 
   public Advice {
     breedingDays = List.copyOf(breedingDays);

@@ -11,11 +11,24 @@ import java.util.List;
  * @param resultAt when its result should be there
  * @param gain expected egg share of the best plan with its result, less that without it
  * @param because ids of the rules that ask for it
+ * @param also what else the same blood is worth testing for, as kinds; may be empty
  */
 public record NextTest(
-    String kind, OffsetDateTime at, OffsetDateTime resultAt, double gain, List<String> because) {
+    String kind,
+    OffsetDateTime at,
+    OffsetDateTime resultAt,
+    double gain,
+    List<String> because,
+    List<String> also) {
+
+  /** A test of one kind. */
+  public NextTest(
+      String kind, OffsetDateTime at, OffsetDateTime resultAt, double gain, List<String> because) {
+    this(kind, at, resultAt, gain, because, List.of());
+  }
 
   public NextTest {
+    also = List.copyOf(also);
     because = List.copyOf(because);
   }
 }

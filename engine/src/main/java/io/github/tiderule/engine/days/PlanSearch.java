@@ -19,6 +19,12 @@ public final class PlanSearch {
   /** Shares closer than this count as equal. */
   private static final double TIE = 1e-9;
 
+  /** Tenth percentiles this close count as equal. */
+  private static final double ALIKE = 0.005;
+
+  private static final Comparator<ScoredPlan> SAFEST =
+      Comparator.comparingDouble(plan -> -Math.rint(plan.p10() / ALIKE));
+
   /** How many sets, best first, are kept. */
   private static final int KEPT = 60;
 
@@ -35,8 +41,9 @@ public final class PlanSearch {
    * @param hours time of each slot, in hours on any axis, increasing
    * @param allowed which slots may be used
    * @param spacing least hours between two doses
-   * @param nearTie sets this close to the best go by how much each of their doses meets alone, so
-   *     that a plan stands even if one of its doses fails
+   * @param nearTie sets of several doses this close to the best go by their tenth percentile, and
+   *     where that is alike by how much each of their doses meets alone, so that a plan stands even
+   *     if ovulation lies at an edge or one of its doses fails
    * @param worth a slot that alone adds less than this part of what the best one adds is not
    *     combined
    */
@@ -73,12 +80,18 @@ public final class PlanSearch {
       List<Found> sets = new ArrayList<>();
       extend(candidates, 0, shares.start(), new ArrayList<>(), k, sets);
       if (!sets.isEmpty()) {
-        double most = sets.stream().mapToDouble(Found::mean).max().orElse(0);
         sets.sort(
-            Comparator.comparing((Found f) -> f.mean() < most - nearTie)
-                .thenComparingDouble(f -> f.mean() < most - nearTie ? -f.mean() : -alone(f))
+            Comparator.comparingDouble((Found f) -> -f.mean())
                 .thenComparing(f -> f.slots().toString()));
-        return sets.stream().limit(KEPT).map(this::score).toList();
+        List<ScoredPlan> plans = new ArrayList<>();
+        sets.stream().limit(KEPT).map(this::score).forEach(plans::add);
+        double most = sets.get(0).mean();
+        int near = 0;
+        while (k > 1 && near < plans.size() && sets.get(near).mean() >= most - nearTie) {
+          near++;
+        }
+        plans.subList(0, near).sort(SAFEST.thenComparingDouble(plan -> -alone(plan)));
+        return List.copyOf(plans);
       }
     }
     return List.of();
@@ -132,7 +145,7 @@ public final class PlanSearch {
   private record Found(List<Integer> slots, double mean) {}
 
   /** What each dose of a set meets alone, summed. */
-  private double alone(Found set) {
+  private double alone(ScoredPlan set) {
     return set.slots().stream().mapToDouble(slot -> alone[slot]).sum();
   }
 

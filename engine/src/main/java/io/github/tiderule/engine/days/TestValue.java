@@ -14,7 +14,7 @@ import java.util.Map;
  * best plan is chosen anew among those that can still be chosen when the result is there. Doses
  * whose deadline comes before the result are either given as planned ("act"), and only later doses
  * follow the result, or held back so that every dose follows it ("wait"). The value of the test is
- * the expected egg share of the better of the two, less that of the plan that stands: never
+ * the expected egg share of the better of the two, less that of the best plan without it: never
  * negative, since a result may be ignored. It looks one test ahead.
  */
 public final class TestValue {
@@ -23,6 +23,7 @@ public final class TestValue {
   private final PlanSearch search;
   private final ScoredPlan best;
   private final int doses;
+  private final double without;
   private final double[] chance;
   private final double[] ovulation;
   private final Map<List<Integer>, List<Option>> options = new HashMap<>();
@@ -37,6 +38,18 @@ public final class TestValue {
     this.doses = doses;
     chance = search.shares().chances();
     ovulation = search.shares().days();
+    without =
+        after(List.of()).stream()
+            .mapToDouble(option -> mean(option.share()))
+            .reduce(best.mean(), Math::max);
+  }
+
+  private double mean(double[] share) {
+    double sum = 0;
+    for (int i = 0; i < chance.length; i++) {
+      sum += chance[i] * share[i];
+    }
+    return sum;
   }
 
   /**
@@ -103,7 +116,7 @@ public final class TestValue {
     double[] wait = follow(weight, waiting);
     List<Option> better = sum(act) >= sum(wait) ? acting : waiting;
     return new Outcome(
-        Math.max(0, Math.max(sum(act), sum(wait)) - best.mean()),
+        Math.max(0, Math.max(sum(act), sum(wait)) - without),
         better.stream().anyMatch(option -> !option.slots().equals(best.slots())),
         settled,
         sum(act),
@@ -122,7 +135,7 @@ public final class TestValue {
     if (!settled.isEmpty()) {
       most = Math.max(most, most(open(List.of(), result)));
     }
-    return Math.max(0, most - best.mean());
+    return Math.max(0, most - without);
   }
 
   private double most(List<Option> open) {

@@ -36,9 +36,10 @@ public final class ComingValue {
   private final Sink[] nodes;
   private final Lattice ovulations;
   private final double[] seen;
+  private final double[] lhPositive;
 
   private ComingValue(
-      Model model, Evidence evidence, Lattice peaks, double[] weight, Sink[] nodes) {
+      Model model, Evidence evidence, double day, Lattice peaks, double[] weight, Sink[] nodes) {
     this.model = model;
     this.peaks = peaks;
     this.weight = weight;
@@ -46,6 +47,11 @@ public final class ComingValue {
     lag = new Lag(model).kernel(peaks.step());
     ovulations = new Lattice(peaks.first(), peaks.count() + lag.length - 1, peaks.step());
     seen = new OvulationEvidence(model, evidence).on(ovulations);
+    PeakEvidence tests = new PeakEvidence(model, evidence);
+    lhPositive = new double[peaks.count()];
+    for (int i = 0; i < lhPositive.length; i++) {
+      lhPositive[i] = tests.positive(day - peaks.at(i));
+    }
   }
 
   /** The normals of one LH peak. */
@@ -112,9 +118,16 @@ public final class ComingValue {
    * @param known the estimate with it or without it
    * @param margin days about its likely peaks that are looked at too, so that a surprise finds its
    *     place
+   * @param withLh whether the same blood is tested for LH
    */
   static ComingValue of(
-      Model model, Evidence evidence, Series series, double day, Estimate known, double margin) {
+      Model model,
+      Evidence evidence,
+      Series series,
+      double day,
+      Estimate known,
+      double margin,
+      boolean withLh) {
     Density peak = known.peak();
     double level = Math.exp(model.curve.logMean(day - peak.quantile(0.5)));
     Evidence all = evidence.with(new Evidence.Value("", day, level, series, false, false));
@@ -129,7 +142,7 @@ public final class ComingValue {
         Lattice.covering(
             peak.quantile(TAIL) - margin,
             peak.quantile(1 - TAIL) + margin,
-            evidence.lhTests().isEmpty() ? STEP : STEP / 2);
+            evidence.lhTests().isEmpty() && !withLh ? STEP : STEP / 2);
     double[] prior = model.onset.on(peaks, evidence);
     double[] side = new PeakEvidence(model, evidence).on(peaks);
     double usual = 1 - model.plateauWeight - model.noOvulationWeight;
@@ -150,7 +163,7 @@ public final class ComingValue {
     for (int i = 0; i < weight.length; i++) {
       weight[i] = weight[i] < SLIGHT * heaviest ? 0 : weight[i];
     }
-    return new ComingValue(model, evidence, peaks, weight, nodes);
+    return new ComingValue(model, evidence, day, peaks, weight, nodes);
   }
 
   /** A number of a bitch of ordinary course of whom only the LH peak, at 0, is known. */
@@ -163,7 +176,7 @@ public final class ComingValue {
     progesterone.foresee(0, 0, 1, 0, sink);
     sink.settle(model.oddSd);
     return new ComingValue(
-        model, Evidence.NOTHING, new Lattice(0, 1, STEP), new double[] {1}, new Sink[] {sink});
+        model, Evidence.NOTHING, day, new Lattice(0, 1, STEP), new double[] {1}, new Sink[] {sink});
   }
 
   /**
@@ -208,6 +221,28 @@ public final class ComingValue {
    * @param edges ng/mL on the scale of the series, rising, at least one
    */
   public Outlook between(double... edges) {
+    return Outlook.over(peaks, lag, weight, chances(edges));
+  }
+
+  /**
+   * The same where the blood is tested for LH too: every result with LH negative, then every one
+   * with LH positive. At each LH peak the two tests err independently.
+   *
+   * @param edges ng/mL on the scale of the series, rising, at least one
+   */
+  public Outlook betweenWithLh(double... edges) {
+    double[][] value = chances(edges);
+    double[][] chance = new double[2 * value.length][peaks.count()];
+    for (int c = 0; c < value.length; c++) {
+      for (int i = 0; i < peaks.count(); i++) {
+        chance[c][i] = value[c][i] * (1 - lhPositive[i]);
+        chance[value.length + c][i] = value[c][i] * lhPositive[i];
+      }
+    }
+    return Outlook.over(peaks, lag, weight, chance);
+  }
+
+  private double[][] chances(double... edges) {
     double[][] chance = new double[edges.length + 1][peaks.count()];
     for (int i = 0; i < peaks.count(); i++) {
       if (weight[i] == 0) {
@@ -221,7 +256,7 @@ public final class ComingValue {
       }
       chance[edges.length][i] = 1 - before;
     }
-    return Outlook.over(peaks, lag, weight, chance);
+    return chance;
   }
 
   /** The ovulations {@link #after} speaks of, days after the anchor. */

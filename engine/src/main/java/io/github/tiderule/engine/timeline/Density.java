@@ -49,6 +49,18 @@ public final class Density {
     return new Density(lattice, density, cumulative);
   }
 
+  /**
+   * A density in proportion to weights at times a step apart.
+   *
+   * @param first the first of the times, in steps after the anchor
+   * @param step days, positive
+   * @param weights not negative, of positive sum
+   * @throws IllegalArgumentException if they are not
+   */
+  public static Density ofWeights(int first, double step, double[] weights) {
+    return of(new Lattice(first, weights.length, step), weights);
+  }
+
   /** Probability of lying before a time, in days after the anchor. */
   public double cdf(double day) {
     double place = day / lattice.step() - lattice.first();

@@ -40,7 +40,16 @@ public final class Foresight {
    * @param day when it is drawn, days after the anchor
    */
   public ComingValue value(Series series, double day) {
-    return ComingValue.of(model, evidence, series, day, known, AHEAD);
+    return ComingValue.of(model, evidence, series, day, known, AHEAD, false);
+  }
+
+  /**
+   * A progesterone number to come whose blood is tested for LH too.
+   *
+   * @param day when it is drawn, days after the anchor
+   */
+  public ComingValue valueWithLh(Series series, double day) {
+    return ComingValue.of(model, evidence, series, day, known, AHEAD, true);
   }
 
   /**
@@ -54,7 +63,8 @@ public final class Foresight {
             .filter(one -> one.id().equals(id))
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no number " + id));
-    return ComingValue.of(model, evidence.without(id), value.series(), value.day(), known, WITHOUT);
+    return ComingValue.of(
+        model, evidence.without(id), value.series(), value.day(), known, WITHOUT, false);
   }
 
   /** An LH test to come: positive, negative. */

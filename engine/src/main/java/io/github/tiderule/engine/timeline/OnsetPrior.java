@@ -5,6 +5,7 @@ import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -35,6 +36,10 @@ final class OnsetPrior {
   private final double unknownAfter;
   private final double unknownLongWeight;
   private final double lag;
+  private final double dioestrusLag;
+  private final double dioestrusSpread;
+  private final double pregnancy;
+  private final double pregnancySpread;
 
   OnsetPrior(Parameters parameters) {
     earliest = parameters.value("timeline.onset.earliest");
@@ -53,6 +58,10 @@ final class OnsetPrior {
     unknownAfter = parameters.value("timeline.onset.unknown-after");
     unknownLongWeight = parameters.value("timeline.onset.unknown-long-weight");
     lag = parameters.value("timeline.lag.mean");
+    dioestrusLag = parameters.value("timeline.smear.dioestrus-lag");
+    dioestrusSpread = parameters.value("timeline.smear.dioestrus-sd");
+    pregnancy = parameters.value("whelping.after-ovulation");
+    pregnancySpread = parameters.value("whelping.sd");
   }
 
   /** The span the LH peak can lie in, days after the anchor. */
@@ -101,10 +110,16 @@ final class OnsetPrior {
     double wideSd = Math.max(wideSpread, sd);
     double mean = usual;
     double[] own = own(evidence.earlierCycles());
-    if (own.length > 0) {
+    List<Counted> counted = counted(evidence.earlierCycles());
+    if (own.length > 0 || !counted.isEmpty()) {
       double extra = sd * sd - spread * spread;
       double precision = 1 / between + own.length / within;
-      mean = (usual / between + Arrays.stream(own).sum() / within) / precision;
+      double sum = usual / between + Arrays.stream(own).sum() / within;
+      for (Counted season : counted) {
+        precision += 1 / (within + season.variance());
+        sum += season.log() / (within + season.variance());
+      }
+      mean = sum / precision;
       sd = Math.sqrt(1 / precision + within + extra);
     }
     double[] density = new double[lattice.count()];
@@ -137,6 +152,35 @@ final class OnsetPrior {
         .filter(days -> days > earliest + 1 && days < latest)
         .map(days -> Math.log(days + shift))
         .toArray();
+  }
+
+  /**
+   * A season of hers whose ovulation is counted back.
+   *
+   * @param log shifted log days to the LH peak
+   * @param variance of that, from the counting alone
+   */
+  private record Counted(double log, double variance) {}
+
+  /** Seasons whose ovulation is counted back from the shift of the smear, or else from whelping. */
+  private List<Counted> counted(List<EarlierCycle> cycles) {
+    List<Counted> counted = new ArrayList<>();
+    for (EarlierCycle cycle : cycles) {
+      LocalDate shifted = cycle.dioestrusOn();
+      LocalDate whelped = cycle.whelpedOn();
+      boolean byShift = shifted != null;
+      LocalDate from = byShift ? shifted : whelped;
+      if (cycle.ovulatedOn() != null || from == null) {
+        continue;
+      }
+      double back = byShift ? dioestrusLag : pregnancy;
+      double days = days(cycle.firstBloodOn(), from) - back - lag;
+      if (days > earliest + 1 && days < latest) {
+        double error = (byShift ? dioestrusSpread : pregnancySpread) / (days + shift);
+        counted.add(new Counted(Math.log(days + shift), sq(error)));
+      }
+    }
+    return counted;
   }
 
   private static double days(LocalDate from, LocalDate to) {

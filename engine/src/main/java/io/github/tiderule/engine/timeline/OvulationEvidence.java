@@ -91,6 +91,37 @@ final class OvulationEvidence {
     return chance;
   }
 
+  /**
+   * Where dioestrus begins, when ovulation is known to lie as a density says after these smears.
+   */
+  Turning turning(Density ovulation) {
+    int lags = DIOESTRUS.count();
+    double[] at = new double[ovulation.size() * lags];
+    double[] weight = new double[at.length];
+    double total = 0;
+    for (int i = 0; i < ovulation.size(); i++) {
+      double[][] joint = joint(ovulation.at(i));
+      double[] byLag = new double[lags];
+      double sum = 0;
+      for (int d = 0; d < lags; d++) {
+        for (double one : joint[d]) {
+          byLag[d] += one;
+        }
+        sum += byLag[d];
+      }
+      for (int d = 0; d < lags; d++) {
+        int place = i * lags + d;
+        at[place] = ovulation.at(i) + smearDioestrusLag + DIOESTRUS.z()[d] * smearDioestrusSd;
+        weight[place] = sum > 0 ? ovulation.value(i) * byLag[d] / sum : 0;
+        total += weight[place];
+      }
+    }
+    for (int p = 0; p < weight.length; p++) {
+      weight[p] /= total;
+    }
+    return new Turning(at, weight);
+  }
+
   /** Likelihood of the same observations when she does not ovulate. */
   double withoutOvulation() {
     double likelihood = 1;

@@ -166,7 +166,17 @@ final class PeakEvidence {
           case VULVA_SOFTENS ->
               between(
                   vulvaBefore, vulvaAfter, Normal.quickCdf((days - signsVulvaMean) / signsVulvaSd));
-          case BLEEDING_STOPS, FOUL_DISCHARGE, UNWELL -> 0.5;
+          case BLEEDING_STOPS,
+              FOUL_DISCHARGE,
+              UNWELL,
+              THIRST,
+              STRAINING,
+              GREEN_DISCHARGE,
+              WATERS_BROKEN,
+              PUP_BORN,
+              COLLAPSE,
+              TREMBLING ->
+              0.5;
         };
     return seen.present() ? chance : 1 - chance;
   }

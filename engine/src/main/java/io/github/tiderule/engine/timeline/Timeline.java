@@ -49,6 +49,11 @@ public final class Timeline {
     return new Foresight(model, evidence, known);
   }
 
+  /** Where dioestrus begins, by the smears and what is known of ovulation. */
+  public Turning turning(Evidence evidence, Estimate known) {
+    return new OvulationEvidence(model, evidence).turning(known.ovulation());
+  }
+
   /** The same on another grid, to see that the grid does not matter. */
   Timeline withStep(double days) {
     return new Timeline(model, days);

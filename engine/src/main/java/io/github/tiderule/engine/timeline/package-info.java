@@ -27,9 +27,12 @@
  * {@code lag.mean} + shift): the first part's mean becomes the precision-weighted mean of the
  * population's (variance b² = {@code onset.between-bitch-log-sd}²) and theirs (variance w²/k, w =
  * {@code onset.within-bitch-log-sd}), its variance 1/(1/b² + k/w²) + w² + (s² − {@code
- * onset.log-sd}²). Support: {@code onset.earliest} to {@code onset.latest} days after first blood.
- * (hori-2012, vanhaaften-1989; within-bitch spread is our own judgement, larger than hori-2012
- * says, because copying last season's day is known to fail.)
+ * onset.log-sd}²). A season whose ovulation is counted back instead, {@code smear.dioestrus-lag}
+ * days from the shift of the smear or else {@code whelping.after-ovulation} from whelping, counts
+ * with variance w² + (e/(x + {@code onset.shift}))² in place of w², e the spread of what it is
+ * counted from, x its days to the LH peak. Support: {@code onset.earliest} to {@code onset.latest}
+ * days after first blood. (hori-2012, vanhaaften-1989; within-bitch spread is our own judgement,
+ * larger than hori-2012 says, because copying last season's day is known to fail.)
  *
  * <p>With first blood unknown the density is flat from {@code onset.unknown-before} days before the
  * first observation to {@code onset.unknown-after} days after now, with a share {@code

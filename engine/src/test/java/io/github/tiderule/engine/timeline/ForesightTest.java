@@ -89,7 +89,10 @@ class ForesightTest {
       Series series = Series.of("A", Method.RIA);
       for (Outlook outlook :
           new Outlook[] {
-            foresight.value(series, day).between(EDGES), foresight.lh(day), foresight.smear(day)
+            foresight.value(series, day).between(EDGES),
+            foresight.valueWithLh(series, day).betweenWithLh(EDGES),
+            foresight.lh(day),
+            foresight.smear(day)
           }) {
         for (double ovulation = day - 12; ovulation < day + 12; ovulation += 0.7) {
           double sum = 0;
@@ -100,6 +103,34 @@ class ForesightTest {
           }
           assertThat("seed " + seed, sum, closeTo(1, 1e-5));
         }
+      }
+    }
+  }
+
+  /** Blood tested for both tells of each alone what a test of it alone tells. */
+  @Test
+  void bothTestsOnOneBloodAreEachAsTheyAreAlone() {
+    for (int seed = 1; seed <= 12; seed++) {
+      Evidence evidence = InventedEvidence.of(seed).evidence();
+      Estimate now = TIMELINE.estimate(evidence);
+      Foresight foresight = TIMELINE.foresight(evidence, now);
+      double day = now.peak().quantile(0.5);
+      ComingValue coming = foresight.valueWithLh(Series.of("A", Method.RIA), day);
+      Outlook both = coming.betweenWithLh(EDGES);
+      Outlook value = coming.between(EDGES);
+      Outlook lh = foresight.lh(day);
+      int values = EDGES.length + 1;
+      for (double share : new double[] {0.1, 0.3, 0.5, 0.7, 0.9}) {
+        double ovulation = now.ovulation().quantile(share);
+        double positive = 0;
+        for (int r = 0; r < values; r++) {
+          assertThat(
+              both.chance(r, ovulation) + both.chance(values + r, ovulation),
+              closeTo(value.chance(r, ovulation), 1e-9));
+          positive += both.chance(values + r, ovulation);
+        }
+        // the one looks at peaks two steps apart where the other looks at every one
+        assertThat("seed " + seed, positive, closeTo(lh.chance(0, ovulation), 0.05));
       }
     }
   }

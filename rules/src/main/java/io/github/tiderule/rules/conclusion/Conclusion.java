@@ -17,9 +17,17 @@ public sealed interface Conclusion
         RouteInstead,
         TestDue,
         TestingDone,
+        SameBlood,
         Caution,
         Position,
-        Leaning {
+        Leaning,
+        Milestone,
+        RedFlag,
+        CaesareanView,
+        SheetLine,
+        SheetFinding,
+        Underdose,
+        SeasonCheck {
 
   /** The observations it rests on, by id; may be empty. */
   List<String> observations();

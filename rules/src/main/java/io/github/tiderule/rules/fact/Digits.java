@@ -26,6 +26,13 @@ public final class Digits {
     return (plain.scale() < 1 ? plain.setScale(1) : plain).toPlainString();
   }
 
+  /** A number with at most one decimal, half up, and none where it is whole: {@code 28.8}. */
+  public static String plain(double value) {
+    BigDecimal rounded = new BigDecimal(significant(value, 12)).setScale(1, RoundingMode.HALF_UP);
+    BigDecimal bare = rounded.stripTrailingZeros();
+    return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
+  }
+
   /** A progesterone concentration in both units: {@code 2.1 ng/mL (6.68 nmol/L)}. */
   public static String bothUnits(double ngPerMl) {
     return concentration(ngPerMl)

@@ -15,6 +15,9 @@ public record Dose(
     @Nullable Double progressivelyMotilePercent,
     @Nullable Double normalPercent) {
 
+  /** Beyond what anybody counts, and enough that a product of round shares is round. */
+  private static final int DIGITS = 12;
+
   /**
    * Usable sperm: total × share progressively motile × share normal (thomas-2013); empty unless all
    * three are known.
@@ -24,6 +27,7 @@ public record Dose(
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(
-        totalSperm * (progressivelyMotilePercent / 100) * (normalPercent / 100));
+        Digits.significant(
+            totalSperm * (progressivelyMotilePercent / 100) * (normalPercent / 100), DIGITS));
   }
 }

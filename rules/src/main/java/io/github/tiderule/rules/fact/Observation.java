@@ -11,7 +11,10 @@ public sealed interface Observation
         Vaginoscopy,
         Sign,
         OvaryScan,
-        BreedingDone {
+        BreedingDone,
+        PregnancyScan,
+        Radiograph,
+        BodyTemperature {
 
   /** The observation's own name; unique within one cycle. */
   String id();

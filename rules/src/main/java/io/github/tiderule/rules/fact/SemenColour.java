@@ -1,15 +1,19 @@
 package io.github.tiderule.rules.fact;
 
-/** What a fresh ejaculate looks like. */
+/**
+ * What a fresh ejaculate looks like, from dense to empty, then by its colour (words of density:
+ * thomas-2013).
+ */
 public enum SemenColour implements Worded {
   CREAMY("creamy"),
-  MILKY("milky"),
-  SKIMMED("skimmed"),
+  MILKY("full-milk"),
+  SKIMMED("skim-milk"),
   TRANSLUCENT("translucent"),
   CLEAR("clear"),
   YELLOW("yellow"),
   PINK("pink"),
-  GREEN("green");
+  RED("red"),
+  GREEN("green-grey");
 
   private final String word;
 

@@ -8,7 +8,17 @@ public enum SignKind implements Worded {
   VULVA_SOFTENS("vulva-softens"),
   BLEEDING_STOPS("bleeding-stops"),
   FOUL_DISCHARGE("foul-discharge"),
-  UNWELL("unwell");
+  UNWELL("unwell"),
+  /** Drinks far more than usual. */
+  THIRST("thirst"),
+  /** Hard contractions of the belly. */
+  STRAINING("straining"),
+  GREEN_DISCHARGE("green-discharge"),
+  WATERS_BROKEN("waters-broken"),
+  PUP_BORN("pup-born"),
+  COLLAPSE("collapse"),
+  /** Trembles, walks stiffly, or has a fit. */
+  TREMBLING("trembling");
 
   private final String word;
 

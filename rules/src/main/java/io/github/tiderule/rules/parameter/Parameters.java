@@ -24,7 +24,9 @@ public final class Parameters {
           "timeline",
           "eggs",
           "planning",
-          "whelping");
+          "whelping",
+          "insemination",
+          "seasons");
 
   private static final List<String> TABLES = List.of("curve", "assay", "plateau", "neutrophils");
 

@@ -69,13 +69,7 @@ public final class ObservationForm {
    */
   public Node.@Nullable Members read(String id, Typed typed, Instant now) {
     Part part = new Part().text("id", id).text("kind", kind);
-    String at = LocalTimes.moment(typed, "at", zone, texts);
-    if (at == null) {
-      typed.refuse("at", texts.say("fault.at-missing"));
-    } else if (OffsetDateTime.parse(at).toInstant().isAfter(now)) {
-      typed.refuse("at", texts.say("fault.at-ahead"));
-    }
-    part.text("at", at);
+    part.text("at", LocalTimes.moment(typed, "at", zone, texts));
     switch (kind) {
       case "progesterone" -> value(typed, part);
       case "progesterone-band" -> band(typed, part);
@@ -95,7 +89,18 @@ public final class ObservationForm {
         word(typed, part, "route");
       }
     }
+    when(typed, now);
     return typed.isGood() ? part.members() : null;
+  }
+
+  /** Said last, since it stands last in the forms. */
+  private void when(Typed typed, Instant now) {
+    String at = LocalTimes.moment(typed, "at", zone, texts);
+    if (at == null) {
+      typed.refuse("at", texts.say("fault.at-missing"));
+    } else if (OffsetDateTime.parse(at).toInstant().isAfter(now)) {
+      typed.refuse("at", texts.say("fault.at-ahead"));
+    }
   }
 
   private void word(Typed typed, Part part, String name) {

@@ -90,12 +90,16 @@ public record PlanView(
 
   private static List<Section> localised(List<Section> sections, Words words) {
     return sections.stream()
+        .filter(section -> !section.heading().isEmpty())
         .map(
             section ->
                 new Section(
                     section.heading(),
                     section.lines().stream()
-                        .map(line -> new Section.Line(line.mark(), words.localised(line.words())))
+                        .map(
+                            line ->
+                                new Section.Line(
+                                    line.indent(), line.mark(), words.localised(line.words())))
                         .toList()))
         .toList();
   }
@@ -108,11 +112,16 @@ public record PlanView(
         .toList();
   }
 
+  /** What changed, without the rules behind it, which are for a vet. */
   private static List<Section> changes(Told before, Told after) {
     AdviceChange change = AdviceChange.between(before, after);
-    return change.nothingMoved() && change.observations().isEmpty()
-        ? List.of()
-        : ChangesReport.sections(before, after, change);
+    if (change.nothingMoved() && change.observations().isEmpty()) {
+      return List.of();
+    }
+    List<String> forVets = List.of(Section.RULES_NEW, Section.RULES_GONE);
+    return ChangesReport.sections(before, after, change).stream()
+        .filter(section -> !forVets.contains(section.heading()))
+        .toList();
   }
 
   /** A part of the report; empty where there is none. */
@@ -135,7 +144,10 @@ public record PlanView(
             Section.WOULD_CHANGE,
             Section.WEIGHTS,
             Section.DISAGREEMENTS,
-            Section.WHELPING);
+            Section.WHELPING,
+            Section.WHELPING_ONCE_BRED,
+            Section.PREGNANCY,
+            Section.CAESAREAN);
     return sections.stream().filter(section -> wanted.contains(section.heading())).toList();
   }
 }

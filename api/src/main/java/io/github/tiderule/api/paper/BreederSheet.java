@@ -1,0 +1,41 @@
+package io.github.tiderule.api.paper;
+
+import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import java.util.List;
+
+/** One page for the breeder: what to do now, when, and how sure that is. */
+public final class BreederSheet {
+
+  private static final int PAGES = 1;
+
+  private BreederSheet() {}
+
+  /** The page as a PDF file. */
+  public static byte[] pdf(CycleRecord cycle, Reasoning reasoning, PaperSize paper) {
+    PlanParts plan = new PlanParts(cycle, reasoning.advice());
+    return new Sheet(
+            Names.title("Breeding-day plan for ", cycle, reasoning.advice()),
+            "the whole plan on the screen",
+            "breeder",
+            PAGES,
+            List.of(
+                plan::title,
+                plan::now,
+                plan::plan,
+                plan::questions,
+                new CurvePart(
+                    CurveInput.of(cycle, reasoning), 168, 158, 148, 136, 122, 106, 88, 66),
+                (html, room) -> html.open("left"),
+                plan::nextTest,
+                plan::howSure,
+                plan::whelping,
+                plan::vet,
+                (html, room) -> html.close().open("right"),
+                plan::cautions,
+                (html, room) -> html.close(),
+                plan::stamp))
+        .pdf(paper);
+  }
+}

@@ -1,0 +1,62 @@
+package io.github.tiderule.api.paper;
+
+import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.Quantiles;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The posterior of LH peak and ovulation in figures. */
+final class EstimatePart implements Part {
+
+  private final Advice advice;
+
+  EstimatePart(Advice advice) {
+    this.advice = advice;
+  }
+
+  @Override
+  public void write(Html html, Room room) {
+    html.heading("Estimate");
+    List<List<String>> rows = new ArrayList<>();
+    Quantiles peak = advice.lhPeak();
+    if (peak != null) {
+      rows.add(row("LH peak", peak.p05(), peak.p25(), peak.median(), peak.p75(), peak.p95()));
+    }
+    Ovulation one = advice.ovulation();
+    if (one != null) {
+      rows.add(row("ovulation", one.p05(), one.p25(), one.median(), one.p75(), one.p95()));
+    }
+    if (rows.isEmpty()) {
+      html.paragraph("", "Nothing can be said of ovulation yet.");
+      return;
+    }
+    html.table(
+        "Posterior quantiles, given that she ovulates",
+        List.of("", "5 %", "25 %", "50 %", "75 %", "95 %"),
+        rows,
+        rows.size());
+    if (one != null) {
+      html.paragraph(
+          "",
+          String.format(
+              Locale.ROOT,
+              "Ovulation is %s. Course: ordinary %.2f, plateau %.2f, no ovulation %.2f.",
+              one.confirmed() ? "proven" : "not proven",
+              one.patterns().ordinary(),
+              one.patterns().plateau(),
+              one.patterns().noOvulation()));
+    }
+  }
+
+  private static List<String> row(String name, OffsetDateTime... times) {
+    List<String> row = new ArrayList<>(List.of(name));
+    for (OffsetDateTime time : times) {
+      row.add(LocalWords.about(time));
+    }
+    return row;
+  }
+}

@@ -1,0 +1,137 @@
+package io.github.tiderule.api.paper;
+
+import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.BreedingDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What the plan says, in parts that both sheets share. */
+final class PlanParts {
+
+  /** What holds whatever the plan says. */
+  private static final String SAME_DAY =
+      "She is unwell, or has a foul discharge: a vet the same day, whatever this sheet says.";
+
+  private final Advice advice;
+  private final List<Section> sections;
+
+  PlanParts(CycleRecord cycle, Advice advice) {
+    this.advice = advice;
+    this.sections = AdviceReport.sections(cycle, advice);
+  }
+
+  private Section section(String heading) {
+    return Section.of(sections, heading);
+  }
+
+  /** The title of the report and the moment it is for. */
+  void title(Html html, Room room) {
+    html.title(sections.get(0).texts().get(0));
+    moment(html, room);
+  }
+
+  /** The moment it is for, and the zone of its times. */
+  void moment(Html html, Room room) {
+    sections.get(0).texts().stream().skip(1).forEach(line -> html.paragraph("quiet", line));
+  }
+
+  /** What to do now, and what calls for a vet at once. */
+  void now(Html html, Room room) {
+    List<String> lines = section(Section.NOW).texts();
+    html.open("now").paragraph("", lines.get(0));
+    int most = room.most(12, 12, 10, 8, 6, 5, 4, 2);
+    lines.stream().skip(1).limit(most).forEach(line -> html.paragraph("alarm", line));
+    html.left("alarm", lines.size() - 1 - most).close();
+  }
+
+  /** The plan with its windows, eggs and deadlines. */
+  void plan(Html html, Room room) {
+    html.heading(Section.PLAN).lines(section(Section.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
+  }
+
+  /** When to test next, or why not. */
+  void nextTest(Html html, Room room) {
+    html.heading(Section.NEXT_TEST).lines(section(Section.NEXT_TEST), 6);
+  }
+
+  /** Questions that must be answered first. */
+  void questions(Html html, Room room) {
+    part(html, Section.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5, 3));
+  }
+
+  /** How sure the estimate is. */
+  void howSure(Html html, Room room) {
+    part(html, Section.HOW_SURE, 5);
+  }
+
+  /** How results are taken that are not simply taken. */
+  void howTaken(Html html, Room room) {
+    bullets(html, Section.TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
+  }
+
+  /** The days of whelping. */
+  void whelping(Html html, Room room) {
+    part(html, Section.WHELPING, 3);
+  }
+
+  /** Cautions, those of the season first. */
+  void cautions(Html html, Room room) {
+    bullets(html, Section.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4, 3));
+  }
+
+  /** When to call a vet. */
+  void vet(Html html, Room room) {
+    html.heading("When to call a vet").paragraph("", SAME_DAY);
+  }
+
+  /** Every day with its rank and verdict. */
+  void days(Html html, Room room) {
+    List<List<String>> rows = new ArrayList<>();
+    advice.breedingDays().stream()
+        .limit(room.most(10, 9, 8, 7, 6, 5, 4))
+        .forEach(day -> rows.add(row(day)));
+    if (!rows.isEmpty()) {
+      html.table(
+          "Days, best first: eggs in 100 for one breeding on that day alone; 1 time in 10, fewer"
+              + " than in brackets",
+          List.of("", "day", "time", "verdict", "eggs in 100", "rules"),
+          rows,
+          rows.size());
+    }
+  }
+
+  private static List<String> row(BreedingDay day) {
+    return List.of(
+        day.rank() + ".",
+        LocalWords.day(day.day()),
+        LocalWords.window(day.from(), day.to()),
+        day.verdict().word().toLowerCase(Locale.ROOT),
+        Shares.number(day.eggShare().mean()) + " (" + Shares.number(day.eggShare().p10()) + ")",
+        String.join(", ", day.reasons().stream().map(reason -> reason.rule()).distinct().toList()));
+  }
+
+  /** Which engine and which rules said so. */
+  void stamp(Html html, Room room) {
+    html.open("stamp").lines(sections.get(sections.size() - 1), 4).close();
+  }
+
+  private void bullets(Html html, String heading, int most) {
+    List<String> texts = section(heading).texts();
+    if (!texts.isEmpty()) {
+      html.heading(heading).list("", texts, most);
+    }
+  }
+
+  private void part(Html html, String heading, int most) {
+    Section section = section(heading);
+    if (!section.lines().isEmpty()) {
+      html.heading(heading).lines(section, most);
+    }
+  }
+}

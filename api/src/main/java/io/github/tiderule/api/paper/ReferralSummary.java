@@ -1,0 +1,50 @@
+package io.github.tiderule.api.paper;
+
+import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.rules.source.Sources;
+import java.util.List;
+
+/** At most three pages for a vet: history, observations, plan, estimate, reasoning and sources. */
+public final class ReferralSummary {
+
+  private static final int PAGES = 3;
+
+  private ReferralSummary() {}
+
+  /** The pages as a PDF file. */
+  public static byte[] pdf(
+      CycleRecord cycle, Reasoning reasoning, Sources sources, PaperSize paper) {
+    PlanParts plan = new PlanParts(cycle, reasoning.advice());
+    TraceParts trace = new TraceParts(cycle, reasoning, sources);
+    CurveInput input = CurveInput.of(cycle, reasoning);
+    return new Sheet(
+            Names.title("Referral summary for ", cycle, reasoning.advice()),
+            "the whole trace on the screen",
+            "summary",
+            PAGES,
+            List.of(
+                (html, room) ->
+                    html.title(Names.title("Referral summary for ", cycle, reasoning.advice())),
+                plan::moment,
+                plan::now,
+                new HistoryPart(cycle),
+                new CurvePart(input, 165, 155, 145, 135, 125, 115, 105),
+                new SeriesPart(input),
+                plan::howTaken,
+                new EstimatePart(reasoning.advice()),
+                plan::plan,
+                plan::days,
+                plan::nextTest,
+                plan::whelping,
+                plan::questions,
+                plan::cautions,
+                trace::schools,
+                trace::trace,
+                trace::notFired,
+                trace::sources,
+                trace::stamp))
+        .pdf(paper);
+  }
+}

@@ -1,0 +1,44 @@
+package io.github.tiderule.api.paper;
+
+import io.github.tiderule.api.node.Markup;
+import java.util.List;
+
+/**
+ * Parts one below the other, made to fit on some pages.
+ *
+ * @param title what the document is called
+ * @param restElsewhere where what is left out can be read
+ * @param most pages it may have
+ */
+record Sheet(String title, String restElsewhere, String kind, int most, List<Part> parts) {
+
+  /** The sheet as a PDF file; what does not fit with the least room is longer than it should be. */
+  byte[] pdf(PaperSize paper) {
+    for (int step = 0; step < Room.LEAST; step++) {
+      Pdf pdf = Pdf.of(html(paper, new Room(step)), most);
+      if (pdf.pages() <= most) {
+        return pdf.bytes();
+      }
+    }
+    return Pdf.of(html(paper, new Room(Room.LEAST)), Integer.MAX_VALUE).bytes();
+  }
+
+  private String html(PaperSize paper, Room room) {
+    Html html = new Html(room, restElsewhere);
+    parts.forEach(part -> part.write(html, room));
+    return "<!DOCTYPE html>\n<html lang=\"en\"><head><title>"
+        + Markup.escaped(title)
+        + "</title>\n<meta name=\"subject\" content=\"Timing of breeding\" />\n<style>\n"
+        + "@page { size: "
+        + paper.css()
+        + "; }\n"
+        + Pdf.style()
+        + "</style></head>\n<body class=\""
+        + kind
+        + " step"
+        + room.step()
+        + "\">\n"
+        + html
+        + "</body></html>\n";
+  }
+}

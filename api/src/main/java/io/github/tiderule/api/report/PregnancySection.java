@@ -1,0 +1,148 @@
+package io.github.tiderule.api.report;
+
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Caesarean;
+import io.github.tiderule.engine.advice.LookBack;
+import io.github.tiderule.engine.advice.Milestone;
+import io.github.tiderule.engine.advice.Pregnancy;
+import io.github.tiderule.engine.advice.RedFlag;
+import io.github.tiderule.engine.advice.Whelping;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whelping, what is due in a pregnancy, days for a caesarean, red flags, and the whelping beside
+ * its forecast: of these, what the moment asks for.
+ */
+final class PregnancySection {
+
+  private static final Map<String, String> FLAGS =
+      Map.of(
+          "pregnancy", "Red flags in pregnancy",
+          "whelping", "Red flags at whelping",
+          "after-whelping", "Red flags after whelping");
+
+  private PregnancySection() {}
+
+  static void write(Page page, Advice advice) {
+    whelping(page, advice.whelping(), advice.pregnancy() != null);
+    milestones(page, advice);
+    caesarean(page, advice.caesarean());
+    lookBack(page, advice.lookBack());
+    redFlags(page, advice.pregnancy());
+  }
+
+  private static void whelping(Page page, @Nullable Whelping whelping, boolean bred) {
+    if (whelping == null) {
+      return;
+    }
+    page.heading(bred ? Section.WHELPING_ONCE_BRED : Section.WHELPING);
+    LocalDate median = whelping.median().toLocalDate();
+    page.indented(
+        2,
+        "Around "
+            + LocalWords.day(median)
+            + "; 9 times in 10 between "
+            + LocalWords.day(whelping.p05().toLocalDate())
+            + " and "
+            + LocalWords.day(whelping.p95().toLocalDate())
+            + ". Counted from "
+            + (whelping.countedFrom().equals("dioestrus") ? "the shift of the smear" : "ovulation")
+            + ", not from a mating.");
+    whelping.notes().forEach(note -> page.hanging(2, "-", note + "."));
+  }
+
+  private static void milestones(Page page, Advice advice) {
+    Pregnancy pregnancy = advice.pregnancy();
+    if (pregnancy == null) {
+      return;
+    }
+    List<Milestone> ahead =
+        pregnancy.milestones().stream()
+            .filter(milestone -> !milestone.to().isBefore(advice.asOf()))
+            .toList();
+    if (ahead.isEmpty()) {
+      return;
+    }
+    page.heading(Section.PREGNANCY);
+    for (Milestone milestone : ahead) {
+      page.hanging(
+          2,
+          "-",
+          LocalWords.shortDay(milestone.from().toLocalDate())
+              + " to "
+              + LocalWords.shortDay(milestone.to().toLocalDate())
+              + ": "
+              + milestone.title()
+              + ".");
+    }
+    page.indented(2, "Counted from where ovulation may lie, not from a mating.");
+  }
+
+  private static void caesarean(Page page, @Nullable Caesarean caesarean) {
+    if (caesarean == null) {
+      return;
+    }
+    page.heading(Section.CAESAREAN);
+    for (Caesarean.Day day : caesarean.days()) {
+      page.hanging(
+          2,
+          "-",
+          LocalWords.shortDay(day.day())
+              + ", day "
+              + day.daysAfterOvulation()
+              + ": "
+              + day.text()
+              + ". Too early "
+              + Shares.inHundred(day.chanceEarly())
+              + ", whelped before it "
+              + Shares.inHundred(day.chanceBegun())
+              + ".");
+    }
+    page.indented(2, caesarean.text() + ".");
+  }
+
+  private static void lookBack(Page page, @Nullable LookBack lookBack) {
+    if (lookBack == null) {
+      return;
+    }
+    page.heading("Looking back");
+    page.indented(
+        2,
+        "She whelped on "
+            + LocalWords.day(lookBack.whelpedOn())
+            + "; foretold was "
+            + LocalWords.day(lookBack.median().toLocalDate())
+            + ", 9 times in 10 between "
+            + LocalWords.day(lookBack.p05().toLocalDate())
+            + " and "
+            + LocalWords.day(lookBack.p95().toLocalDate())
+            + ".");
+    page.indented(2, lookBack.text() + ".");
+    page.indented(
+        2,
+        "With the whelping counted, she ovulated around "
+            + LocalWords.about(lookBack.ovulation().median())
+            + "; 9 times in 10 between "
+            + LocalWords.about(lookBack.ovulation().p05())
+            + " and "
+            + LocalWords.about(lookBack.ovulation().p95())
+            + ".");
+  }
+
+  private static void redFlags(Page page, @Nullable Pregnancy pregnancy) {
+    if (pregnancy == null) {
+      return;
+    }
+    String kind = "";
+    for (RedFlag flag : pregnancy.redFlags()) {
+      if (!flag.kind().equals(kind)) {
+        kind = flag.kind();
+        page.heading(FLAGS.getOrDefault(kind, kind));
+      }
+      page.hanging(2, "-", flag.text() + ".");
+    }
+  }
+}

@@ -1,0 +1,147 @@
+package io.github.tiderule.api.paper;
+
+import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.greaterThanOrEqualTo;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
+import static org.hamcrest.Matchers.notNullValue;
+
+import io.github.tiderule.api.InventedAdvice;
+import io.github.tiderule.api.Seasons;
+import io.github.tiderule.api.Seasons.Season;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.TraceLine;
+import java.io.IOException;
+import java.util.List;
+import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class PaperTest {
+
+  private static final Season DENSE =
+      Seasons.resource("/io/github/tiderule/api/picture/dense-season.json");
+
+  private static byte[] sheet(Season season, PaperSize paper) {
+    return BreederSheet.pdf(season.cycle(), season.reasoning(), paper);
+  }
+
+  private static byte[] summary(Season season, PaperSize paper) {
+    return ReferralSummary.pdf(
+        season.cycle(), season.reasoning(), Seasons.engine().rules().sources(), paper);
+  }
+
+  private static String text(PDDocument document) throws IOException {
+    return flat(new PDFTextStripper().getText(document));
+  }
+
+  /** Without spaces: where a line breaks is not the question. */
+  private static String flat(String words) {
+    return words.replaceAll("\\s+", "");
+  }
+
+  private static PaperSize paper(int number) {
+    return number % 2 == 0 ? PaperSize.A4 : PaperSize.LETTER;
+  }
+
+  @Test
+  void theBreedersSheetIsOnePageAndSaysWhatToDo() throws IOException {
+    List<Season> seasons = Seasons.many();
+    assertThat(seasons.size(), greaterThan(40));
+    for (int i = 0; i < seasons.size(); i++) {
+      Season season = seasons.get(i);
+      try (PDDocument document = Loader.loadPDF(sheet(season, paper(i)))) {
+        assertThat(season.name(), document.getNumberOfPages(), is(1));
+        String text = text(document);
+        assertThat(
+            season.name(),
+            text,
+            containsString(flat(season.reasoning().advice().action().headline())));
+        assertThat(season.name(), text, containsString(flat("When to call a vet")));
+        assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
+        season.reasoning().advice().cautions().stream()
+            .filter(caution -> !caution.level().equals("care"))
+            .forEach(
+                caution -> assertThat(season.name(), text, containsString(flat(caution.text()))));
+      }
+    }
+  }
+
+  @Test
+  void theSummaryIsThreePagesAtMostAndCitesEverySource() throws IOException {
+    List<Season> seasons = Seasons.many();
+    for (int i = 0; i < seasons.size(); i++) {
+      Season season = seasons.get(i);
+      try (PDDocument document = Loader.loadPDF(summary(season, paper(i + 1)))) {
+        assertThat(season.name(), document.getNumberOfPages(), lessThanOrEqualTo(3));
+        String text = text(document);
+        for (TraceLine line : season.reasoning().advice().trace()) {
+          for (String key : new TreeSet<>(line.sources())) {
+            assertThat(season.name(), text, containsString(flat(key + ":")));
+          }
+        }
+        assertThat(
+            season.name(), text, containsString(flat(season.reasoning().advice().stamp().rules())));
+        assertThat(season.name(), text, containsString("History"));
+      }
+    }
+  }
+
+  @Test
+  void aDenseSeasonIsCutAndSaysSo() throws IOException {
+    try (PDDocument document = Loader.loadPDF(summary(DENSE, PaperSize.LETTER))) {
+      assertThat(document.getNumberOfPages(), is(3));
+      String text = text(document);
+      assertThat(text, containsString(flat("Fern <i> & Жучка Δ (invented)")));
+      assertThat(text, containsString(flat("earlier rows: see the whole trace on the screen")));
+    }
+  }
+
+  @Test
+  void itHasTitleLanguageTagsAndItsFont() throws IOException {
+    for (byte[] pdf : List.of(sheet(DENSE, PaperSize.A4), summary(DENSE, PaperSize.A4))) {
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        assertThat(document.getDocumentCatalog().getLanguage(), is("en"));
+        assertThat(
+            document.getDocumentInformation().getTitle(), containsString("Fern <i> & Жучка Δ"));
+        assertThat(document.getDocumentCatalog().getMarkInfo().isMarked(), is(true));
+        assertThat(document.getDocumentCatalog().getStructureTreeRoot(), is(notNullValue()));
+        for (PDPage page : document.getPages()) {
+          for (COSName name : page.getResources().getFontNames()) {
+            PDFont font = page.getResources().getFont(name);
+            assertThat(font.getName(), font.isEmbedded(), is(true));
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void bothSheetsOfPaperHaveTheirSize() throws IOException {
+    try (PDDocument a4 = Loader.loadPDF(sheet(DENSE, PaperSize.A4));
+        PDDocument letter = Loader.loadPDF(sheet(DENSE, PaperSize.LETTER))) {
+      assertThat(Math.round(a4.getPage(0).getMediaBox().getHeight()), is(842));
+      assertThat(Math.round(letter.getPage(0).getMediaBox().getWidth()), is(612));
+    }
+  }
+
+  /** Whatever an answer says, in whatever letters, the sheet is made and fits. */
+  @Test
+  void hostileAnswersFitToo() throws IOException {
+    for (int seed = 1; seed <= 6; seed++) {
+      Reasoning invented = Reasoning.of(InventedAdvice.of(seed));
+      byte[] pdf = BreederSheet.pdf(DENSE.cycle(), invented, PaperSize.A4);
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        assertThat("seed " + seed, document.getNumberOfPages(), is(1));
+        assertThat(text(document).length(), greaterThanOrEqualTo(20));
+      }
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.api.paper;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.engine.insemination;
+
+import org.jspecify.annotations.NullMarked;

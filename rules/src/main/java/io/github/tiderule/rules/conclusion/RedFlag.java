@@ -1,0 +1,12 @@
+package io.github.tiderule.rules.conclusion;
+
+import java.util.List;
+
+/** A sign that calls a vet, to be kept at hand before it is seen. */
+public record RedFlag(RedFlagKind kind, String sentence) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+}

@@ -1,0 +1,12 @@
+package io.github.tiderule.rules.conclusion;
+
+import java.util.List;
+
+/** What the semen in hand shows, and what follows from it. */
+public record SheetFinding(CautionLevel level, String sentence) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+}

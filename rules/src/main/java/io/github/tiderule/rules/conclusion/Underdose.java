@@ -1,0 +1,23 @@
+package io.github.tiderule.rules.conclusion;
+
+import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.Semen;
+import java.util.List;
+
+/**
+ * The semen in hand does not make the doses it is to be made into.
+ *
+ * @param divided whether it was to be more than one dose
+ */
+public record Underdose(Semen semen, Route route, boolean divided) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+
+  @Override
+  public String sentence() {
+    return "A " + semen.word() + " dose is below the usual least for this route";
+  }
+}
