@@ -25,6 +25,7 @@ public final class BreederSheet {
                 plan::now,
                 plan::plan,
                 plan::questions,
+                plan::insemination,
                 new CurvePart(
                     CurveInput.of(cycle, reasoning), 168, 158, 148, 136, 122, 106, 88, 66),
                 (html, room) -> html.open("left"),

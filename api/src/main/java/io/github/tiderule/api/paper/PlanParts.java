@@ -7,6 +7,7 @@ import io.github.tiderule.api.report.Shares;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.RedFlag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -75,9 +76,17 @@ final class PlanParts {
     bullets(html, Section.TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
   }
 
-  /** The days of whelping. */
+  /** Semen, steps and volumes of the day of insemination. */
+  void insemination(Html html, Room room) {
+    part(html, Section.INSEMINATION, room.most(60, 48, 40, 34, 28, 22, 16, 8));
+  }
+
+  /** The days of whelping, and what is due until then. */
   void whelping(Html html, Room room) {
     part(html, Section.WHELPING, 3);
+    part(html, Section.WHELPING_ONCE_BRED, 3);
+    part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 3));
+    part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 3));
   }
 
   /** Cautions, those of the season first. */
@@ -88,6 +97,11 @@ final class PlanParts {
   /** When to call a vet. */
   void vet(Html html, Room room) {
     html.heading("When to call a vet").paragraph("", SAME_DAY);
+    if (advice.pregnancy() != null) {
+      // a red flag is never left out for want of room
+      List<String> flags = advice.pregnancy().redFlags().stream().map(RedFlag::text).toList();
+      html.list("alarms", flags, flags.size());
+    }
   }
 
   /** Every day with its rank and verdict. */
