@@ -19,6 +19,9 @@ final class PlanParts {
   private static final String SAME_DAY =
       "She is unwell, or has a foul discharge: a vet the same day, whatever this sheet says.";
 
+  /** More than there are: a red flag is never left out for want of room. */
+  private static final int MOST_FLAGS = 16;
+
   private final Advice advice;
   private final List<Section> sections;
 
@@ -78,7 +81,16 @@ final class PlanParts {
 
   /** Semen, steps and volumes of the day of insemination. */
   void insemination(Html html, Room room) {
-    part(html, Section.INSEMINATION, room.most(60, 48, 40, 34, 28, 22, 16, 8));
+    part(html, Section.INSEMINATION, room.most(60, 56, 52, 48, 44, 40, 36, 12));
+  }
+
+  /** The same on a page of its own; nothing where there is no sheet. */
+  void inseminationPage(Html html, Room room) {
+    if (advice.insemination() != null) {
+      html.open("own-page");
+      insemination(html, room);
+      html.close();
+    }
   }
 
   /** The days of whelping, and what is due until then. */
@@ -98,9 +110,8 @@ final class PlanParts {
   void vet(Html html, Room room) {
     html.heading("When to call a vet").paragraph("", SAME_DAY);
     if (advice.pregnancy() != null) {
-      // a red flag is never left out for want of room
       List<String> flags = advice.pregnancy().redFlags().stream().map(RedFlag::text).toList();
-      html.list("alarms", flags, flags.size());
+      html.list("alarms", flags, MOST_FLAGS);
     }
   }
 
