@@ -35,7 +35,7 @@ final class Browser implements AutoCloseable {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
   private static final Pattern ASKED =
       Pattern.compile("\"Network\\.requestWillBeSent\".*?\"url\":\"((?:https?|wss?)://[^\"]*)\"");
 
@@ -75,7 +75,9 @@ final class Browser implements AutoCloseable {
     options.setCapability("goog:loggingPrefs", logs);
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
-    return new Browser(new ChromeDriver(service, options));
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return new Browser(driver);
   }
 
   /** Turns to a service, with nothing left of an earlier one. */
