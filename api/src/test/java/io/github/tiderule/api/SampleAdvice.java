@@ -108,6 +108,9 @@ public final class SampleAdvice {
             at("03-12", "14:00"),
             at("03-20", "14:00"),
             List.of(new DayProbability(LocalDate.parse("2027-03-16"), 0.19))),
+        null,
+        null,
+        null,
         List.of(
             new Query(
                 "p1",

@@ -5,7 +5,10 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import java.util.List;
 
-/** One page for the breeder: what to do now, when, and how sure that is. */
+/**
+ * One page for the breeder: what to do now, when, and how sure that is. Where there is a sheet for
+ * the day of insemination, it is a page of its own, to be taken along.
+ */
 public final class BreederSheet {
 
   private static final int PAGES = 1;
@@ -19,7 +22,7 @@ public final class BreederSheet {
             Names.title("Breeding-day plan for ", cycle, reasoning.advice()),
             "the whole plan on the screen",
             "breeder",
-            PAGES,
+            reasoning.advice().insemination() == null ? PAGES : PAGES + 1,
             List.of(
                 plan::title,
                 plan::now,
@@ -31,11 +34,12 @@ public final class BreederSheet {
                 plan::nextTest,
                 plan::howSure,
                 plan::whelping,
-                plan::vet,
                 (html, room) -> html.close().open("right"),
+                plan::vet,
                 plan::cautions,
                 (html, room) -> html.close(),
-                plan::stamp))
+                plan::stamp,
+                plan::inseminationPage))
         .pdf(paper);
   }
 }

@@ -7,6 +7,7 @@ import io.github.tiderule.api.report.Shares;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.RedFlag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,9 @@ final class PlanParts {
   /** What holds whatever the plan says. */
   private static final String SAME_DAY =
       "She is unwell, or has a foul discharge: a vet the same day, whatever this sheet says.";
+
+  /** More than there are: a red flag is never left out for want of room. */
+  private static final int MOST_FLAGS = 16;
 
   private final Advice advice;
   private final List<Section> sections;
@@ -75,9 +79,26 @@ final class PlanParts {
     bullets(html, Section.TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
   }
 
-  /** The days of whelping. */
+  /** Semen, steps and volumes of the day of insemination. */
+  void insemination(Html html, Room room) {
+    part(html, Section.INSEMINATION, room.most(60, 56, 52, 48, 44, 40, 36, 12));
+  }
+
+  /** The same on a page of its own; nothing where there is no sheet. */
+  void inseminationPage(Html html, Room room) {
+    if (advice.insemination() != null) {
+      html.open("own-page");
+      insemination(html, room);
+      html.close();
+    }
+  }
+
+  /** The days of whelping, and what is due until then. */
   void whelping(Html html, Room room) {
     part(html, Section.WHELPING, 3);
+    part(html, Section.WHELPING_ONCE_BRED, 3);
+    part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 3));
+    part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 3));
   }
 
   /** Cautions, those of the season first. */
@@ -88,6 +109,10 @@ final class PlanParts {
   /** When to call a vet. */
   void vet(Html html, Room room) {
     html.heading("When to call a vet").paragraph("", SAME_DAY);
+    if (advice.pregnancy() != null) {
+      List<String> flags = advice.pregnancy().redFlags().stream().map(RedFlag::text).toList();
+      html.list("alarms", flags, MOST_FLAGS);
+    }
   }
 
   /** Every day with its rank and verdict. */

@@ -37,6 +37,7 @@ public final class ReferralSummary {
                 plan::plan,
                 plan::days,
                 plan::nextTest,
+                plan::insemination,
                 plan::whelping,
                 plan::questions,
                 plan::cautions,

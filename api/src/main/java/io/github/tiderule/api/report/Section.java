@@ -29,6 +29,9 @@ public record Section(String heading, List<Line> lines) {
   /** Results that are not taken as reported. */
   public static final String TAKEN = "How her results are taken";
 
+  /** Semen, steps and volumes of the day. */
+  public static final String INSEMINATION = "The day of insemination";
+
   /** When she would whelp. */
   public static final String WHELPING = "Whelping, if she conceives";
 

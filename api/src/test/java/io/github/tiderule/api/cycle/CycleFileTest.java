@@ -22,6 +22,7 @@ import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.OrderTerms;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.OvaryFinding;
 import io.github.tiderule.rules.fact.OvaryScan;
 import io.github.tiderule.rules.fact.Progesterone;
@@ -118,6 +119,7 @@ class CycleFileTest {
                 1.5),
             new LaboratoryHours(
                 8.0, List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)),
+            Outcome.unknown(),
             insemination(),
             background());
     assertThat(Documents.read(Documents.fullCycle()), is(expected));

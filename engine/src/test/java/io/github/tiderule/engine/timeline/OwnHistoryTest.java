@@ -61,7 +61,8 @@ class OwnHistoryTest {
     assertThat(median(dated), is(greaterThan(median(shifted))));
     assertThat(median(shifted), is(greaterThan(median(whelped))));
     assertThat(median(whelped), is(greaterThan(median() + 0.5)));
-    assertThat(width(dated), is(lessThan(width(whelped))));
+    // a later ovulation is less closely foreseen, so widths are told in parts of the time to it
+    assertThat(width(dated) / median(dated), is(lessThan(width(whelped) / median(whelped))));
     // a shift dates ovulation to within a day or so: nearly as good as a dated one
     assertThat(median(shifted), is(closeTo(median(dated), 0.1)));
   }

@@ -6,10 +6,23 @@ import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import org.jspecify.annotations.Nullable;
 
 /** Properties, methods and constants of facts, by name. */
 final class Member {
+
+  /** Methods looked up before, by class; looking them up costs more than calling them. */
+  private static final ClassValue<ConcurrentMap<Asked, List<Method>>> KNOWN =
+      new ClassValue<>() {
+        @Override
+        protected ConcurrentMap<Asked, List<Method>> computeValue(Class<?> type) {
+          return new ConcurrentHashMap<>();
+        }
+      };
+
+  private record Asked(String name, int arguments) {}
 
   private Member() {}
 
@@ -50,14 +63,20 @@ final class Member {
 
   /** Public methods of a class or of a public type above it, which is where they may be called. */
   private static List<Method> methods(Class<?> type, String name, int arguments) {
+    return KNOWN
+        .get(type)
+        .computeIfAbsent(new Asked(name, arguments), asked -> find(type, name, arguments));
+  }
+
+  private static List<Method> find(Class<?> type, String name, int arguments) {
     List<Method> found = new ArrayList<>();
     for (Class<?> one = type; one != null; one = one.getSuperclass()) {
       add(one, name, arguments, found);
       for (Class<?> above : one.getInterfaces()) {
-        found.addAll(methods(above, name, arguments));
+        found.addAll(find(above, name, arguments));
       }
     }
-    return found;
+    return List.copyOf(found);
   }
 
   private static void add(Class<?> type, String name, int arguments, List<Method> found) {

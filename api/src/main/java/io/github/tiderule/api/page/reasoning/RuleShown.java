@@ -9,6 +9,7 @@ import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +30,8 @@ public record RuleShown(
     List<Figure> figures,
     List<Cited> sources) {
 
+  private static final Set<String> NO_UNIT = Set.of("1", "ratio");
+
   /**
    * A number a rule uses.
    *
@@ -43,7 +46,13 @@ public record RuleShown(
       Cited source,
       String read,
       String since,
-      String local) {}
+      String local) {
+
+    /** Whether how it was read is not said by the name of its source already. */
+    public boolean saysHow() {
+      return !source.brief().equals(read);
+    }
+  }
 
   /** The rule of an id. */
   public static Optional<RuleShown> of(String id, RuleBase rules, Words words) {
@@ -89,7 +98,8 @@ public record RuleShown(
     return new Figure(
         parameter.id(),
         parameter.meaning(),
-        words.number(PlainNumber.of(parameter.value())) + " " + parameter.unit(),
+        words.number(PlainNumber.of(parameter.value()))
+            + (NO_UNIT.contains(parameter.unit()) ? "" : " " + parameter.unit()),
         words.number(PlainNumber.of(parameter.min()))
             + " – "
             + words.number(PlainNumber.of(parameter.max())),
