@@ -101,8 +101,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
               .findFirst()
               .orElse(null);
       return found == null
-          ? texts.say(
-              day.isBefore(advice.asOf().toLocalDate()) ? "thumb.past" : "thumb.outside")
+          ? texts.say(day.isBefore(advice.asOf().toLocalDate()) ? "thumb.past" : "thumb.outside")
           : texts.say(
               "thumb.judged",
               Shares.number(found.eggShare().mean()),
