@@ -70,8 +70,16 @@ public final class Seasons {
     return files(Path.of("..", "cases", "demo")).stream().map(Seasons::file).toList();
   }
 
-  /** The demonstrations and a part of the case files, those that are not refused. */
+  /** The demonstrations and a part of the case files, those that are not refused; read once. */
   public static List<Season> many() {
+    return Many.ALL;
+  }
+
+  private static final class Many {
+    static final List<Season> ALL = read();
+  }
+
+  private static List<Season> read() {
     List<Season> many = new ArrayList<>(demonstrations());
     List<Path> cases = files(Path.of("..", "cases"));
     for (int i = 0; i < cases.size(); i += EVERY) {
@@ -80,7 +88,7 @@ public final class Seasons {
         many.add(file(cases.get(i)));
       }
     }
-    return many;
+    return List.copyOf(many);
   }
 
   private static Season file(Path file) {
