@@ -81,7 +81,7 @@ final class PlanParts {
 
   /** Semen, steps and volumes of the day of insemination. */
   void insemination(Html html, Room room) {
-    part(html, Section.INSEMINATION, room.most(60, 56, 52, 48, 44, 40, 36, 12));
+    part(html, Section.SHEET, room.most(60, 56, 52, 48, 44, 40, 36, 12));
   }
 
   /** The same on a page of its own; nothing where there is no sheet. */

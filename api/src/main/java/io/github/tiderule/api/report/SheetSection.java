@@ -42,7 +42,7 @@ final class SheetSection {
   }
 
   private void write() {
-    page.heading(Section.INSEMINATION);
+    page.heading(Section.SHEET);
     page.indented(
         2,
         (sheet.at() == null ? "" : LocalWords.moment(sheet.at()) + ": ")
