@@ -67,7 +67,7 @@ public final class EntryPages {
 
   private static String kind(Call call) {
     String kind = call.part("kind");
-    if (!ObservationForm.KINDS.contains(kind)) {
+    if (!ObservationForm.isKind(kind)) {
       throw Refusal.notFound();
     }
     return kind;

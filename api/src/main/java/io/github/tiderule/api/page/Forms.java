@@ -30,9 +30,6 @@ final class Forms {
   private static final int CHANGED = 412;
   private static final int UNFIT = 422;
 
-  /** Where a fault stands that is about no field. */
-  private static final String NO_FIELD = "form";
-
   private Forms() {}
 
   /**
@@ -56,13 +53,13 @@ final class Forms {
       // what is wrong is said already
     } catch (Refusal e) {
       if (e.isKeyUsedOtherwise()) {
-        typed.refuse(NO_FIELD, texts.say("fault.sent-before"));
+        typed.refuse(Typed.NO_FIELD, texts.say("fault.sent-before"));
       } else if (e.status() == CHANGED) {
-        typed.refuse(NO_FIELD, texts.say("fault.changed"));
+        typed.refuse(Typed.NO_FIELD, texts.say("fault.changed"));
       } else if (e.status() == UNFIT && !e.problems().isEmpty()) {
         typed.refuse(e.problems(), texts);
       } else if (e.status() == IN_THE_WAY) {
-        typed.refuse(NO_FIELD, texts.say("fault.in-the-way"));
+        typed.refuse(Typed.NO_FIELD, texts.say("fault.in-the-way"));
       } else {
         throw e;
       }

@@ -28,11 +28,12 @@ public final class Pages implements Site {
             SignInPages.all(),
             HelpPages.all(),
             HomePages.all(),
+            TimingPages.all(),
             FemalePages.all(),
             SeasonPages.all(),
             EntryPages.all(),
             CorrectionPages.all(),
-            BreedingPages.all(),
+            PartPages.all(),
             WhatIfPages.all(),
             ReasoningPages.all(),
             RulePages.all())

@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
 /** How well past whelpings were foretold. Plain text of at most 80 columns. */
 public final class AccuracyReport {
 
+  /** All seasons in a few figures. */
+  public static final String TOGETHER = "All together";
+
   private AccuracyReport() {}
 
   /**
@@ -19,6 +22,18 @@ public final class AccuracyReport {
    * @param others seasons read that have no whelping to compare
    */
   public static String text(List<WhelpedSeason> seasons, int others) {
+    return written(seasons, others).toString();
+  }
+
+  /**
+   * The same in sections: the first has the seasons, one a line with a dash, in their order; the
+   * second is {@link #TOGETHER}.
+   */
+  public static List<Section> sections(List<WhelpedSeason> seasons, int others) {
+    return written(seasons, others).sections();
+  }
+
+  private static Page written(List<WhelpedSeason> seasons, int others) {
     Page page = new Page();
     page.line("Whelping, foretold and actual");
     page.indented(
@@ -49,11 +64,11 @@ public final class AccuracyReport {
       page.indented(
           2, others + (others == 1 ? " season has" : " seasons have") + " no whelping to compare.");
     }
-    return page.toString();
+    return page;
   }
 
   private static void summary(Page page, Accuracy accuracy) {
-    page.heading("All together");
+    page.heading(TOGETHER);
     if (accuracy.seasons() == 0) {
       page.indented(2, "No season has a whelping to compare yet.");
       return;

@@ -15,7 +15,7 @@ final class BeforeSeasonSection {
     if (before == null) {
       return;
     }
-    page.heading("Before the season");
+    page.heading(Section.BEFORE_SEASON);
     NextSeason next = before.next();
     if (next == null) {
       page.indented(2, "No season of hers is on file, so the next one cannot be told.");

@@ -9,7 +9,6 @@ import io.github.tiderule.engine.advice.RedFlag;
 import io.github.tiderule.engine.advice.Whelping;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,12 +16,6 @@ import org.jspecify.annotations.Nullable;
  * its forecast: of these, what the moment asks for.
  */
 final class PregnancySection {
-
-  private static final Map<String, String> FLAGS =
-      Map.of(
-          "pregnancy", "Red flags in pregnancy",
-          "whelping", "Red flags at whelping",
-          "after-whelping", "Red flags after whelping");
 
   private PregnancySection() {}
 
@@ -108,7 +101,7 @@ final class PregnancySection {
     if (lookBack == null) {
       return;
     }
-    page.heading("Looking back");
+    page.heading(Section.LOOKING_BACK);
     page.indented(
         2,
         "She whelped on "
@@ -140,7 +133,7 @@ final class PregnancySection {
     for (RedFlag flag : pregnancy.redFlags()) {
       if (!flag.kind().equals(kind)) {
         kind = flag.kind();
-        page.heading(FLAGS.getOrDefault(kind, kind));
+        page.heading(Section.RED_FLAGS.getOrDefault(kind, kind));
       }
       page.hanging(2, "-", flag.text() + ".");
     }

@@ -2,6 +2,7 @@ package io.github.tiderule.api.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A part of a report before it is set in lines, so that it can be set in another way.
@@ -40,6 +41,22 @@ public record Section(String heading, List<Line> lines) {
 
   /** Days for a planned caesarean. */
   public static final String CAESAREAN = "Days for a planned caesarean";
+
+  /** What to do on the day of insemination, and what the semen is worth. */
+  public static final String SHEET = "The day of insemination";
+
+  /** What to see to before a season. */
+  public static final String BEFORE_SEASON = "Before the season";
+
+  /** A whelping beside its forecast. */
+  public static final String LOOKING_BACK = "Looking back";
+
+  /** Signs that call a vet, by the kind of red flag. */
+  public static final Map<String, String> RED_FLAGS =
+      Map.of(
+          "pregnancy", "Red flags in pregnancy",
+          "whelping", "Red flags at whelping",
+          "after-whelping", "Red flags after whelping");
 
   /** Values at which the plan would be another. */
   public static final String WOULD_CHANGE = "What would change this";

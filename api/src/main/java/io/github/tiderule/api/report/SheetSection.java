@@ -42,7 +42,7 @@ final class SheetSection {
   }
 
   private void write() {
-    page.heading("The day of insemination");
+    page.heading(Section.SHEET);
     page.indented(
         2,
         (sheet.at() == null ? "" : LocalWords.moment(sheet.at()) + ": ")

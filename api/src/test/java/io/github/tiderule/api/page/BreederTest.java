@@ -42,7 +42,10 @@ class BreederTest {
           "sign",
           "breeding",
           "vaginoscopy",
-          "ultrasound");
+          "ultrasound",
+          "scan",
+          "radiograph",
+          "temperature");
 
   private Browser browser;
   private Desk desk;
@@ -360,6 +363,9 @@ class BreederTest {
                 season,
                 season + "/edit",
                 season + "/breeding",
+                season + "/semen",
+                season + "/outcome",
+                "/timing",
                 season + "/entries/p1",
                 season + "/what-if"));
     KINDS.forEach(kind -> pages.add(season + "/enter/" + kind));

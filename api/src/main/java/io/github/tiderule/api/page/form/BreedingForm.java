@@ -5,13 +5,11 @@ import io.github.tiderule.api.page.words.Texts;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What she is to be bred with, when it is to be had, and when the laboratory works, as a form. */
-public final class BreedingForm {
+public final class BreedingForm implements PartForm {
 
   /** How many spans and days there are to fill in. */
   public static final int ROWS = 3;
@@ -31,9 +29,7 @@ public final class BreedingForm {
     return new BreedingForm(zone, texts);
   }
 
-  /**
-   * The season's document with what was typed; absent where something is wrong, which is then said.
-   */
+  @Override
   public Node.@Nullable Members read(Typed typed, Node.Members was) {
     Part breeding =
         new Part()
@@ -56,12 +52,7 @@ public final class BreedingForm {
     if (!typed.isGood()) {
       return null;
     }
-    Map<String, Node> fields = new LinkedHashMap<>(was.byKey());
-    fields.remove("breeding");
-    fields.remove("laboratory");
-    fields.putAll(
-        new Part().part("breeding", breeding).part("laboratory", laboratory).members().byKey());
-    return new Node.Members(fields);
+    return PartForm.with(PartForm.with(was, "breeding", breeding), "laboratory", laboratory);
   }
 
   private @Nullable Amount number(Typed typed, String name) {
@@ -118,7 +109,7 @@ public final class BreedingForm {
     }
   }
 
-  /** A form filled in with a season's document. */
+  @Override
   public Typed filled(Node.Members season) {
     Typed typed = Typed.nothing();
     fill(typed, season.byKey().get("breeding"));

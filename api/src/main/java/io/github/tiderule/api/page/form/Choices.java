@@ -7,13 +7,17 @@ import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.OvaryFinding;
 import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.ScanFinding;
 import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.SemenColour;
 import io.github.tiderule.rules.fact.SignKind;
 import io.github.tiderule.rules.fact.Specimen;
 import io.github.tiderule.rules.fact.TreatmentKind;
 import io.github.tiderule.rules.fact.Tube;
 import io.github.tiderule.rules.fact.Unit;
 import io.github.tiderule.rules.fact.Worded;
+import io.github.tiderule.rules.semen.Fraction;
+import io.github.tiderule.rules.semen.FrozenUnit;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.List;
@@ -34,10 +38,38 @@ public final class Choices {
   public static final List<String> LH = List.of("positive", "negative");
   public static final List<String> NEUTROPHILS = words(Neutrophils.values());
   public static final List<String> FOLDS = words(Folds.values());
-  public static final List<String> SIGNS = words(SignKind.values());
+  public static final List<String> SIGNS_IN_SEASON =
+      words(
+          SignKind.STANDS,
+          SignKind.REFUSES,
+          SignKind.FLAGS,
+          SignKind.VULVA_SOFTENS,
+          SignKind.BLEEDING_STOPS);
+
+  public static final List<String> SIGNS_OF_PREGNANCY =
+      words(
+          SignKind.WATERS_BROKEN,
+          SignKind.STRAINING,
+          SignKind.PUP_BORN,
+          SignKind.GREEN_DISCHARGE,
+          SignKind.TREMBLING);
+
+  /** Those that are neither of the season nor of a pregnancy alone. */
+  public static final List<String> SIGNS_OF_ILLNESS =
+      Arrays.stream(SignKind.values())
+          .map(SignKind::word)
+          .filter(word -> !SIGNS_IN_SEASON.contains(word) && !SIGNS_OF_PREGNANCY.contains(word))
+          .toList();
+
   public static final List<String> PRESENT = List.of("yes", "no");
   public static final List<String> FINDINGS = words(OvaryFinding.values());
+  public static final List<String> SCAN_FINDINGS = words(ScanFinding.values());
+  public static final List<String> SKELETON = List.of("yes", "no");
   public static final List<String> SEMEN = words(Semen.values());
+  public static final List<String> FRACTIONS = words(Fraction.values());
+  public static final List<String> APPEARANCES = words(SemenColour.values());
+  public static final List<String> FROZEN_UNITS = words(FrozenUnit.values());
+  public static final List<String> PREGNANT = List.of("yes", "no", "unknown");
   public static final List<String> ROUTES = words(Route.values());
   public static final List<String> CERTAINTIES = words(Certainty.values());
   public static final List<String> TREATMENTS = words(TreatmentKind.values());
@@ -46,7 +78,7 @@ public final class Choices {
 
   private Choices() {}
 
-  private static List<String> words(Worded[] all) {
+  private static List<String> words(Worded... all) {
     return Arrays.stream(all).map(Worded::word).toList();
   }
 }

@@ -16,17 +16,20 @@ public final class ObservationForm {
 
   /** The kinds, with the letter their ids begin with. */
   private static final Map<String, String> LETTERS =
-      Map.of(
-          "progesterone", "p",
-          "progesterone-band", "k",
-          "lh", "l",
-          "cytology", "c",
-          "vaginoscopy", "v",
-          "sign", "s",
-          "ultrasound", "u",
-          "breeding", "m");
+      Map.ofEntries(
+          Map.entry("progesterone", "p"),
+          Map.entry("progesterone-band", "k"),
+          Map.entry("lh", "l"),
+          Map.entry("cytology", "c"),
+          Map.entry("vaginoscopy", "v"),
+          Map.entry("sign", "s"),
+          Map.entry("ultrasound", "u"),
+          Map.entry("breeding", "m"),
+          Map.entry("scan", "g"),
+          Map.entry("radiograph", "x"),
+          Map.entry("temperature", "t"));
 
-  /** The kinds, in the order they are offered. */
+  /** The kinds of a season, in the order they are offered. */
   public static final List<String> KINDS =
       List.of(
           "progesterone",
@@ -37,6 +40,9 @@ public final class ObservationForm {
           "breeding",
           "vaginoscopy",
           "ultrasound");
+
+  /** The kinds of a pregnancy and a whelping; signs are entered in the same form as in season. */
+  public static final List<String> LATER_KINDS = List.of("temperature", "scan", "radiograph");
 
   private final String kind;
   private final ZoneId zone;
@@ -55,6 +61,11 @@ public final class ObservationForm {
    */
   public static ObservationForm of(String kind, ZoneId zone, Texts texts) {
     return new ObservationForm(kind, zone, texts);
+  }
+
+  /** Whether observations of a kind are entered in a form. */
+  public static boolean isKind(String kind) {
+    return LETTERS.containsKey(kind);
   }
 
   /** The letter ids of a kind begin with. */
@@ -84,6 +95,7 @@ public final class ObservationForm {
         part.flag("present", typed.value("present").equals("yes"));
       }
       case "ultrasound" -> word(typed, part, "finding");
+      case "scan", "radiograph", "temperature" -> PregnancyFields.read(kind, typed, part, texts);
       default -> {
         word(typed, part, "semen");
         word(typed, part, "route");
@@ -173,6 +185,10 @@ public final class ObservationForm {
               } else if (node instanceof Node.Flag flag) {
                 typed.fill(name, flag.value() ? "yes" : "no");
               } else if (node instanceof Node.Entries entries) {
+                if (PregnancyFields.MEASURES.contains(name)) {
+                  typed.fill(name, PregnancyFields.shown(entries));
+                  return;
+                }
                 typed.fill(
                     name,
                     entries.all().stream()

@@ -24,6 +24,9 @@ public final class Typed {
     }
   }
 
+  /** Where a fault stands that is about no field. */
+  public static final String NO_FIELD = "form";
+
   private final Map<String, List<String>> values;
   private final Map<String, Fault> faults = new LinkedHashMap<>();
 
@@ -91,6 +94,11 @@ public final class Typed {
     return !value(name).isEmpty();
   }
 
+  /** Whether any field whose name begins so is filled in. */
+  public boolean hasAny(String prefix) {
+    return values.keySet().stream().anyMatch(name -> name.startsWith(prefix) && has(name));
+  }
+
   /** Says what is wrong with a field; what was said first stands. */
   public void refuse(String field, String text) {
     refuse(field, text, List.of());
@@ -108,18 +116,36 @@ public final class Typed {
    */
   public void refuse(List<Problem> problems, Texts texts) {
     for (Problem problem : problems) {
+      String field = field(problem.path());
       String key = "problem." + problem.code().word();
+      String keyOfField = key + "." + field;
       String hint = problem.hint() == null ? "" : " " + problem.hint();
-      refuse(field(problem.path()), texts.has(key) ? texts.say(key) : problem.message() + hint);
+      refuse(
+          field,
+          texts.has(keyOfField)
+              ? texts.say(keyOfField)
+              : texts.has(key) ? texts.say(key) : problem.message() + hint);
     }
   }
 
-  /** The field of a form for a place in a document: rows keep their number, parts go. */
-  private static String field(String path) {
+  /**
+   * The field of a form for a place in a document: rows keep their number; the name of the part
+   * goes, unless the form has it; a value in a list is in the field of the list.
+   */
+  private String field(String path) {
     String[] steps = path.split("/", -1);
     String last = steps[steps.length - 1];
-    boolean row = steps.length >= 3 && steps[steps.length - 2].matches("\\d+");
-    return row ? steps[steps.length - 3] + "-" + steps[steps.length - 2] + "-" + last : last;
+    String before = steps.length >= 3 ? steps[steps.length - 2] : "";
+    if (last.isEmpty()) {
+      return NO_FIELD;
+    }
+    if (steps.length >= 3 && before.matches("\\d+")) {
+      return steps[steps.length - 3] + "-" + before + "-" + last;
+    }
+    if (steps.length >= 2 && last.matches("\\d+")) {
+      return steps[steps.length - 2];
+    }
+    return values.containsKey(before + "-" + last) ? before + "-" + last : last;
   }
 
   /** What is wrong with a field. */

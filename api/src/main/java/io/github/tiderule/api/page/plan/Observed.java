@@ -99,11 +99,18 @@ public record Observed(
         choice(said, document, "neutrophils", texts);
       }
       case "sign" -> {
-        said = new StringBuilder(texts.say("sign." + part(document, "sign")));
+        said.setLength(0);
+        said.append(texts.say("sign." + part(document, "sign")));
         if (document.byKey().get("present") instanceof Node.Flag flag && !flag.value()) {
           said.append(": ").append(texts.say("said.not-seen"));
         }
       }
+      case "scan", "radiograph" -> {
+        choice(said, document, "finding", texts);
+        PregnancySeen.words(document, texts, words).forEach(one -> said.append(", ").append(one));
+      }
+      case "temperature" ->
+          said.append(' ').append(words.number(part(document, "celsius"))).append(" °C");
       default -> {
         for (String name : List.of("result", "folds", "finding", "semen", "route")) {
           choice(said, document, name, texts);

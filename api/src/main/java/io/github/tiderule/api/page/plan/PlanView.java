@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param vets cautions for which to see a vet
  * @param cares other cautions
  * @param curve absent where timing is not talked of
+ * @param pregnant whether she may be carrying, or has whelped lately
  * @param changedFrom the moment of the answer before; absent where there was none
  * @param changes what changed since then
  */
@@ -39,6 +40,7 @@ public record PlanView(
     List<DayCell> days,
     @Nullable CurveView curve,
     List<Section> sections,
+    boolean pregnant,
     @Nullable String changedFrom,
     List<Section> changes) {
 
@@ -84,6 +86,7 @@ public record PlanView(
         stops.isEmpty() ? DayCell.all(advice, texts, words) : List.of(),
         stops.isEmpty() ? CurveView.of(answered) : null,
         localised(AdviceReport.sections(told.cycle(), advice), words),
+        advice.pregnancy() != null,
         before == null ? null : words.moment(before.advice().asOf()),
         before == null ? List.of() : localised(changes(before, told), words));
   }
@@ -135,6 +138,13 @@ public record PlanView(
     return lines;
   }
 
+  /** The signs that call a vet, as far as she may show them now. */
+  public List<Section> redFlags() {
+    return sections.stream()
+        .filter(section -> Section.RED_FLAGS.containsValue(section.heading()))
+        .toList();
+  }
+
   /** The parts that stand below the days, in their order. */
   public List<Section> below() {
     List<String> wanted =
@@ -147,7 +157,8 @@ public record PlanView(
             Section.WHELPING,
             Section.WHELPING_ONCE_BRED,
             Section.PREGNANCY,
-            Section.CAESAREAN);
+            Section.CAESAREAN,
+            Section.LOOKING_BACK);
     return sections.stream().filter(section -> wanted.contains(section.heading())).toList();
   }
 }

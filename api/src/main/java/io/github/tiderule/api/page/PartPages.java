@@ -2,6 +2,9 @@ package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.form.BreedingForm;
+import io.github.tiderule.api.page.form.OutcomeForm;
+import io.github.tiderule.api.page.form.PartForm;
+import io.github.tiderule.api.page.form.SemenForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.words.Texts;
@@ -10,39 +13,62 @@ import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Route;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
-/** How she is to be bred: the semen, its order, when it is to be had, the laboratory's hours. */
-public final class BreedingPages {
+/**
+ * Parts of a season beside its observations: how she is to be bred, the semen in hand, and what
+ * became of her. Each has a form, and saving it is a revision of the season.
+ */
+public final class PartPages {
 
-  private static final String PATH = SeasonPages.ONE + "/breeding";
   private static final int UNFIT = 422;
 
-  private BreedingPages() {}
+  /** Last step of the path, and name of the template. */
+  private final String name;
+
+  private final String title;
+  private final BiFunction<ZoneId, Texts, PartForm> form;
+
+  private PartPages(String name, String title, BiFunction<ZoneId, Texts, PartForm> form) {
+    this.name = name;
+    this.title = title;
+    this.form = form;
+  }
 
   /** The form. */
   public record Form(Frame frame, Who who, Typed typed) {}
 
   static List<Route> all() {
+    return Stream.of(
+            new PartPages("breeding", "breeding.title", BreedingForm::of),
+            new PartPages("semen", "semen.title", SemenForm::of),
+            new PartPages("outcome", "outcome.title", (zone, texts) -> OutcomeForm.of(texts)))
+        .flatMap(one -> one.routes().stream())
+        .toList();
+  }
+
+  private List<Route> routes() {
+    String path = SeasonPages.ONE + "/" + name;
     return List.of(
-        Route.page(Route.Method.GET, PATH, Route.Need.WRITER, BreedingPages::show),
-        Route.page(Route.Method.POST, PATH, Route.Need.WRITER, BreedingPages::change));
+        Route.page(Route.Method.GET, path, Route.Need.WRITER, this::show),
+        Route.page(Route.Method.POST, path, Route.Need.WRITER, this::change));
   }
 
-  private static BreedingForm fields(Known.Season season) {
-    return BreedingForm.of(Documents.zone(season.cycle()), Texts.in(Locale.ROOT));
+  private PartForm fields(Known.Season season) {
+    return form.apply(Documents.zone(season.cycle()), Texts.in(Locale.ROOT));
   }
 
-  private static Answer form(Call call, int status, Known.Season season, Typed typed) {
+  private Answer page(Call call, int status, Known.Season season, Typed typed) {
     Who who = Who.of(call, season.female(), season.cycle());
     return Templates.page(
-        status,
-        "breeding",
-        new Form(Frame.of(call, "").titled("breeding.title", who.name()), who, typed));
+        status, name, new Form(Frame.of(call, "").titled(title, who.name()), who, typed));
   }
 
-  private static Answer show(Call call) {
+  private Answer show(Call call) {
     return call.read(
         ledger -> {
           Known known = new Known(call, ledger);
@@ -52,11 +78,11 @@ public final class BreedingPages {
               fields(season)
                   .filled(Documents.of(season.cycle().document()))
                   .fill("was", Integer.toString(season.cycle().version()));
-          return form(call, 200, season, typed);
+          return page(call, 200, season, typed);
         });
   }
 
-  private static Answer change(Call call) {
+  private Answer change(Call call) {
     Typed typed = Typed.of(call.form());
     Answer answer =
         Forms.save(
@@ -75,7 +101,7 @@ public final class BreedingPages {
               Recording.of(call, ledger).changeSeason(season, said, season.cycle().asOf());
               return Answer.seeOther("/seasons/" + season.cycle().key() + "?done=changed");
             },
-            ledger -> form(call, UNFIT, new Known(call, ledger).season(), typed));
+            ledger -> page(call, UNFIT, new Known(call, ledger).season(), typed));
     SeasonPages.keepPlanAfter(call, answer);
     return answer;
   }
