@@ -117,10 +117,7 @@ class PartFormTest {
         List.of(
             new Problem("/insemination/arrival/temperatureC", ProblemCode.OUT_OF_RANGE, "a", ""),
             new Problem(
-                "/insemination/ejaculate/fractions/0/volumeMl",
-                ProblemCode.OUT_OF_RANGE,
-                "b",
-                ""),
+                "/insemination/ejaculate/fractions/0/volumeMl", ProblemCode.OUT_OF_RANGE, "b", ""),
             new Problem("", ProblemCode.CONTRADICTION, "c", "")),
         TEXTS);
     assertThat(

@@ -93,8 +93,7 @@ class PregnancyFieldsTest {
   void fahrenheitIsAnsweredBesideTheField() {
     Typed typed = typed("celsius", "98.6");
     typed.refuse(
-        List.of(new Problem("/celsius", ProblemCode.OUT_OF_RANGE, "98.6 is too much", "")),
-        TEXTS);
+        List.of(new Problem("/celsius", ProblemCode.OUT_OF_RANGE, "98.6 is too much", "")), TEXTS);
     assertThat(Objects.requireNonNull(typed.fault("celsius")).text(), containsString("°F"));
   }
 
