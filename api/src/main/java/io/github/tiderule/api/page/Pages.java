@@ -35,6 +35,7 @@ public final class Pages implements Site {
             CorrectionPages.all(),
             PartPages.all(),
             WhatIfPages.all(),
+            PaperPages.all(),
             ReasoningPages.all(),
             RulePages.all())
         .flatMap(List::stream)

@@ -1,5 +1,7 @@
 package io.github.tiderule.api.service;
 
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,9 +17,20 @@ public record Answer(
     String type,
     @Nullable String body,
     @Nullable String location,
-    @Nullable String tag) {
+    @Nullable String tag,
+    @Nullable InputStream file) {
 
   private static final String JSON = "application/json";
+
+  /** An answer that is no file. */
+  Answer(
+      int status,
+      String type,
+      @Nullable String body,
+      @Nullable String location,
+      @Nullable String tag) {
+    this(status, type, body, location, tag, null);
+  }
 
   /** What was asked for. */
   static Answer json(String body) {
@@ -32,6 +45,11 @@ public record Answer(
   /** What was asked for, as a text of another type. */
   public static Answer text(String type, String body) {
     return new Answer(200, type, body, null, null);
+  }
+
+  /** What was asked for, as a file. */
+  public static Answer file(String type, byte[] content) {
+    return new Answer(200, type, null, null, null, new ByteArrayInputStream(content));
   }
 
   /** A page for people. */

@@ -198,6 +198,8 @@ public final class Service implements AutoCloseable {
     header(context, "ETag", answer.tag());
     if (answer.body() != null) {
       context.contentType(answer.type()).result(answer.body());
+    } else if (answer.file() != null) {
+      context.contentType(answer.type()).result(answer.file());
     }
   }
 

@@ -16,10 +16,18 @@ import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.service.Desk;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -134,6 +142,28 @@ class BreederTest {
     browser.open("/");
     assertThat(browser.text(".females"), containsString("Juniper"));
     assertThat(browser.text(".females .said"), not(is("")));
+  }
+
+  @Test
+  void theSheetsArePrintedFromHerPage() throws IOException, InterruptedException {
+    season("Sorrel");
+    enter("1.1", "ng/mL", "2027-01-08T08:00");
+    for (String path : List.of("/plan.pdf", "/summary.pdf", "/plan.pdf?paper=letter")) {
+      String address = browser.find("a[href$='" + path + "']").getDomProperty("href");
+      HttpResponse<byte[]> got =
+          HttpClient.newHttpClient()
+              .send(
+                  HttpRequest.newBuilder(URI.create(address)).build(),
+                  HttpResponse.BodyHandlers.ofByteArray());
+      assertThat(
+          got.headers().firstValue("Content-Type").orElse(""), startsWith("application/pdf"));
+      try (PDDocument document = Loader.loadPDF(got.body())) {
+        assertThat(document.getNumberOfPages(), is(lessThanOrEqualTo(3)));
+        assertThat(new PDFTextStripper().getText(document), containsString("Sorrel"));
+        float width = document.getPage(0).getMediaBox().getWidth();
+        assertThat(width > 600, is(path.endsWith("letter")));
+      }
+    }
   }
 
   @Test

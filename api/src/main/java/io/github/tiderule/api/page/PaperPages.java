@@ -1,0 +1,67 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.page.plan.Standing;
+import io.github.tiderule.api.paper.BreederSheet;
+import io.github.tiderule.api.paper.PaperSize;
+import io.github.tiderule.api.paper.ReferralSummary;
+import io.github.tiderule.api.service.Answer;
+import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.Known;
+import io.github.tiderule.api.service.Route;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The plan on paper, and the summary for a vet; on A4 unless {@code ?paper=letter} is asked for.
+ */
+final class PaperPages {
+
+  private static final String PDF = "application/pdf";
+
+  private PaperPages() {}
+
+  private interface Print {
+    byte[] of(Call call, CycleRecord cycle, Reasoning reasoning, PaperSize paper);
+  }
+
+  static List<Route> all() {
+    return List.of(
+        route(
+            "/plan.pdf",
+            (call, cycle, reasoning, paper) -> BreederSheet.pdf(cycle, reasoning, paper)),
+        route(
+            "/summary.pdf",
+            (call, cycle, reasoning, paper) ->
+                ReferralSummary.pdf(
+                    cycle, reasoning, call.environment().rules().get().sources(), paper)));
+  }
+
+  private static Route route(String path, Print print) {
+    return Route.page(
+        Route.Method.GET,
+        SeasonPages.ONE + path,
+        Route.Need.ANYBODY,
+        call -> Answer.file(PDF, printed(call, print)));
+  }
+
+  private static byte[] printed(Call call, Print print) {
+    Standing.Held held =
+        call.read(
+            ledger -> {
+              Known.Season season = new Known(call, ledger).season();
+              return Standing.Held.of(ledger, season.female(), season.cycle());
+            });
+    CycleRecord cycle = Standing.of(held, call.now(), call.environment().reason()).told().cycle();
+    return print.of(call, cycle, call.environment().reason().apply(cycle), paper(call));
+  }
+
+  private static PaperSize paper(Call call) {
+    String asked = call.query("paper").orElse(PaperSize.A4.word());
+    return Arrays.stream(PaperSize.values())
+        .filter(size -> size.word().equals(asked))
+        .findFirst()
+        .orElse(PaperSize.A4);
+  }
+}
