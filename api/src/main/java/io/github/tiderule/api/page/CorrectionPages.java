@@ -125,9 +125,7 @@ final class CorrectionPages {
             call,
             typed,
             ledger -> {
-              Known known = new Known(call, ledger);
-              Known.Season season = known.season();
-              known.mustEnter(season.female());
+              Known.Season season = new Known(call, ledger).seasonToEnter();
               List<Entry> history = EntryPages.history(call, ledger, season);
               Entry was = EntryPages.last(history);
               Replacement by = replacing.of(season, history);

@@ -77,9 +77,7 @@ public final class EntryPages {
     String kind = kind(call);
     return call.read(
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           Remembered remembered = Remembered.of(ledger.entries().current(season.cycle().key()));
           Typed typed = kind.equals("progesterone") ? remembered.form() : Typed.nothing();
           return form(call, 200, season, kind, typed, remembered);

@@ -71,9 +71,7 @@ public final class PartPages {
   private Answer show(Call call) {
     return call.read(
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           Typed typed =
               fields(season)
                   .filled(Documents.of(season.cycle().document()))
@@ -89,9 +87,7 @@ public final class PartPages {
             call,
             typed,
             ledger -> {
-              Known known = new Known(call, ledger);
-              Known.Season season = known.season();
-              known.mustEnter(season.female());
+              Known.Season season = new Known(call, ledger).seasonToEnter();
               Node.Members said =
                   fields(season).read(typed, Documents.of(season.cycle().document()));
               if (said == null) {

@@ -130,9 +130,7 @@ public final class ReasoningPages {
     Answer answer =
         call.read(
             ledger -> {
-              Known known = new Known(call, ledger);
-              Known.Season season = known.season();
-              known.mustEnter(season.female());
+              Known.Season season = new Known(call, ledger).seasonToEnter();
               return Answer.seeOther("/seasons/" + season.cycle().key() + "/reasoning");
             });
     SeasonPages.keepPlanAfter(call, answer);

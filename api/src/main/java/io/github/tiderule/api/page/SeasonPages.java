@@ -214,9 +214,7 @@ public final class SeasonPages {
   private static Answer edit(Call call) {
     return call.read(
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           Typed typed =
               SeasonForm.filled(Documents.of(season.cycle().document()))
                   .fill("was", Integer.toString(season.cycle().version()));

@@ -67,9 +67,7 @@ final class AdviceRoutes {
     String file =
         call.read(
             ledger -> {
-              Known known = new Known(call, ledger);
-              Known.Season season = known.season();
-              known.mustEnter(season.female());
+              Known.Season season = new Known(call, ledger).seasonToEnter();
               return CycleText.of(
                   asked == null ? season.cycle().moment(call.now()) : asked,
                   season.female(),

@@ -93,9 +93,7 @@ final class CycleRoutes {
     Node.Members said = season(body);
     return call.change(
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           call.mustMatch(season.cycle().version());
           Cycle cycle = Recording.of(call, ledger).changeSeason(season, said, asOf);
           return Answer.json(new Shown(call.person(), ledger).cycle(cycle), cycle.version());

@@ -72,9 +72,7 @@ final class FhirRoutes {
     Sent sent = sent(call, false);
     return call.read(
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           return Answer.json(shown(found(call, ledger, season, sent)));
         });
   }
@@ -84,9 +82,7 @@ final class FhirRoutes {
     return call.changeOnce(
         sent.bytes(),
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           List<Found> found = found(call, ledger, season, sent);
           if (!digest(found).equals(sent.preview())) {
             throw Refusal.otherPreview();

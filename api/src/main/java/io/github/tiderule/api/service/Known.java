@@ -55,6 +55,17 @@ public final class Known {
     return new Season(visible(cycle.female()), cycle);
   }
 
+  /**
+   * The season of the path, for who may write in it.
+   *
+   * @throws Refusal if they may only look
+   */
+  public Season seasonToEnter() {
+    Season season = season();
+    mustEnter(season.female());
+    return season;
+  }
+
   /** The advice of the path. */
   public Given advice() {
     GivenAdvice advice = part("advice", key -> ledger.advices().find(key));

@@ -52,9 +52,7 @@ final class LaboratoryRoutes {
     Sent sent = sent(call, false);
     return call.read(
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           return Answer.json(shown(lines(call, ledger, season, sent)));
         });
   }
@@ -76,9 +74,7 @@ final class LaboratoryRoutes {
     return call.changeOnce(
         sent.bytes(),
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           List<Line> lines = lines(call, ledger, season, sent);
           if (!digest(lines).equals(sent.preview())) {
             throw Refusal.otherPreview();

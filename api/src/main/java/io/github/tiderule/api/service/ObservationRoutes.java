@@ -120,9 +120,7 @@ final class ObservationRoutes {
     return call.changeOnce(
         body.bytes(),
         ledger -> {
-          Known known = new Known(call, ledger);
-          Known.Season season = known.season();
-          known.mustEnter(season.female());
+          Known.Season season = new Known(call, ledger).seasonToEnter();
           Entry was = last(call, ledger, season);
           if (observation != null) {
             mustKeepId(observation, was.observation());
