@@ -36,7 +36,8 @@ public final class ComingValue {
   private final Sink[] nodes;
   private final Lattice ovulations;
   private final double[] seen;
-  private final double[] lhPositive;
+  private final Evidence evidence;
+  private final double day;
 
   private ComingValue(
       Model model, Evidence evidence, double day, Lattice peaks, double[] weight, Sink[] nodes) {
@@ -47,11 +48,8 @@ public final class ComingValue {
     lag = new Lag(model).kernel(peaks.step());
     ovulations = new Lattice(peaks.first(), peaks.count() + lag.length - 1, peaks.step());
     seen = new OvulationEvidence(model, evidence).on(ovulations);
-    PeakEvidence tests = new PeakEvidence(model, evidence);
-    lhPositive = new double[peaks.count()];
-    for (int i = 0; i < lhPositive.length; i++) {
-      lhPositive[i] = tests.positive(day - peaks.at(i));
-    }
+    this.evidence = evidence;
+    this.day = day;
   }
 
   /** The normals of one LH peak. */
@@ -231,12 +229,14 @@ public final class ComingValue {
    * @param edges ng/mL on the scale of the series, rising, at least one
    */
   public Outlook betweenWithLh(double... edges) {
+    PeakEvidence tests = new PeakEvidence(model, evidence);
     double[][] value = chances(edges);
     double[][] chance = new double[2 * value.length][peaks.count()];
-    for (int c = 0; c < value.length; c++) {
-      for (int i = 0; i < peaks.count(); i++) {
-        chance[c][i] = value[c][i] * (1 - lhPositive[i]);
-        chance[value.length + c][i] = value[c][i] * lhPositive[i];
+    for (int i = 0; i < peaks.count(); i++) {
+      double positive = tests.positive(day - peaks.at(i));
+      for (int c = 0; c < value.length; c++) {
+        chance[c][i] = value[c][i] * (1 - positive);
+        chance[value.length + c][i] = value[c][i] * positive;
       }
     }
     return Outlook.over(peaks, lag, weight, chance);

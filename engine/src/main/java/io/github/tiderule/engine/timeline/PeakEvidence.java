@@ -166,17 +166,8 @@ final class PeakEvidence {
           case VULVA_SOFTENS ->
               between(
                   vulvaBefore, vulvaAfter, Normal.quickCdf((days - signsVulvaMean) / signsVulvaSd));
-          case BLEEDING_STOPS,
-              FOUL_DISCHARGE,
-              UNWELL,
-              THIRST,
-              STRAINING,
-              GREEN_DISCHARGE,
-              WATERS_BROKEN,
-              PUP_BORN,
-              COLLAPSE,
-              TREMBLING ->
-              0.5;
+          // the others date nothing
+          default -> 0.5;
         };
     return seen.present() ? chance : 1 - chance;
   }
