@@ -214,7 +214,12 @@ final class Evaluation {
   }
 
   private static List<Warning> warnings(StageResult care) {
-    return Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care))
+    return warnings(Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care)));
+  }
+
+  /** Cautions as they are told, the gravest first and none twice. */
+  static List<Warning> warnings(Stream<StageResult.Ruled<Caution>> cautions) {
+    return cautions
         .sorted(
             Comparator.comparing((StageResult.Ruled<Caution> ruled) -> ruled.conclusion().level())
                 .thenComparing(ruled -> ruled.rule().id()))

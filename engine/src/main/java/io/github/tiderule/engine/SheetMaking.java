@@ -30,7 +30,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -164,19 +163,7 @@ final class SheetMaking {
                     new Ruled<>(
                         ruled.rule(),
                         Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
-    return Stream.concat(seen, ofDoses)
-        .sorted(
-            Comparator.comparing((Ruled<Caution> ruled) -> ruled.conclusion().level())
-                .thenComparing(ruled -> ruled.rule().id()))
-        .map(
-            ruled ->
-                new Warning(
-                    ruled.conclusion().level().name().toLowerCase(Locale.ROOT),
-                    ruled.conclusion().sentence(),
-                    ruled.rule().id(),
-                    ruled.rule().sources()))
-        .distinct()
-        .toList();
+    return Evaluation.warnings(Stream.concat(seen, ofDoses));
   }
 
   private static List<Line> lines(StageResult care, Predicate<SheetPart> wanted) {
