@@ -73,24 +73,9 @@ final class ExpectedBand {
             + Smooth.through(back)
             + 'Z';
     svg.empty("path", "d", area, "fill", Colours.BAND, "stroke", "none");
-    edge(svg, path(low), "3 3", 1);
-    edge(svg, path(high), "3 3", 1);
-    edge(svg, path(points(frame, levels, Expected::median)), "", 1.2);
-  }
-
-  private static void edge(Svg svg, String path, String dash, double width) {
-    svg.empty(
-        "path",
-        "d",
-        path,
-        "fill",
-        "none",
-        "stroke",
-        Colours.BAND_EDGE,
-        "stroke-width",
-        width,
-        "stroke-dasharray",
-        dash.isEmpty() ? "none" : dash);
+    svg.stroke(path(low), Colours.BAND_EDGE, 1, "3 3");
+    svg.stroke(path(high), Colours.BAND_EDGE, 1, "3 3");
+    svg.stroke(path(points(frame, levels, Expected::median)), Colours.BAND_EDGE, 1.2, "");
   }
 
   private static String path(List<Smooth.Point> points) {

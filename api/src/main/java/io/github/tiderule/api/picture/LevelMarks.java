@@ -70,18 +70,7 @@ final class LevelMarks {
     }
     if (count > 1) {
       Marker marker = Marker.of(series.indexOf(one));
-      svg.empty(
-          "path",
-          "d",
-          path,
-          "fill",
-          "none",
-          "stroke",
-          marker.colour(),
-          "stroke-width",
-          1.2,
-          "stroke-dasharray",
-          marker.dash().isEmpty() ? "none" : marker.dash());
+      svg.stroke(path, marker.colour(), 1.2, marker.dash());
     }
   }
 

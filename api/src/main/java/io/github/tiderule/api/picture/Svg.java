@@ -55,6 +55,22 @@ final class Svg {
     return this;
   }
 
+  /** A line along a path, not filled; an empty dash draws it whole. */
+  Svg stroke(CharSequence path, String colour, double width, String dash) {
+    return empty(
+        "path",
+        "d",
+        path,
+        "fill",
+        "none",
+        "stroke",
+        colour,
+        "stroke-width",
+        width,
+        "stroke-dasharray",
+        dash.isEmpty() ? "none" : dash);
+  }
+
   /** Another drawing, as it is. */
   Svg add(Svg other) {
     markup.append(other.markup);
