@@ -9,15 +9,11 @@ import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.NotFired;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Quantiles;
-import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.engine.advice.TraceLine;
-import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.rules.source.Source;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The reasoning for a vet: every firing by stage with its observations, its sources and what its
@@ -220,18 +216,12 @@ public final class TraceReport {
   }
 
   private void cited() {
-    Set<String> keys = new TreeSet<>();
-    advice.trace().stream().map(TraceLine::sources).forEach(keys::addAll);
-    advice.cautions().stream().map(Warning::sources).forEach(keys::addAll);
-    advice.breedingDays().stream()
-        .flatMap(day -> day.reasons().stream())
-        .map(Reason::sources)
-        .forEach(keys::addAll);
+    List<String> keys = advice.sources();
     if (keys.isEmpty()) {
       return;
     }
     page.heading(SOURCES);
-    for (String key : List.copyOf(keys)) {
+    for (String key : keys) {
       if (sources.contains(key)) {
         Source source = sources.get(key);
         page.hanging(2, key + ":", source.citation() + " Read as: " + source.readAs() + ".");

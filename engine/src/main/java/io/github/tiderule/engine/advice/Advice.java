@@ -2,6 +2,7 @@ package io.github.tiderule.engine.advice;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -103,6 +104,19 @@ public record Advice(
         observationNotes,
         null,
         null);
+  }
+
+  /** Every source its trace, its cautions and its days name, in alphabetical order, each once. */
+  public List<String> sources() {
+    return Stream.of(
+            trace.stream().map(TraceLine::sources),
+            cautions.stream().map(Warning::sources),
+            breedingDays.stream().flatMap(day -> day.reasons().stream()).map(Reason::sources))
+        .flatMap(keys -> keys)
+        .flatMap(List::stream)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   public Advice {

@@ -8,13 +8,9 @@ import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.NotFired;
-import io.github.tiderule.engine.advice.Reason;
-import io.github.tiderule.engine.advice.TraceLine;
-import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,7 +80,7 @@ public record Argued(
         whole ? Compared.whelping(cycle, advice, sentences, texts, words) : null,
         silent(advice, filter, sentences),
         whole ? reasoning.nearMissesUntold() : 0,
-        Cited.all(List.copyOf(keys(advice)), sources),
+        Cited.all(advice.sources(), sources),
         advice.stamp().overlay(),
         advice.stamp().engine(),
         advice.stamp().rules());
@@ -117,17 +113,6 @@ public record Argued(
         .filter(rule -> filter.keepsRule(rule.rule()))
         .map(rule -> new NotFired(rule.rule(), rule.title(), sentences.of(rule.missing())))
         .toList();
-  }
-
-  private static TreeSet<String> keys(Advice advice) {
-    TreeSet<String> keys = new TreeSet<>();
-    advice.trace().stream().map(TraceLine::sources).forEach(keys::addAll);
-    advice.cautions().stream().map(Warning::sources).forEach(keys::addAll);
-    advice.breedingDays().stream()
-        .flatMap(day -> day.reasons().stream())
-        .map(Reason::sources)
-        .forEach(keys::addAll);
-    return keys;
   }
 
   /** How many conclusions are shown. */
