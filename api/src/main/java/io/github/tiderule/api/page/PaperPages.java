@@ -6,7 +6,6 @@ import io.github.tiderule.api.paper.PaperSize;
 import io.github.tiderule.api.paper.ReferralSummary;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
@@ -47,14 +46,9 @@ final class PaperPages {
   }
 
   private static byte[] printed(Call call, Print print) {
-    Standing.Held held =
-        call.read(
-            ledger -> {
-              Known.Season season = new Known(call, ledger).season();
-              return Standing.Held.of(ledger, season.female(), season.cycle());
-            });
-    CycleRecord cycle = Standing.of(held, call.now(), call.environment().reason()).told().cycle();
-    return print.of(call, cycle, call.environment().reason().apply(cycle), paper(call));
+    Standing.Answered answered =
+        Standing.of(SeasonPages.held(call), call.now(), call.environment().reason()).answered();
+    return print.of(call, answered.cycle(), answered.reasoning(), paper(call));
   }
 
   private static PaperSize paper(Call call) {

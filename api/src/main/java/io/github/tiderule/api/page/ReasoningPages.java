@@ -23,7 +23,6 @@ import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -176,9 +175,7 @@ public final class ReasoningPages {
             typed,
             argued,
             hasCurve(reasoning.advice(), filter)
-                ? CurveView.of(
-                    new Standing.Answered(
-                        new Told(cycle, reasoning.advice()), reasoning.posterior()))
+                ? CurveView.of(new Standing.Answered(cycle, reasoning))
                 : null,
             call.query("open").isPresent()));
   }

@@ -84,13 +84,17 @@ public final class SeasonPages {
         Route.page(Route.Method.POST, ONE + "/plan", Route.Need.WRITER, SeasonPages::keep));
   }
 
+  /** What the record holds of the season of the path. */
+  static Standing.Held held(Call call) {
+    return call.read(
+        ledger -> {
+          Known.Season season = new Known(call, ledger).season();
+          return Standing.Held.of(ledger, season.female(), season.cycle());
+        });
+  }
+
   private static Answer show(Call call) {
-    Standing.Held held =
-        call.read(
-            ledger -> {
-              Known.Season season = new Known(call, ledger).season();
-              return Standing.Held.of(ledger, season.female(), season.cycle());
-            });
+    Standing.Held held = held(call);
     Standing standing = Standing.of(held, call.now(), call.environment().reason());
     return call.read(ledger -> Templates.page("season", shown(call, ledger, held, standing)));
   }

@@ -13,7 +13,6 @@ import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.change.Told;
 import java.time.Duration;
@@ -53,12 +52,7 @@ public final class WhatIfPages {
   }
 
   private static Answer show(Call call) {
-    Standing.Held held =
-        call.read(
-            ledger -> {
-              Known.Season season = new Known(call, ledger).season();
-              return Standing.Held.of(ledger, season.female(), season.cycle());
-            });
+    Standing.Held held = SeasonPages.held(call);
     Who who = Who.of(call, held.female(), held.cycle());
     Frame frame = Frame.of(call, "").titled("whatif.title", who.name());
     Remembered remembered = Remembered.of(held.current());

@@ -16,8 +16,7 @@ public record CurveView(String phone, String screen, List<CurveRow> rows) {
 
   /** The curve of an answer. */
   public static CurveView of(Standing.Answered answered) {
-    CurveInput input =
-        new CurveInput(answered.told().cycle(), answered.told().advice(), answered.posterior());
+    CurveInput input = CurveInput.of(answered.cycle(), answered.reasoning());
     Curve screen = Curve.of(input, CurveSize.SCREEN);
     return new CurveView(
         Curve.of(input, CurveSize.PHONE).svg("phone"), screen.svg("screen"), screen.rows());

@@ -8,13 +8,11 @@ import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.Posterior;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.change.Told;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -41,8 +39,14 @@ public record Standing(
 
   private static final int LATEST = 2;
 
-  /** An answer, with what it was reasoned from. */
-  public record Answered(Told told, Optional<Posterior> posterior) {}
+  /** An answer, with how it was reasoned. */
+  public record Answered(CycleRecord cycle, Reasoning reasoning) {
+
+    /** What people are told. */
+    public Told told() {
+      return new Told(cycle, reasoning.advice());
+    }
+  }
 
   /** The answer. */
   public Told told() {
@@ -112,8 +116,7 @@ public record Standing(
   /** What a cycle file of the record is answered with. */
   public static Answered answered(String file, Function<CycleRecord, Reasoning> reason) {
     if (CycleText.read(file) instanceof Reading.Read read) {
-      Reasoning reasoning = reason.apply(read.cycle());
-      return new Answered(new Told(read.cycle(), reasoning.advice()), reasoning.posterior());
+      return new Answered(read.cycle(), reason.apply(read.cycle()));
     }
     throw new IllegalStateException("the record holds a season that is no cycle file");
   }
