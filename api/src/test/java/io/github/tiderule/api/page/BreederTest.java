@@ -3,7 +3,6 @@ package io.github.tiderule.api.page;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
-import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
@@ -23,8 +22,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -80,15 +77,7 @@ class BreederTest {
   /** Whatever a test did: nobody else was asked, and the policy had nothing to forbid. */
   @AfterEach
   void nothingElseWasAskedForAndNothingForbidden() {
-    String own = "127.0.0.1:" + desk.service.port();
-    List<String> said = new ArrayList<>(browser.console());
-    // the browser itself notes answers that refuse, and that the connection was taken away
-    said.removeIf(one -> one.contains("Failed to load resource"));
-    Set<String> asked = new TreeSet<>(browser.asked());
-    desk.close();
-    assertThat(said, is(empty()));
-    assertThat(asked, everyItem(is(own)));
-    assertThat(desk.faults, is(empty()));
+    Steps.close(desk, browser);
   }
 
   /** A female of that name with a season that began ten days ago. */
@@ -97,21 +86,11 @@ class BreederTest {
   }
 
   private String season(String name, String firstBlood) {
-    browser.open("/females/new");
-    browser.type("name", name);
-    browser.press("Add her");
-    browser.type("on", firstBlood);
-    browser.choose("certainty", "seen");
-    browser.type("zone", "Europe/Vienna");
-    browser.press("Save the season");
-    return browser.path();
+    return Steps.season(browser, name, firstBlood);
   }
 
   private void enter(String value, String unit, String at) {
-    browser.type("value", value);
-    browser.choose("unit", unit);
-    browser.type("at", at);
-    browser.press("Save and show the plan");
+    Steps.enter(browser, value, unit, at);
   }
 
   private List<Entry> entries(String season) {

@@ -44,22 +44,12 @@ class LaterTest {
   }
 
   private String season(String name, String firstBlood) {
-    browser.open("/females/new");
-    browser.type("name", name);
-    browser.press("Add her");
-    browser.type("on", firstBlood);
-    browser.choose("certainty", "seen");
-    browser.type("zone", "Europe/Vienna");
-    browser.press("Save the season");
-    return browser.path();
+    return Steps.season(browser, name, firstBlood);
   }
 
   private void enter(String season, String value, String at) {
     browser.open(season);
-    browser.type("value", value);
-    browser.choose("unit", "ng/mL");
-    browser.type("at", at);
-    browser.press("Save and show the plan");
+    Steps.enter(browser, value, "ng/mL", at);
   }
 
   private void unfold() {

@@ -3,7 +3,6 @@ package io.github.tiderule.api.page;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
-import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
@@ -16,10 +15,7 @@ import static org.hamcrest.Matchers.startsWith;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.service.Desk;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -60,14 +56,7 @@ class VetTest {
     desk.add("vera", Role.VET);
     desk.add("rita", Role.READER);
     signIn("anna");
-    browser.open("/females/new");
-    browser.type("name", "Juniper");
-    browser.press("Add her");
-    browser.type("on", "2027-01-03");
-    browser.choose("certainty", "seen");
-    browser.type("zone", "Europe/Vienna");
-    browser.press("Save the season");
-    season = browser.path();
+    season = Steps.season(browser, "Juniper", "2027-01-03");
     enter("1.1", "ng/mL", "2027-01-08T08:00");
     enter("6.2", "ng/mL", "2027-01-12T08:00");
     browser.follow("Juniper");
@@ -76,15 +65,7 @@ class VetTest {
 
   @AfterEach
   void nothingElseWasAskedForAndNothingForbidden() {
-    String own = "127.0.0.1:" + desk.service.port();
-    List<String> said = new ArrayList<>(browser.console());
-    // the browser itself notes answers that refuse
-    said.removeIf(one -> one.contains("Failed to load resource"));
-    Set<String> asked = new TreeSet<>(browser.asked());
-    desk.close();
-    assertThat(said, is(empty()));
-    assertThat(asked, everyItem(is(own)));
-    assertThat(desk.faults, is(empty()));
+    Steps.close(desk, browser);
   }
 
   private void signIn(String name) {
@@ -97,10 +78,7 @@ class VetTest {
   }
 
   private void enter(String value, String unit, String at) {
-    browser.type("value", value);
-    browser.choose("unit", unit);
-    browser.type("at", at);
-    browser.press("Save and show the plan");
+    Steps.enter(browser, value, unit, at);
   }
 
   private void select(String part, String value) {
