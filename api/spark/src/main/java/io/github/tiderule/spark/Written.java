@@ -1,0 +1,29 @@
+package io.github.tiderule.spark;
+
+import io.github.tiderule.api.command.LineAnswer.Outcome;
+import java.util.Map;
+
+/**
+ * How many lines came to what.
+ *
+ * @param answered lines with advice
+ * @param refused lines that are no cycle file
+ * @param faulty lines that a fault of ours kept from an answer
+ */
+record Written(long answered, long refused, long faulty) {
+
+  static Written of(Map<Outcome, Long> counts) {
+    return new Written(
+        counts.getOrDefault(Outcome.ANSWERED, 0L),
+        counts.getOrDefault(Outcome.REFUSED, 0L),
+        counts.getOrDefault(Outcome.FAULT, 0L));
+  }
+
+  String words() {
+    return answered
+        + " lines answered, "
+        + refused
+        + " refused"
+        + (faulty == 0 ? "" : ", " + faulty + " with a fault of ours: please report it");
+  }
+}
