@@ -91,11 +91,8 @@ final class Testing {
             List.of(cycle.semenPlan(), cycle.laboratory()));
     trace.add(Stage.NEXT, due);
     DrawTimes times = new DrawTimes(tools, cycle, findings, clock);
-    Set<TestKind> done =
-        due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
     Optional<StageResult.Ruled<TestDue>> first =
         due.ruled(TestDue.class)
-            .filter(ruled -> !done.contains(ruled.conclusion().kind()))
             .min(
                 Comparator.comparing(
                         (StageResult.Ruled<TestDue> ruled) -> ruled.conclusion().kind())
@@ -116,6 +113,8 @@ final class Testing {
             .anyMatch(one -> one.drawn() == TestKind.PROGESTERONE && one.also() == TestKind.LH);
     TestChoice choice =
         new TestChoice(tools, clock, axis, foresight, series, breeding, plan.get(), lhOnSameBlood);
+    Set<TestKind> done =
+        due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
     TestChoice.Chosen chosen =
         choice.choose(times, floor, done, mustBeMade(floor, findings, breeding));
     // where rules have ended progesterone testing there is no result to wait for

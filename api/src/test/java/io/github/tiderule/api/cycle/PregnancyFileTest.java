@@ -158,10 +158,14 @@ class PregnancyFileTest {
     assertThat(calendar, containsString("Juniper: whelping"));
     try (PDDocument paper = Loader.loadPDF(BreederSheet.pdf(cycle, reasoning, PaperSize.A4))) {
       assertThat(paper.getNumberOfPages(), is(1));
+      PDFTextStripper downwards = new PDFTextStripper();
+      downwards.setSortByPosition(true);
+      assertThat(
+          downwards.getText(paper),
+          stringContainsInOrder("Call a vet now", "Stop: She strains", "What happened"));
       assertThat(
           new PDFTextStripper().getText(paper).replaceAll("\\s+", " "),
           allOf(
-              stringContainsInOrder("Call a vet now", "Stop: She strains", "What happened"),
               containsString("Green discharge before the first pup: vet now"),
               containsString("Radiograph, 5 pups counted")));
     }
