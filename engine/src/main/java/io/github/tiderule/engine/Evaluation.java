@@ -152,10 +152,12 @@ final class Evaluation {
             testing == null ? null : testing.nextTest(),
             testing == null ? null : testing.noTestBecause(),
             bred,
-            course == null || silent ? null : course.whelping(),
-            course == null || silent ? null : course.pregnancy(care),
+            course == null || findings.vetOnly() || (stopped && !course.pastBreeding())
+                ? null
+                : course.whelping(),
+            course == null ? null : course.pregnancy(care, !findings.vetOnly()),
             course == null || silent ? null : course.caesarean(care, caesareanDays),
-            course == null || silent ? null : course.lookBack(),
+            course == null || findings.vetOnly() ? null : course.lookBack(),
             questions(reading),
             warnings(care),
             dating == null ? List.of() : dating.influence(),
@@ -165,7 +167,7 @@ final class Evaluation {
             silent ? List.of() : Disagreements.of(care),
             ObservationNotes.of(reading, found),
             sheetWanted ? sheet.sheet(care, breeding, clock) : null,
-            stopped ? null : SeasonAhead.of(tools, cycle, clock, care));
+            stopped ? null : SeasonAhead.of(tools, cycle, clock, care, action.seasonOver()));
     @Nullable Posterior believed =
         estimate == null ? null : new Posterior(tools.timeline(), evidence, estimate, axis);
     return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold(), believed);
@@ -196,7 +198,7 @@ final class Evaluation {
         cycle.earlierCycles(),
         cycle.treatments(),
         List.of(cycle.semenPlan(), cycle.outcome()),
-        SeasonAhead.facts(cycle.background()),
+        SeasonAhead.facts(cycle),
         forSheet);
   }
 

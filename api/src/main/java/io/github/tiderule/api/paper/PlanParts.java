@@ -98,7 +98,14 @@ final class PlanParts {
     part(html, Section.WHELPING, 3);
     part(html, Section.WHELPING_ONCE_BRED, 3);
     part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 3));
+    part(html, Section.HAPPENED, room.most(10, 9, 8, 7, 6, 5, 4, 2));
     part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 3));
+    part(html, Section.LOOKING_BACK, 3);
+  }
+
+  /** When the next season is expected, and what to see to before it. */
+  void beforeSeason(Html html, Room room) {
+    part(html, Section.BEFORE_SEASON, room.most(24, 20, 16, 12, 9, 7, 5, 2));
   }
 
   /** Cautions, those of the season first. */

@@ -39,6 +39,9 @@ public record Section(String heading, List<Line> lines) {
   /** What is due in a pregnancy. */
   public static final String PREGNANCY = "Pregnancy calendar";
 
+  /** What is past of a pregnancy. */
+  public static final String HAPPENED = "What happened";
+
   /** Days for a planned caesarean. */
   public static final String CAESAREAN = "Days for a planned caesarean";
 

@@ -44,6 +44,20 @@ public record PlanView(
     @Nullable String changedFrom,
     List<Section> changes) {
 
+  private static final List<String> OF_TIMING =
+      List.of(
+          Section.HOW_SURE,
+          Section.NEXT_TEST,
+          Section.WOULD_CHANGE,
+          Section.WEIGHTS,
+          Section.DISAGREEMENTS,
+          Section.WHELPING,
+          Section.CAESAREAN);
+
+  private static final List<String> OF_PREGNANCY =
+      List.of(
+          Section.WHELPING_ONCE_BRED, Section.PREGNANCY, Section.HAPPENED, Section.LOOKING_BACK);
+
   /**
    * A question.
    *
@@ -145,20 +159,12 @@ public record PlanView(
         .toList();
   }
 
-  /** The parts that stand below the days, in their order. */
+  /** The parts that stand below the days, in their order; of a pregnancy alone after a stop. */
   public List<Section> below() {
-    List<String> wanted =
-        List.of(
-            Section.HOW_SURE,
-            Section.NEXT_TEST,
-            Section.WOULD_CHANGE,
-            Section.WEIGHTS,
-            Section.DISAGREEMENTS,
-            Section.WHELPING,
-            Section.WHELPING_ONCE_BRED,
-            Section.PREGNANCY,
-            Section.CAESAREAN,
-            Section.LOOKING_BACK);
+    List<String> wanted = new ArrayList<>(OF_PREGNANCY);
+    if (stops.isEmpty()) {
+      wanted.addAll(OF_TIMING);
+    }
     return sections.stream().filter(section -> wanted.contains(section.heading())).toList();
   }
 }
