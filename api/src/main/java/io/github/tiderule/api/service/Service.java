@@ -1,6 +1,7 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.record.Unavailable;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -215,8 +216,10 @@ public final class Service implements AutoCloseable {
   }
 
   private Refusal faulty(Throwable fault) {
-    environment.faults().accept(fault.toString().replaceAll("\\s+", " "));
-    return Refusal.fault();
+    boolean ours = !(fault instanceof Unavailable);
+    String words = ours ? "A fault of ours: " + fault : "The record: " + fault.getMessage();
+    environment.faults().accept(words.replaceAll("\\s+", " "));
+    return ours ? Refusal.fault() : Refusal.unavailable();
   }
 
   private void unrouted(HttpResponseException exception, Context context) {
