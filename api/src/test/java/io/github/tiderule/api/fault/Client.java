@@ -1,6 +1,5 @@
 package io.github.tiderule.api.fault;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -15,23 +14,19 @@ final class Client {
 
   private static final HttpClient HTTP =
       HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final Duration LONGEST = Duration.ofSeconds(60);
 
   /** An answer. */
-  record Got(int status, String body, String retryAfter) {
+  record Got(int status, String body, String retryAfter, String location) {
 
     /** Whether it was sent away in the way that says when to come again. */
     boolean isSentAway() {
       return status == 503 && retryAfter.matches("[1-9][0-9]*");
     }
 
-    String text(String pointer) {
-      try {
-        return JSON.readTree(body).at(pointer).asText();
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+    /** The key of what was made. */
+    String key() {
+      return location.replaceFirst(".*/", "");
     }
 
     Got mustBe(int wanted) {
@@ -94,6 +89,7 @@ final class Client {
     return new Got(
         response.statusCode(),
         response.body(),
-        response.headers().firstValue("Retry-After").orElse(""));
+        response.headers().firstValue("Retry-After").orElse(""),
+        response.headers().firstValue("Location").orElse(""));
   }
 }

@@ -28,6 +28,7 @@ class DatabaseGoneTest {
   private static final int WRITERS = 4;
   private static final int LEAST_WRITES = 20;
   private static final Duration LONGEST_ANSWER = Duration.ofSeconds(20);
+  private static final Duration GONE = Duration.ofSeconds(Fault.atLength() ? 15 : 1);
   private static final Duration SOON = Duration.ofSeconds(30);
 
   @TempDir private Path directory = Path.of("");
@@ -56,7 +57,9 @@ class DatabaseGoneTest {
             + WRITERS
             + " writers, "
             + TIMES
-            + " times; "
+            + " times, for "
+            + GONE.toSeconds()
+            + " s and more; "
             + refused
             + " requests refused, all with 503 and Retry-After, the slowest after "
             + slowestMillis
@@ -82,6 +85,7 @@ class DatabaseGoneTest {
       Thread.sleep(20);
     }
     server.stopAtOnce();
+    Thread.sleep(GONE.toMillis());
     while (refused.get() < refusedBefore + WRITERS) {
       Thread.sleep(20);
     }

@@ -40,14 +40,14 @@ final class Notebook {
   /** Adds a female and a season of hers; gives its key. */
   String season(Client client) {
     String name = "{\"id\": \"bitch-" + counter.incrementAndGet() + "-" + hashCode() + "\"}";
-    String female = client.post("/v1/females", name).mustBe(201).text("/key");
+    String female = client.post("/v1/females", name).mustBe(201).key();
     LocalDate onset = now.atZone(ZoneOffset.UTC).toLocalDate().minusDays(DAYS_IN_HEAT);
     String season =
         "{\"zone\": \"Europe/Vienna\", \"firstBlood\": {\"on\": \""
             + onset
             + "\", \"certainty\": \"seen\"}}";
     String path = "/v1/females/" + female + "/cycles";
-    String key = client.post(path, season).mustBe(201).text("/key");
+    String key = client.post(path, season).mustBe(201).key();
     observations.put(key, ConcurrentHashMap.newKeySet());
     return key;
   }
@@ -90,7 +90,7 @@ final class Notebook {
 
   void noteAdvice(String season, Client.Got got) {
     if (got.status() == 201) {
-      of(advice, season).add(got.text("/key"));
+      of(advice, season).add(got.key());
     }
   }
 
