@@ -27,7 +27,7 @@ class CharactersTest {
 
   @Test
   void aJsonTextHoldsItEscapedAndMeansTheSame() {
-    Node node = new Node.Members(Map.of("key" + ACTS, new Node.Text(ACTS + "\"\n")));
+    Node node = new Node.Members(Map.of("a\u001b\u202E\u2028", new Node.Text(ACTS + "\"\n")));
     String text = NodeText.of(node);
     assertThat(text, Characters.firstUnsafe(text).isEmpty(), is(true));
     Problems problems = new Problems();
