@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -25,10 +27,15 @@ final class Load {
    * @param done how many were carried out
    * @param sentAway how many were told when to come again
    * @param notSent how many were not sent, since too many were under way
-   * @param otherwise what else was answered, a few of each
+   * @param otherwise what else was answered, and how often
    * @param millis how long each answer took, ascending
    */
-  record Seen(int done, int sentAway, int notSent, List<String> otherwise, List<Integer> millis) {
+  record Seen(
+      int done,
+      int sentAway,
+      int notSent,
+      Map<String, Integer> otherwise,
+      List<Integer> millis) {
 
     int millisAt(double share) {
       return millis.isEmpty() ? 0 : millis.get((int) ((millis.size() - 1) * share));
@@ -47,7 +54,7 @@ final class Load {
   private final AtomicInteger counter = new AtomicInteger();
   private final AtomicInteger done = new AtomicInteger();
   private final AtomicInteger sentAway = new AtomicInteger();
-  private final List<String> otherwise = Collections.synchronizedList(new ArrayList<>());
+  private final Map<String, Integer> otherwise = new ConcurrentHashMap<>();
   private final List<Integer> millis = Collections.synchronizedList(new ArrayList<>());
 
   /**
@@ -128,7 +135,7 @@ final class Load {
     underWay.acquire(MOST_UNDER_WAY);
     List<Integer> sorted = new ArrayList<>(millis);
     Collections.sort(sorted);
-    return new Seen(done.get(), sentAway.get(), notSent, List.copyOf(otherwise), sorted);
+    return new Seen(done.get(), sentAway.get(), notSent, Map.copyOf(otherwise), sorted);
   }
 
   private void send(Semaphore underWay) {
@@ -161,7 +168,7 @@ final class Load {
     } else if (got != null && got.isSentAway()) {
       sentAway.incrementAndGet();
     } else {
-      otherwise.add(String.valueOf(got == null ? failure : got));
+      otherwise.merge(String.valueOf(got == null ? failure : got), 1, Integer::sum);
     }
   }
 }

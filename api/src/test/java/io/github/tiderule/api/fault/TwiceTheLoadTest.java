@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,7 +53,7 @@ class TwiceTheLoadTest {
       assertThat(ours.isAlive(), is(true));
       ours.stop();
       notebook.mustBeIn(Address.of(data));
-      assertThat(seen.toString(), seen.otherwise(), is(List.of()));
+      assertThat(seen.toString(), seen.otherwise(), is(Map.of()));
       assertThat(seen.toString(), seen.done(), greaterThan(0));
       if (Fault.atLength()) {
         assertThat(seen.toString(), seen.sentAway(), greaterThan(0));

@@ -81,8 +81,7 @@ class EmbeddedStoreTest extends StoreTest {
             }
           });
       Page.Wanted all = new Page.Wanted("", 20_000);
-      assertThat(
-          store.read(ledger -> ledger.females().all(all)).items().size(), is(kept.get()));
+      assertThat(store.read(ledger -> ledger.females().all(all)).items().size(), is(kept.get()));
       assertThat(pragma(store, "integrity_check"), is("ok"));
     }
   }
