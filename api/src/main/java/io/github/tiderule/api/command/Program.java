@@ -8,6 +8,7 @@ import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -43,12 +44,15 @@ public final class Program {
     CommandLine line = new CommandLine(Specs.top(arguments));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setOut(new PrintWriter(new OutputStreamWriter(streams.out(), StandardCharsets.UTF_8)));
-    line.setErr(new PrintWriter(new OutputStreamWriter(streams.err(), StandardCharsets.UTF_8)));
+    StringWriter wrong = new StringWriter();
+    line.setErr(new PrintWriter(wrong));
     line.setExecutionStrategy(this::execute);
     line.setExecutionExceptionHandler((fault, command, parsed) -> fault(fault));
     int status = line.execute(arguments);
     line.getOut().flush();
-    line.getErr().flush();
+    if (!wrong.toString().isEmpty()) {
+      tell(wrong.toString());
+    }
     return status;
   }
 
@@ -259,11 +263,15 @@ public final class Program {
   }
 
   private int fail(String message) {
+    tell(message + "\n");
+    return ExitStatus.FAULT;
+  }
+
+  private void tell(String words) {
     try {
-      new Output(streams.err()).print(message + "\n");
+      new Output(streams.err()).print(words);
     } catch (IOException e) {
       // Nobody is left to tell.
     }
-    return ExitStatus.FAULT;
   }
 }

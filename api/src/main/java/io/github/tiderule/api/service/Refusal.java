@@ -172,6 +172,17 @@ public final class Refusal extends RuntimeException {
         Map.of("Retry-After", "1"));
   }
 
+  /** The record cannot be used at present. */
+  static Refusal unavailable() {
+    return new Refusal(
+        503,
+        "record-unavailable",
+        "The record cannot be used",
+        "It cannot be reached or written at present. Try again; nothing was acknowledged.",
+        List.of(),
+        Map.of("Retry-After", "5"));
+  }
+
   /** The HTTP status. */
   public int status() {
     return status;

@@ -231,6 +231,18 @@ class PagesTest {
     assertThat(home, not(containsString("<script>alert")));
   }
 
+  /** It is refused, and comes back in its field for the person to see what is in it. */
+  @Test
+  void whatIsTypedCannotActWhenItComesBack() {
+    String token = desk.token("carla", Role.KEEPER);
+    String form = "once=c2&name=Ju%E2%80%AEno%1B%5B2J";
+    HttpResponse<String> got = send("POST", "/females/new", token, form);
+    assertThat(got.body(), got.statusCode(), is(422));
+    assertThat(got.body(), containsString("value=\"Ju&lt;U+202E&gt;no&lt;U+001B&gt;[2J\""));
+    assertThat(got.body(), not(containsString("\u202E")));
+    assertThat(got.body(), not(containsString("\u001b")));
+  }
+
   @Test
   void everyTextIsUsedAndEveryTextUsedIsThere() throws IOException {
     Texts texts = Texts.in(Locale.ROOT);

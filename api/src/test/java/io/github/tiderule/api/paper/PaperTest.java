@@ -11,9 +11,12 @@ import static org.hamcrest.Matchers.notNullValue;
 import io.github.tiderule.api.InventedAdvice;
 import io.github.tiderule.api.Seasons;
 import io.github.tiderule.api.Seasons.Season;
+import io.github.tiderule.api.node.Characters;
+import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.rules.fact.Female;
 import java.io.IOException;
 import java.util.List;
 import java.util.TreeSet;
@@ -137,6 +140,40 @@ class PaperTest {
       assertThat(Math.round(a4.getPage(0).getMediaBox().getHeight()), is(842));
       assertThat(Math.round(letter.getPage(0).getMediaBox().getWidth()), is(612));
     }
+  }
+
+  /** A name that the reader of files would refuse, and one that it takes. */
+  @Test
+  void aNameCanNeitherActNorBeMarkup() throws IOException {
+    String unsafe = "Ju\u001b[31mno\u202Egnp\u0007\u2028";
+    String markup = "</title><b onclick='x'>&amp;\"";
+    CycleRecord named = named(DENSE.cycle(), unsafe + markup);
+    byte[] pdf = BreederSheet.pdf(named, DENSE.reasoning(), PaperSize.A4);
+    byte[] referral =
+        ReferralSummary.pdf(
+            named, DENSE.reasoning(), Seasons.engine().rules().sources(), PaperSize.A4);
+    for (byte[] paper : List.of(pdf, referral)) {
+      try (PDDocument document = Loader.loadPDF(paper)) {
+        String text = text(document);
+        assertThat(text, containsString(flat(markup)));
+        assertThat(text.codePoints().allMatch(Characters::isSafe), is(true));
+        String title = document.getDocumentInformation().getTitle();
+        assertThat(title, title.codePoints().allMatch(Characters::isSafe), is(true));
+      }
+    }
+  }
+
+  private static CycleRecord named(CycleRecord cycle, String name) {
+    return new CycleRecord(
+        cycle.asOf(),
+        cycle.zone(),
+        new Female(name, name, name, null, null, null, null, null),
+        cycle.earlierCycles(),
+        cycle.treatments(),
+        cycle.firstBlood(),
+        cycle.observations(),
+        cycle.semenPlan(),
+        cycle.laboratory());
   }
 
   /** Whatever an answer says, in whatever letters, the sheet is made and fits. */
