@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.LocalWords;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.report.Shares;
@@ -27,7 +28,9 @@ final class PlanParts {
 
   PlanParts(CycleRecord cycle, Advice advice) {
     this.advice = advice;
-    this.sections = AdviceReport.sections(cycle, advice);
+    KeyNames keys = new KeyNames(cycle);
+    this.sections =
+        AdviceReport.sections(cycle, advice).stream().map(section -> section.with(keys)).toList();
   }
 
   private Section section(String heading) {

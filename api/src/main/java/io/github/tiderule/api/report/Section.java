@@ -97,6 +97,15 @@ public record Section(String heading, List<Line> lines) {
     }
   }
 
+  /** The same with names where keys of observations stand. */
+  public Section with(KeyNames keys) {
+    return new Section(
+        heading,
+        lines.stream()
+            .map(line -> new Line(line.indent(), line.mark(), keys.in(line.words())))
+            .toList());
+  }
+
   /** The paragraphs as texts. */
   public List<String> texts() {
     return lines.stream().map(Line::text).toList();

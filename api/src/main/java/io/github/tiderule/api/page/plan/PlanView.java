@@ -4,6 +4,7 @@ import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.ObservationWords;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.engine.advice.Advice;
@@ -73,8 +74,9 @@ public record PlanView(
     Advice advice = told.advice();
     Plan plan = advice.plan();
     OffsetDateTime orderBy = plan == null ? null : plan.orderBy();
-    List<String> stops = cautions(advice, "stop", words);
     ObservationWords names = new ObservationWords(told.cycle());
+    KeyNames keys = new KeyNames(told.cycle());
+    List<String> stops = cautions(advice, "stop", keys, words);
     List<Asked> questions =
         advice.questions().stream()
             .map(
@@ -82,7 +84,7 @@ public record PlanView(
                     new Asked(
                         query.about(),
                         words.localised(names.of(query.about())),
-                        words.localised(query.text()),
+                        words.localised(keys.in(query.text())),
                         query.readings().stream()
                             .map(
                                 one ->
@@ -90,22 +92,22 @@ public record PlanView(
                             .toList()))
             .toList();
     return new PlanView(
-        words.localised(advice.action().headline()),
+        words.localised(keys.in(advice.action().headline())),
         words.moment(advice.asOf()),
         orderBy == null ? null : words.shortMoment(orderBy),
         questions,
         stops,
-        cautions(advice, "vet", words),
-        cautions(advice, "care", words),
-        stops.isEmpty() ? DayCell.all(advice, texts, words) : List.of(),
+        cautions(advice, "vet", keys, words),
+        cautions(advice, "care", keys, words),
+        stops.isEmpty() ? DayCell.all(advice, keys, texts, words) : List.of(),
         stops.isEmpty() ? CurveView.of(answered) : null,
-        localised(AdviceReport.sections(told.cycle(), advice), words),
+        localised(AdviceReport.sections(told.cycle(), advice), keys, words),
         advice.pregnancy() != null,
         before == null ? null : words.moment(before.advice().asOf()),
-        before == null ? List.of() : localised(changes(before, told), words));
+        before == null ? List.of() : localised(changes(before, told), keys, words));
   }
 
-  private static List<Section> localised(List<Section> sections, Words words) {
+  private static List<Section> localised(List<Section> sections, KeyNames keys, Words words) {
     return sections.stream()
         .filter(section -> !section.heading().isEmpty())
         .map(
@@ -116,15 +118,18 @@ public record PlanView(
                         .map(
                             line ->
                                 new Section.Line(
-                                    line.indent(), line.mark(), words.localised(line.words())))
+                                    line.indent(),
+                                    line.mark(),
+                                    words.localised(keys.in(line.words()))))
                         .toList()))
         .toList();
   }
 
-  private static List<String> cautions(Advice advice, String level, Words words) {
+  private static List<String> cautions(Advice advice, String level, KeyNames keys, Words words) {
     return advice.cautions().stream()
         .filter(caution -> caution.level().equals(level))
         .map(Warning::text)
+        .map(keys::in)
         .map(words::localised)
         .toList();
   }
