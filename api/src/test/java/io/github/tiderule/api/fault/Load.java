@@ -31,11 +31,7 @@ final class Load {
    * @param millis how long each answer took, ascending
    */
   record Seen(
-      int done,
-      int sentAway,
-      int notSent,
-      Map<String, Integer> otherwise,
-      List<Integer> millis) {
+      int done, int sentAway, int notSent, Map<String, Integer> otherwise, List<Integer> millis) {
 
     int millisAt(double share) {
       return millis.isEmpty() ? 0 : millis.get((int) ((millis.size() - 1) * share));
