@@ -96,7 +96,8 @@ class CalendarFuzz {
     for (String line : text.split("\r\n", -1)) {
       Shown.text(line);
       assertThat(line, line.indexOf('\n') < 0);
-      assertThat(line, line.length() <= LONGEST_LINE);
+      // lines are folded after white space, which some readers would strip at the start of the next
+      assertThat(line, line.stripTrailing().length() <= LONGEST_LINE);
     }
     try (ICalReader reader = new ICalReader(text)) {
       ICalendar calendar = reader.readNext();
