@@ -50,7 +50,9 @@ final class BatchCommand {
             });
     try (InputStream in = file.open(streams)) {
       OutputStream out = new BufferedOutputStream(streams.out(), OUTPUT_BYTES);
-      run(new InputLines(in, CycleFile.MOST_BYTES), out, workers);
+      Progress progress = Progress.of(streams, file.size(), System::nanoTime);
+      run(new InputLines(in, CycleFile.MOST_BYTES), out, workers, progress);
+      progress.end();
     } catch (Given.Unreadable e) {
       new Output(streams.err()).print(e.getMessage() + "\n");
       return ExitStatus.REFUSED;
@@ -65,10 +67,12 @@ final class BatchCommand {
     return anyRefused ? ExitStatus.SOME_REFUSED : ExitStatus.DONE;
   }
 
-  private void run(InputLines lines, OutputStream out, ExecutorService workers) throws IOException {
+  private void run(InputLines lines, OutputStream out, ExecutorService workers, Progress progress)
+      throws IOException {
     long number = 0;
     for (byte[] line = lines.next(); line != null; line = lines.next()) {
       number++;
+      progress.read(line.length + 1L);
       if (!LineAnswer.isBlank(line)) {
         byte[] text = line;
         long place = number;
@@ -78,6 +82,7 @@ final class BatchCommand {
       }
       while (held.size() >= MOST_HELD || (!held.isEmpty() && held.element().isDone())) {
         write(held.remove(), out);
+        progress.answered();
       }
       if (!lines.ready()) {
         // Whoever feeds us line by line may wait for the answer before the next one.

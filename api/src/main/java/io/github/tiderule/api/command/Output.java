@@ -1,15 +1,19 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.node.Characters;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** A stream that texts are written to, as UTF-8. Unlike a print stream it hides no failure. */
+/**
+ * A stream that texts are written to, as UTF-8. Unlike a print stream it hides no failure, and it
+ * lets no character through that a terminal would act on.
+ */
 record Output(OutputStream stream) {
 
   void print(String text) throws IOException {
-    stream.write(text.getBytes(StandardCharsets.UTF_8));
+    stream.write(Characters.visible(text).getBytes(StandardCharsets.UTF_8));
     stream.flush();
   }
 

@@ -8,6 +8,7 @@ import io.github.tiderule.rules.RuleCard;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -43,12 +44,15 @@ public final class Program {
     CommandLine line = new CommandLine(Specs.top(arguments));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setOut(new PrintWriter(new OutputStreamWriter(streams.out(), StandardCharsets.UTF_8)));
-    line.setErr(new PrintWriter(new OutputStreamWriter(streams.err(), StandardCharsets.UTF_8)));
+    StringWriter wrong = new StringWriter();
+    line.setErr(new PrintWriter(wrong));
     line.setExecutionStrategy(this::execute);
     line.setExecutionExceptionHandler((fault, command, parsed) -> fault(fault));
     int status = line.execute(arguments);
     line.getOut().flush();
-    line.getErr().flush();
+    if (!wrong.toString().isEmpty()) {
+      tell(wrong.toString());
+    }
     return status;
   }
 
@@ -121,12 +125,22 @@ public final class Program {
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
-      case Specs.ACCURACY ->
-          new AccuracyCommand(streams, chosen, parsed.hasMatchedOption(Specs.JSON))
-              .run(file(parsed));
+      case Specs.ACCURACY -> accuracy(parsed, chosen);
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
       default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
+  }
+
+  private int accuracy(ParseResult parsed, Supplier<Engine> chosen) throws IOException {
+    if (!parsed.hasMatchedOption(Specs.RECORD)) {
+      return new AccuracyCommand(streams, chosen, parsed.hasMatchedOption(Specs.JSON))
+          .run(file(parsed));
+    }
+    if (parsed.hasMatchedPositional(0)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(), "Give a FILE or --record, not both.");
+    }
+    return new RecordCommands(streams, chosen).run(Specs.ACCURACY, parsed);
   }
 
   private int fhir(ParseResult parsed) throws IOException {
@@ -249,11 +263,15 @@ public final class Program {
   }
 
   private int fail(String message) {
+    tell(message + "\n");
+    return ExitStatus.FAULT;
+  }
+
+  private void tell(String words) {
     try {
-      new Output(streams.err()).print(message + "\n");
+      new Output(streams.err()).print(words);
     } catch (IOException e) {
       // Nobody is left to tell.
     }
-    return ExitStatus.FAULT;
   }
 }

@@ -121,7 +121,7 @@ final class ServeCommand {
 
   private void tell(String fault) {
     try {
-      new Output(streams.err()).print("A fault of ours: " + fault + "\n");
+      new Output(streams.err()).print(fault + "\n");
     } catch (IOException e) {
       // nobody is left to tell
     }

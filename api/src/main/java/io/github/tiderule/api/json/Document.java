@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.rules.fact.Worded;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -17,7 +18,10 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/** One JSON document being written. Fields stand in the order they are written in. */
+/**
+ * One JSON document being written. Fields stand in the order they are written in. Characters that
+ * do not show as themselves are escaped, since documents are looked at in terminals too.
+ */
 public final class Document {
 
   private static final JsonFactory JSON =
@@ -44,7 +48,7 @@ public final class Document {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return text.append('\n').toString();
+    return NodeText.escaped(text.append('\n').toString());
   }
 
   private static DefaultPrettyPrinter indenting() {

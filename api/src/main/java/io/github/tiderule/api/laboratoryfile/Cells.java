@@ -87,7 +87,11 @@ final class Cells {
     }
     LocalDateTime local = day.atTime(time(clock == null ? time : clock));
     if (offset != null) {
-      return OffsetDateTime.of(local, ZoneOffset.of(offset)).toInstant();
+      try {
+        return OffsetDateTime.of(local, ZoneOffset.of(offset)).toInstant();
+      } catch (DateTimeException e) {
+        throw new Unusable("the date is " + Shown.quoted(cell) + ", whose offset no clock has");
+      }
     }
     List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
     if (offsets.size() != 1) {

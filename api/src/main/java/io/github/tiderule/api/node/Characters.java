@@ -1,5 +1,6 @@
 package io.github.tiderule.api.node;
 
+import java.util.Locale;
 import java.util.OptionalInt;
 
 /**
@@ -24,6 +25,33 @@ public final class Characters {
       case Character.FORMAT -> character == ZERO_WIDTH_JOINER || character == ZERO_WIDTH_NON_JOINER;
       default -> true;
     };
+  }
+
+  /**
+   * A text in which every character that does not show as itself is written out, such as {@code
+   * <U+202E>}; ends of lines and tabulators stay.
+   */
+  public static String visible(String text) {
+    if (firstUnsafe(text).isEmpty()) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); ) {
+      int character = text.codePointAt(i);
+      boolean layout = character == '\n' || character == '\t' || text.startsWith("\r\n", i);
+      if (layout || isSafe(character)) {
+        shown.appendCodePoint(character);
+      } else {
+        shown.append(name(character));
+      }
+      i += Character.charCount(character);
+    }
+    return shown.toString();
+  }
+
+  /** As in {@code <U+202E>}. */
+  static String name(int character) {
+    return String.format(Locale.ROOT, "<U+%04X>", character);
   }
 
   /** The first character of a text that does not show as itself. */

@@ -8,10 +8,14 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a tree as JSON, with numbers as they were written. */
+/**
+ * Writes a tree as JSON, with numbers as they were written. Characters that do not show as
+ * themselves are escaped.
+ */
 public final class NodeText {
 
   private static final JsonFactory JSON = new JsonFactory();
@@ -42,7 +46,28 @@ public final class NodeText {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return text.toString();
+    return escaped(text.toString());
+  }
+
+  /** The same JSON text, with every character escaped that does not show as itself. */
+  public static String escaped(String json) {
+    if (Characters.visible(json).equals(json)) {
+      return json;
+    }
+    StringBuilder escaped = new StringBuilder(json.length());
+    json.codePoints()
+        .forEach(
+            character -> {
+              // outside its texts, JSON as it is written here has no such character but line feeds
+              if (character == '\n' || Characters.isSafe(character)) {
+                escaped.appendCodePoint(character);
+              } else {
+                for (char unit : Character.toChars(character)) {
+                  escaped.append(String.format(Locale.ROOT, "\\u%04X", (int) unit));
+                }
+              }
+            });
+    return escaped.toString();
   }
 
   private static void write(JsonGenerator json, Node node) throws IOException {

@@ -1,7 +1,5 @@
 package io.github.tiderule.api.node;
 
-import java.util.Locale;
-
 /** Values of a document as messages show them: short, and without a character that could act. */
 public final class Shown {
 
@@ -39,7 +37,7 @@ public final class Shown {
       if (Characters.isSafe(character)) {
         shown.appendCodePoint(character);
       } else {
-        shown.append("<U+").append(String.format(Locale.ROOT, "%04X", character)).append('>');
+        shown.append(Characters.name(character));
       }
       i += Character.charCount(character);
       count++;

@@ -3,6 +3,8 @@ package io.github.tiderule.api.page;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import io.github.tiderule.api.node.Characters;
+import io.github.tiderule.api.node.Markup;
 import io.github.tiderule.api.service.Answer;
 
 /**
@@ -29,6 +31,23 @@ final class Templates {
   static Answer page(int status, String template, Object model) {
     StringOutput html = new StringOutput();
     Engine.TEMPLATES.render(template + ".jte", model, html);
-    return Answer.page(status, html.toString());
+    String page = html.toString();
+    String visible = Characters.visible(page);
+    // what somebody typed can come back in a form; nothing else has such characters
+    return Answer.page(status, visible.equals(page) ? page : withoutActing(page));
+  }
+
+  /** The page with every character written out that does not show as itself. */
+  private static String withoutActing(String page) {
+    StringBuilder safe = new StringBuilder(page.length());
+    page.codePoints()
+        .forEach(
+            character -> {
+              String one = Character.toString(character);
+              String shown = Characters.visible(one);
+              boolean stays = character == '\r' || shown.equals(one);
+              safe.append(stays ? one : Markup.escaped(shown));
+            });
+    return safe.toString();
   }
 }

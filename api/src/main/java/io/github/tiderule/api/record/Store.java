@@ -18,7 +18,7 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.jspecify.annotations.Nullable;
 
@@ -123,17 +123,34 @@ public final class Store implements AutoCloseable {
     }
   }
 
-  /** Reads from the record. What is read in one call may straddle another's change. */
+  /**
+   * Reads from the record. What is read in one call may straddle another's change.
+   *
+   * @throws Unavailable if it cannot be reached
+   */
   public <T extends @Nullable Object> T read(Function<Ledger, T> work) {
-    return jdbi.withHandle(handle -> work.apply(new Ledger(handle)));
+    try {
+      return jdbi.withHandle(handle -> work.apply(new Ledger(handle)));
+    } catch (JdbiException e) {
+      throw Unavailable.instead(e, isEmbedded());
+    }
   }
 
-  /** Reads from the record as it is at one moment, whatever is changed meanwhile. */
+  /**
+   * Reads from the record as it is at one moment, whatever is changed meanwhile.
+   *
+   * @throws Unavailable if it cannot be reached
+   */
   public <T extends @Nullable Object> T readAtOneMoment(Function<Ledger, T> work) {
-    return isEmbedded()
-        ? change(work)
-        : jdbi.inTransaction(
-            TransactionIsolationLevel.REPEATABLE_READ, handle -> work.apply(new Ledger(handle)));
+    if (isEmbedded()) {
+      return change(work);
+    }
+    try {
+      return jdbi.inTransaction(
+          TransactionIsolationLevel.REPEATABLE_READ, handle -> work.apply(new Ledger(handle)));
+    } catch (JdbiException e) {
+      throw Unavailable.instead(e, false);
+    }
   }
 
   /** Whether it is one file here, and not on a database server. */
@@ -144,6 +161,8 @@ public final class Store implements AutoCloseable {
   /**
    * Changes the record: all of it, or nothing if the work throws. When it returns, the change is on
    * the disk.
+   *
+   * @throws Unavailable if it cannot be reached or written
    */
   public <T extends @Nullable Object> T change(Function<Ledger, T> work) {
     ReentrantLock lock = oneWriter;
@@ -153,6 +172,8 @@ public final class Store implements AutoCloseable {
     lock.lock();
     try {
       return jdbi.inTransaction(handle -> work.apply(new Ledger(handle)));
+    } catch (JdbiException e) {
+      throw Unavailable.instead(e, true);
     } finally {
       lock.unlock();
     }
@@ -162,11 +183,11 @@ public final class Store implements AutoCloseable {
   private <T extends @Nullable Object> T changeOnServer(Function<Ledger, T> work) {
     try {
       return jdbi.inTransaction(handle -> work.apply(new Ledger(handle)));
-    } catch (UnableToExecuteStatementException e) {
+    } catch (JdbiException e) {
       if (e.getCause() instanceof SQLException cause && THERE_ALREADY.equals(cause.getSQLState())) {
         throw new Conflict(Conflict.Kind.TAKEN, "somebody entered the same just now");
       }
-      throw e;
+      throw Unavailable.instead(e, false);
     }
   }
 

@@ -7,7 +7,7 @@ import java.util.Locale;
 
 /**
  * A plain text page no wider than {@value #WIDTH} columns. Longer words are broken; a character
- * that does not show as itself becomes a space, so nothing in a file can act on a terminal.
+ * that does not show as itself is written out, so nothing in a file can act on a terminal.
  */
 final class Page {
 
@@ -130,16 +130,13 @@ final class Page {
   }
 
   private static String safe(String words) {
-    StringBuilder shown = new StringBuilder(words.length());
+    StringBuilder plain = new StringBuilder(words.length());
     words
         .codePoints()
-        .map(
+        .forEach(
             character ->
-                Characters.isSafe(character) && !Character.isWhitespace(character)
-                    ? character
-                    : ' ')
-        .forEach(shown::appendCodePoint);
-    return shown.toString();
+                plain.appendCodePoint(Character.isWhitespace(character) ? ' ' : character));
+    return Characters.visible(plain.toString());
   }
 
   @Override

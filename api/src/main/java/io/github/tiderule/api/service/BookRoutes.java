@@ -17,6 +17,8 @@ final class BookRoutes {
   static final String CONTRACT = "/io/github/tiderule/api/service/openapi.yaml";
 
   private static final String SCHEMAS = "/io/github/tiderule/schema/";
+  static final String HEALTH = "/v1/health";
+
   private static final String HTML = "text/html; charset=utf-8";
   private static final List<String> SCHEMA_NAMES =
       List.of("cycle-1.schema.json", "advice-1.schema.json", "problems-1.schema.json");
@@ -29,7 +31,7 @@ final class BookRoutes {
 
   List<Route> all() {
     return List.of(
-        new Route(Route.Method.GET, "/v1/health", Route.Need.NOBODY, BookRoutes::health),
+        new Route(Route.Method.GET, HEALTH, Route.Need.NOBODY, BookRoutes::health),
         new Route(Route.Method.GET, "/v1/metrics", Route.Need.ANYBODY, this::metrics),
         new Route(Route.Method.GET, "/v1/rulebook", Route.Need.NOBODY, BookRoutes::rulebook),
         new Route(Route.Method.GET, "/v1/openapi.yaml", Route.Need.NOBODY, BookRoutes::contract),

@@ -18,7 +18,7 @@ import java.util.function.Supplier;
  * @param advise from a cycle to its advice; safe for use by many threads
  * @param reason from a cycle to its advice with the means to ask why; safe likewise
  * @param rules the rules it speaks from, when they are asked for
- * @param faults told of every fault of ours, in one line
+ * @param faults told of every fault of ours, and of a record that cannot be used, in one line
  */
 public record Environment(
     Store store,

@@ -80,7 +80,7 @@ public final class Refusal extends RuntimeException {
         Map.of("WWW-Authenticate", "Bearer realm=\"tiderule\""));
   }
 
-  static Refusal notAllowed(String detail) {
+  public static Refusal notAllowed(String detail) {
     return plain(403, "not-allowed", "Not allowed", detail);
   }
 
@@ -170,6 +170,17 @@ public final class Refusal extends RuntimeException {
         "Try again in a moment.",
         List.of(),
         Map.of("Retry-After", "1"));
+  }
+
+  /** The record cannot be used at present. */
+  static Refusal unavailable() {
+    return new Refusal(
+        503,
+        "record-unavailable",
+        "The record cannot be used",
+        "It cannot be reached or written at present. Try again; nothing was acknowledged.",
+        List.of(),
+        Map.of("Retry-After", "5"));
   }
 
   /** The HTTP status. */

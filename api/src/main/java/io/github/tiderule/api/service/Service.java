@@ -1,6 +1,7 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.record.Unavailable;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -8,6 +9,7 @@ import io.javalin.http.HttpResponseException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.concurrent.Semaphore;
 import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -28,9 +30,13 @@ public final class Service implements AutoCloseable {
 
   private static final int LEAST_THREADS = 4;
 
+  /** So many threads tell whoever comes while the others are at work to come again. */
+  private static final int SPARE_THREADS = 16;
+
   private final Settings settings;
   private final Environment environment;
   private final Metrics metrics = new Metrics();
+  private final Semaphore atWork;
   private final Guard guard;
   private final Site site;
   private final Javalin javalin;
@@ -39,6 +45,7 @@ public final class Service implements AutoCloseable {
     this.settings = settings;
     this.environment = environment.through(new Gate(settings.limits()));
     this.site = site;
+    this.atWork = new Semaphore(Math.max(1, settings.limits().threads() - SPARE_THREADS));
     this.javalin = javalin();
     this.guard = new Guard(settings, this.environment, javalin::port);
   }
@@ -151,7 +158,11 @@ public final class Service implements AutoCloseable {
     long from = System.nanoTime();
     metrics.begun();
     Caller caller = Caller.unknown(context.ip());
+    boolean admitted = atWork.tryAcquire();
     try {
+      if (!admitted && !route.path().equals(BookRoutes.HEALTH)) {
+        throw Refusal.busy();
+      }
       if (route.isPage()) {
         guard.protectPage(context);
       } else {
@@ -164,6 +175,9 @@ public final class Service implements AutoCloseable {
     } catch (RuntimeException | StackOverflowError e) {
       refuse(context, faulty(e), route.isPage() ? caller : null);
     } finally {
+      if (admitted) {
+        atWork.release();
+      }
       metrics.ended(
           route.method().name(), route.path(), context.statusCode(), System.nanoTime() - from);
     }
@@ -215,8 +229,10 @@ public final class Service implements AutoCloseable {
   }
 
   private Refusal faulty(Throwable fault) {
-    environment.faults().accept(fault.toString().replaceAll("\\s+", " "));
-    return Refusal.fault();
+    boolean ours = !(fault instanceof Unavailable);
+    String words = ours ? "A fault of ours: " + fault : "The record: " + fault.getMessage();
+    environment.faults().accept(words.replaceAll("\\s+", " "));
+    return ours ? Refusal.fault() : Refusal.unavailable();
   }
 
   private void unrouted(HttpResponseException exception, Context context) {

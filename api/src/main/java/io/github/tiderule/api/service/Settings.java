@@ -26,7 +26,8 @@ public record Settings(
    * What a service takes on.
    *
    * @param connections most connections at a time
-   * @param threads most requests looked at at a time
+   * @param threads most requests looked at at a time; some of these threads only tell whoever comes
+   *     while the others are at work to come again
    * @param working most advice worked out at a time
    * @param waiting most requests that wait for their turn to have advice worked out; whoever comes
    *     then is told at once to come again

@@ -12,6 +12,7 @@ import io.github.tiderule.api.SampleAdvice;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.Schemas;
+import io.github.tiderule.api.node.Characters;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -151,6 +152,28 @@ class ProgramTest {
       assertThat(ran.out(), is(emptyString()));
       assertThat(ran.err(), is(not(emptyString())));
       assertThat(ran.err(), not(containsString("\u001b")));
+    }
+  }
+
+  /** Names of files and of fields come from elsewhere, and are shown in a terminal. */
+  @Test
+  void nothingGivenActsOnATerminal() {
+    String acts = "\u001b[31m\u202Ex\u0007";
+    String shown = "<U+001B>[31m<U+202E>x<U+0007>";
+    Ran missing = Ran.with("", "advise", "no" + acts + ".json");
+    assertThat(missing.status(), is(ExitStatus.REFUSED));
+    assertThat(missing.err(), containsString("no" + shown));
+    String file = "{\"\\u001b[31m\\u202Ex\\u0007\": 1, \"schema\": \"\\u202E\"}";
+    Ran refused = Ran.with(file, "advise", "-");
+    assertThat(refused.err(), containsString(shown));
+    Ran json = Ran.with(file, "advise", "--json", "-");
+    assertThat(json.out(), containsString("\\u001B[31m\\u202Ex\\u0007"));
+    Ran option = Ran.with("", "advise", "--fast" + acts);
+    Ran command = Ran.with("", "tell" + acts);
+    for (Ran ran : List.of(missing, refused, json, option, command)) {
+      for (String text : List.of(ran.out(), ran.err())) {
+        assertThat(Characters.visible(text), is(text));
+      }
     }
   }
 

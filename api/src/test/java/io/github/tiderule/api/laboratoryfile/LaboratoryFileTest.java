@@ -276,4 +276,13 @@ class LaboratoryFileTest {
     assertThat(Columns.read(columns, Pointer.ROOT, problems).isPresent(), is(false));
     assertThat(problems.none(), is(false));
   }
+
+  @Test
+  void anOffsetThatNoClockHasIsRefused() {
+    for (String offset : List.of("+19:00", "-99:99", "+01:60")) {
+      Line line = only(COLUMNS, "2027-01-08 08:00" + offset + ";2.1;ng/mL");
+      assertThat(line.outcome(), is(Line.Outcome.REFUSED));
+      assertThat(line.message(), containsString(offset + "\", whose offset no clock has"));
+    }
+  }
 }

@@ -4,10 +4,14 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +61,29 @@ class EmbeddedStoreTest extends StoreTest {
   private static String pragma(Store store, String name) {
     return store.read(
         ledger -> ledger.handle().createQuery("PRAGMA " + name).mapTo(String.class).one());
+  }
+
+  @Test
+  void aFileThatCannotGrowIsToldAsSuchAndWhatWasKeptStays() {
+    try (Store store = Store.open(empty())) {
+      Instant now = Instant.parse("2027-01-13T12:00:00Z");
+      Person owner = store.change(ledger -> People.of(ledger).local(now));
+      store.read(ledger -> ledger.handle().execute("PRAGMA max_page_count = 1"));
+      AtomicInteger kept = new AtomicInteger();
+      assertThrows(
+          Unavailable.class,
+          () -> {
+            for (int i = 0; i < 10_000; i++) {
+              String name = "bitch-" + i;
+              String said = "{\"id\": \"" + name + "\", \"breed\": \"" + "x".repeat(100) + "\"}";
+              store.change(ledger -> ledger.females().add(owner.key(), name, said, now));
+              kept.incrementAndGet();
+            }
+          });
+      Page.Wanted all = new Page.Wanted("", 20_000);
+      assertThat(store.read(ledger -> ledger.females().all(all)).items().size(), is(kept.get()));
+      assertThat(pragma(store, "integrity_check"), is("ok"));
+    }
   }
 
   @Test

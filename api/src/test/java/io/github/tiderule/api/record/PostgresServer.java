@@ -50,16 +50,7 @@ public final class PostgresServer implements AutoCloseable {
       Files.setPosixFilePermissions(directory, PosixFilePermissions.fromString("rwxrwxrwx"));
       PostgresServer server = new PostgresServer(bin.orElseThrow(), directory, freePort());
       server.run("initdb", "-D", server.data(), "-A", "trust", "-U", "tiderule", "-E", "UTF8");
-      server.run(
-          "pg_ctl",
-          "-D",
-          server.data(),
-          "-w",
-          "-l",
-          directory.resolve("log").toString(),
-          "-o",
-          "-p " + server.port + " -h 127.0.0.1 -k " + directory + " -c fsync=off",
-          "start");
+      server.startAgain();
       return server;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -123,6 +114,25 @@ public final class PostgresServer implements AutoCloseable {
     String name = "record" + databases++;
     run("createdb", "-h", "127.0.0.1", "-p", "" + port, "-U", "tiderule", name);
     return Address.of("jdbc:postgresql://127.0.0.1:" + port + "/" + name + "?user=tiderule");
+  }
+
+  /** Starts it after it was stopped. */
+  public void startAgain() {
+    run(
+        "pg_ctl",
+        "-D",
+        data(),
+        "-w",
+        "-l",
+        directory.resolve("log").toString(),
+        "-o",
+        "-p " + port + " -h 127.0.0.1 -k " + directory + " -c fsync=off",
+        "start");
+  }
+
+  /** Stops it at once, in the middle of whatever it does. */
+  public void stopAtOnce() {
+    run("pg_ctl", "-D", data(), "-m", "immediate", "-w", "stop");
   }
 
   @Override

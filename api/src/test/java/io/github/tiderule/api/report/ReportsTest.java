@@ -106,7 +106,7 @@ class ReportsTest {
                 new Problem("/a", ProblemCode.NEGATIVE_VALUE, "value is -3", "Maybe 3?"),
                 new Problem("", ProblemCode.EMPTY_FILE, "x".repeat(300), "y ".repeat(90))));
     assertThat(text, containsString("/a\n  value is -3 (negative-value)\n  Maybe 3?\n"));
-    assertThat(text, containsString("juni per.json is refused, with 2 problems."));
+    assertThat(text, containsString("juni<U+001B>per.json is refused, with 2 problems."));
     assertFits(text);
   }
 

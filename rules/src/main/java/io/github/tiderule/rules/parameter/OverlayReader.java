@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -29,6 +30,7 @@ public final class OverlayReader {
 
   private static final int LONGEST_TEXT = 300;
   private static final int LONGEST_NUMBER = 40;
+  private static final int LONGEST_SHOWN = 60;
 
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setCommentMarker('#').get();
@@ -202,8 +204,15 @@ public final class OverlayReader {
   }
 
   private static boolean hidden(int character) {
-    int type = Character.getType(character);
-    return type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE;
+    return switch (Character.getType(character)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> false;
+    };
   }
 
   private @Nullable LocalDate date(String text, int line) {
@@ -215,8 +224,20 @@ public final class OverlayReader {
     }
   }
 
+  /** A text as a message shows it: short, and with what one cannot see written out. */
   private static String shown(String text) {
-    return text.length() > 60 ? text.substring(0, 60) + "…" : text;
+    StringBuilder shown = new StringBuilder();
+    text.codePoints()
+        .limit(LONGEST_SHOWN)
+        .forEach(
+            character -> {
+              if (hidden(character)) {
+                shown.append(String.format(Locale.ROOT, "<U+%04X>", character));
+              } else {
+                shown.appendCodePoint(character);
+              }
+            });
+    return text.codePointCount(0, text.length()) > LONGEST_SHOWN ? shown + "…" : shown.toString();
   }
 
   private void add(int line, String column, Kind kind, String given, String message) {

@@ -90,6 +90,22 @@ class OverlayReaderTest {
     assertThat(read(HEADING + GOOD), is(instanceOf(OverlayReading.Read.class)));
   }
 
+  /** Messages are shown in a terminal; what a file holds must not act there. */
+  @Test
+  void whatOneCannotSeeIsWrittenOut() {
+    String acts = "a\u001b[2J\u202Eb\u2028";
+    for (String text :
+        List.of(acts, HEADING + acts + ",1" + acts + ",a,b," + acts + "\n", HEADING + acts)) {
+      OverlayReading.Refused refused = (OverlayReading.Refused) read(text);
+      for (OverlayFault fault : refused.faults()) {
+        assertThat(fault.message(), fault.message().matches("[ -~…]*"), is(true));
+      }
+    }
+    assertThat(
+        faults(HEADING + GOOD.replace("2026", "b\u2028").replace("Dr A", "Dr\u2028A")).size(),
+        is(2));
+  }
+
   @Test
   void everyParameterTakesTheEndsOfItsRangeAndNothingBeyond() {
     int beyond = 0;

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.api.fault;
+
+import org.jspecify.annotations.NullMarked;
