@@ -69,9 +69,13 @@ public final class AdviseCycles implements Callable<Integer> {
 
   private AdviseCycles() {}
 
-  /** Runs the job in the session there is; ends the process only where it failed. */
+  /** Runs the job and ends its session; ends the process only where it failed. */
   public static void main(String[] arguments) {
     int status = run(arguments);
+    var session = SparkSession.getDefaultSession();
+    if (session.isDefined()) {
+      session.get().stop();
+    }
     if (status != DONE) {
       System.exit(status);
     }

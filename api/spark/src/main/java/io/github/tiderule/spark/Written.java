@@ -12,11 +12,12 @@ import java.util.Map;
  */
 record Written(long answered, long refused, long faulty) {
 
-  static Written of(Map<Outcome, Long> counts) {
+  /** From how many answers have an outcome of that name. */
+  static Written of(Map<String, Long> counts) {
     return new Written(
-        counts.getOrDefault(Outcome.ANSWERED, 0L),
-        counts.getOrDefault(Outcome.REFUSED, 0L),
-        counts.getOrDefault(Outcome.FAULT, 0L));
+        counts.getOrDefault(Outcome.ANSWERED.name(), 0L),
+        counts.getOrDefault(Outcome.REFUSED.name(), 0L),
+        counts.getOrDefault(Outcome.FAULT.name(), 0L));
   }
 
   String words() {
