@@ -90,7 +90,7 @@ class AdviseCyclesTest {
             latin(cycles.get(3)));
     Path in = Files.write(directory.resolve("mixed.ndjson"), text.getBytes(ISO_8859_1));
 
-    assertThat(job(in, "out", "--task-kilobytes", "1"), is(0));
+    assertThat(job(in, "out", "--task-kilobytes", "100"), is(0));
 
     List<String> expected = batch(in);
     assertThat(lines("out/advice"), is(only(expected, line -> !line.startsWith(PROBLEMS))));
