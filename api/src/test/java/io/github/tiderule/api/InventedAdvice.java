@@ -13,6 +13,7 @@ import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.Happened;
 import io.github.tiderule.engine.advice.Influence;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.LookBack;
@@ -213,7 +214,8 @@ public final class InventedAdvice {
                     some(this::dayProbability),
                     oneOf(List.of("ovulation", "dioestrus")),
                     some(this::text))),
-        perhaps(() -> new Pregnancy(some(this::milestone), some(this::redFlag))),
+        perhaps(
+            () -> new Pregnancy(some(this::milestone), some(this::redFlag), some(this::happened))),
         perhaps(() -> new Caesarean(some(this::caesareanDay), text())),
         perhaps(this::lookBack),
         some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
@@ -306,6 +308,15 @@ public final class InventedAdvice {
                     text(),
                     text(),
                     some(this::text))));
+  }
+
+  private Happened happened() {
+    return new Happened(
+        oneOf(List.of("breeding", "scan", "radiograph", "first-pup", "whelped")),
+        at().toLocalDate(),
+        random.nextInt(80),
+        text(),
+        perhaps(this::text));
   }
 
   private Milestone milestone() {

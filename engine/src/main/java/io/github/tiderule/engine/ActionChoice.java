@@ -112,10 +112,13 @@ final class ActionChoice {
     return Optional.of(new Action(Now.VET, headline, because));
   }
 
-  /** Whether she is bred and ovulation has passed, or more is known of what came of it. */
   private boolean pastBreeding() {
-    return behind()
-        && findings.has(FindingKind.ALREADY_BRED, FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
+    return course != null && course.pastBreeding();
+  }
+
+  /** Whether nothing of the season is left to time. */
+  boolean seasonOver() {
+    return closed().or(this::passed).isPresent();
   }
 
   /** Where it is known what became of the season, nothing is left to time. */

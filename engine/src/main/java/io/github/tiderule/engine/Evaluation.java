@@ -57,6 +57,13 @@ final class Evaluation {
   }
 
   Reasoning reasoning() {
+    Part whole = Part.begun("whole");
+    Reasoning reasoning = reasoned();
+    whole.commit();
+    return reasoning;
+  }
+
+  private Reasoning reasoned() {
     StageResult reading = run(Stage.READING, cycle.observations(), cycle.treatments());
     StageResult found =
         run(
@@ -77,8 +84,10 @@ final class Evaluation {
             findings.accepted(),
             findings.discounted(),
             findings.setAside());
+    Part posterior = Part.begun("posterior");
     @Nullable Estimate estimate =
         evidence.saysSomething() ? tools.timeline().estimate(evidence) : null;
+    posterior.commit();
     @Nullable Dating dating =
         estimate == null ? null : new Dating(clock, axis, cycle.asOf(), estimate);
     @Nullable PregnancyCourse course =
@@ -101,15 +110,19 @@ final class Evaluation {
           List.of(dating.sentence()));
     }
     boolean silent = stopped || findings.vetOnly();
+    Part plan = Part.begun("plan");
     breeding =
         dating == null || silent
             ? null
             : Breeding.of(tools, cycle, findings, clock, axis, dating, this::run, trace);
+    plan.commit();
+    Part next = Part.begun("next test");
     @Nullable Testing testing =
         stopped || SeasonAhead.between(cycle)
             ? null
             : Testing.of(
                 tools, cycle, findings, clock, axis, evidence, dating, breeding, this::run, trace);
+    next.commit();
     boolean sheetWanted = !silent && sheet.wanted(breeding);
     if (sheetWanted && sheet.facts().isEmpty()) {
       care = care(findings, forecast, caesareanDays, sheet.bareFacts());
@@ -122,7 +135,9 @@ final class Evaluation {
     ActionChoice action =
         new ActionChoice(
             tools, cycle, clock, findings, reading, care, dating, course, breeding, testing, bred);
+    Part nearMisses = Part.begun("near misses");
     NearMisses near = NearMisses.of(rules, awaited(reading, found, care), accounts.values());
+    nearMisses.commit();
     Advice advice =
         new Advice(
             Stamp.of(Tiderule.VERSION, rules),
@@ -137,10 +152,12 @@ final class Evaluation {
             testing == null ? null : testing.nextTest(),
             testing == null ? null : testing.noTestBecause(),
             bred,
-            course == null || silent ? null : course.whelping(),
-            course == null || silent ? null : course.pregnancy(care),
+            course == null || findings.vetOnly() || (stopped && !course.pastBreeding())
+                ? null
+                : course.whelping(),
+            course == null ? null : course.pregnancy(care, !findings.vetOnly()),
             course == null || silent ? null : course.caesarean(care, caesareanDays),
-            course == null || silent ? null : course.lookBack(),
+            course == null || findings.vetOnly() ? null : course.lookBack(),
             questions(reading),
             warnings(care),
             dating == null ? List.of() : dating.influence(),
@@ -150,11 +167,10 @@ final class Evaluation {
             silent ? List.of() : Disagreements.of(care),
             ObservationNotes.of(reading, found),
             sheetWanted ? sheet.sheet(care, breeding, clock) : null,
-            stopped ? null : SeasonAhead.of(tools, cycle, clock, care));
-    @Nullable Posterior posterior =
+            stopped ? null : SeasonAhead.of(tools, cycle, clock, care, action.seasonOver()));
+    @Nullable Posterior believed =
         estimate == null ? null : new Posterior(tools.timeline(), evidence, estimate, axis);
-    return new Reasoning(
-        advice, rules.cards(), accounts, trace.firings(), near.untold(), posterior);
+    return new Reasoning(advice, rules.cards(), accounts, trace.firings(), near.untold(), believed);
   }
 
   /** The days of the cycle, once its advice is made; null where none is left to breed on. */
@@ -182,7 +198,7 @@ final class Evaluation {
         cycle.earlierCycles(),
         cycle.treatments(),
         List.of(cycle.semenPlan(), cycle.outcome()),
-        SeasonAhead.facts(cycle.background()),
+        SeasonAhead.facts(cycle),
         forSheet);
   }
 
@@ -195,7 +211,9 @@ final class Evaluation {
     for (List<?> some : facts) {
       all.addAll(some);
     }
+    Part part = Part.begun(stage.word());
     StageResult result = rules.run(stage, all);
+    part.commit();
     accounts.put(stage, rules.account(stage, all, result));
     return result;
   }

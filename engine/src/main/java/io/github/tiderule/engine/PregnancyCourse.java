@@ -2,6 +2,7 @@ package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Caesarean;
+import io.github.tiderule.engine.advice.Happened;
 import io.github.tiderule.engine.advice.LookBack;
 import io.github.tiderule.engine.advice.Milestone;
 import io.github.tiderule.engine.advice.Pregnancy;
@@ -24,6 +25,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The pregnancy of a dated season: whelping, what is due, days for a caesarean, and after. */
@@ -81,6 +83,12 @@ final class PregnancyCourse {
         PregnancySigns.of(cycle, findings, axis, dating.density(), turning));
   }
 
+  /** Whether she is bred and ovulation has passed, or more is known of what came of it. */
+  boolean pastBreeding() {
+    return dating.quantile(0.95).isBefore(cycle.asOf())
+        && findings.has(FindingKind.ALREADY_BRED, FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
+  }
+
   /** Whether a pregnancy may be going on. */
   private boolean pregnant() {
     return findings.has(FindingKind.ALREADY_BRED)
@@ -101,7 +109,7 @@ final class PregnancyCourse {
     if (!pregnant() || passed < tools.value("whelping.caesarean.from")) {
       return List.of();
     }
-    LocalDate ovulated = dating.quantile(0.5).atZone(clock.zone()).toLocalDate();
+    LocalDate ovulated = ovulated();
     LocalDate today = cycle.asOf().atZone(clock.zone()).toLocalDate();
     List<CaesareanDay> days = new ArrayList<>();
     int last = (int) Math.round(tools.value("whelping.caesarean.last-shown"));
@@ -119,17 +127,31 @@ final class PregnancyCourse {
     return days;
   }
 
+  private LocalDate ovulated() {
+    return dating.quantile(0.5).atZone(clock.zone()).toLocalDate();
+  }
+
   private Instant noon(LocalDate day) {
     return day.atTime(LocalTime.NOON).atZone(clock.zone()).toInstant();
   }
 
-  /** What is due and what to look out for; null where no breeding is done. */
-  @Nullable Pregnancy pregnancy(StageResult care) {
+  /**
+   * What is due, what to look out for and what is past; null where there is nothing of it.
+   *
+   * @param dated whether days may be counted from ovulation, and else red flags alone are told
+   */
+  @Nullable Pregnancy pregnancy(StageResult care, boolean dated) {
     List<Milestone> milestones =
-        care.ruled(io.github.tiderule.rules.conclusion.Milestone.class)
+        (dated
+                ? care.ruled(io.github.tiderule.rules.conclusion.Milestone.class)
+                : Stream.<StageResult.Ruled<io.github.tiderule.rules.conclusion.Milestone>>empty())
             .sorted(Comparator.comparing(ruled -> ruled.conclusion().kind()))
             .map(this::milestone)
             .toList();
+    List<Happened> happened =
+        dated && pastBreeding()
+            ? PregnancyPast.of(findings.accepted(), cycle.outcome(), clock, ovulated())
+            : List.of();
     List<RedFlag> flags =
         care.ruled(io.github.tiderule.rules.conclusion.RedFlag.class)
             .sorted(
@@ -145,7 +167,9 @@ final class PregnancyCourse {
                         ruled.rule().id(),
                         ruled.rule().sources()))
             .toList();
-    return milestones.isEmpty() && flags.isEmpty() ? null : new Pregnancy(milestones, flags);
+    return milestones.isEmpty() && flags.isEmpty() && happened.isEmpty()
+        ? null
+        : new Pregnancy(milestones, flags, happened);
   }
 
   private Milestone milestone(

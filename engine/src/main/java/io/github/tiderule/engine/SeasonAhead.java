@@ -39,10 +39,11 @@ final class SeasonAhead {
   private SeasonAhead() {}
 
   /** What the rules are told of the time before a season. */
-  static List<Object> facts(Background background) {
-    if (!background.asked()) {
+  static List<Object> facts(CycleRecord cycle) {
+    if (!asked(cycle)) {
       return List.of();
     }
+    Background background = cycle.background();
     List<Object> facts = new ArrayList<>(background.tests());
     facts.add(new BeforeSeasonAsked());
     Stream.ofNullable(background.lastWhelpedOn()).map(LastWhelping::new).forEach(facts::add);
@@ -55,9 +56,20 @@ final class SeasonAhead {
    * nothing seen since.
    */
   static boolean between(CycleRecord cycle) {
-    return cycle.background().asked()
-        && cycle.firstBlood().on() == null
-        && cycle.observations().isEmpty();
+    return asked(cycle) && notBegun(cycle);
+  }
+
+  /** Whether a file tells of the time before a season: its tests, or her intervals alone. */
+  private static boolean asked(CycleRecord cycle) {
+    return cycle.background().asked() || (hasInterval(cycle) && notBegun(cycle));
+  }
+
+  private static boolean hasInterval(CycleRecord cycle) {
+    return bloods(cycle).size() > 1;
+  }
+
+  private static boolean notBegun(CycleRecord cycle) {
+    return cycle.firstBlood().on() == null && cycle.observations().isEmpty();
   }
 
   /** What to do now between two seasons; empty in a season. */
@@ -76,9 +88,15 @@ final class SeasonAhead {
         : Optional.empty();
   }
 
-  /** The checks; null where the file tells nothing of that time. */
-  static @Nullable BeforeSeason of(Tools tools, CycleRecord cycle, Clock clock, StageResult care) {
-    if (!cycle.background().asked()) {
+  /**
+   * The season to come, and the checks where the file asks for them.
+   *
+   * @param over whether nothing of the season on file is left to time
+   * @return null where the file tells nothing of that time, and no interval to expect it from
+   */
+  static @Nullable BeforeSeason of(
+      Tools tools, CycleRecord cycle, Clock clock, StageResult care, boolean over) {
+    if (!asked(cycle) && !(over && hasInterval(cycle))) {
       return null;
     }
     return new BeforeSeason(next(tools, cycle, clock), checks(care));
@@ -105,13 +123,7 @@ final class SeasonAhead {
   }
 
   private static @Nullable NextSeason next(Tools tools, CycleRecord cycle, Clock clock) {
-    List<LocalDate> bloods =
-        Stream.concat(
-                cycle.earlierCycles().stream().map(EarlierCycle::firstBloodOn),
-                Stream.ofNullable(cycle.firstBlood().on()))
-            .distinct()
-            .sorted()
-            .toList();
+    List<LocalDate> bloods = bloods(cycle);
     if (bloods.isEmpty()) {
       return null;
     }
@@ -122,6 +134,16 @@ final class SeasonAhead {
       intervals.add(ChronoUnit.DAYS.between(bloods.get(i - 1), bloods.get(i)));
     }
     return intervals.isEmpty() ? usual(tools, last, today) : own(tools, last, today, intervals);
+  }
+
+  /** Days of first blood, each once, in order. */
+  private static List<LocalDate> bloods(CycleRecord cycle) {
+    return Stream.concat(
+            cycle.earlierCycles().stream().map(EarlierCycle::firstBloodOn),
+            Stream.ofNullable(cycle.firstBlood().on()))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private static NextSeason usual(Tools tools, LocalDate last, LocalDate today) {

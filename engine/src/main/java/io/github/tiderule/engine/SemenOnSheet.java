@@ -34,9 +34,15 @@ final class SemenOnSheet {
   private final @Nullable Insemination described;
   private final Semen kind;
   private final @Nullable SemenInHand inHand;
+  private final double bodyHeatFromC;
 
   private SemenOnSheet(
-      SemenPlan plan, @Nullable Insemination described, Semen kind, @Nullable SemenInHand inHand) {
+      Parameters parameters,
+      SemenPlan plan,
+      @Nullable Insemination described,
+      Semen kind,
+      @Nullable SemenInHand inHand) {
+    this.bodyHeatFromC = parameters.value("care.arrival.fahrenheit");
     this.plan = plan;
     this.described = described;
     this.kind = kind;
@@ -47,14 +53,14 @@ final class SemenOnSheet {
     @Nullable Insemination described = cycle.insemination();
     SemenPlan plan = cycle.semenPlan();
     if (described == null) {
-      return new SemenOnSheet(plan, null, plan.semen(), null);
+      return new SemenOnSheet(parameters, plan, null, plan.semen(), null);
     }
     List<Semen> there = kinds(described);
     Semen kind =
         there.isEmpty() || there.contains(plan.semen())
             ? plan.semen() == Semen.NATURAL ? Semen.FRESH : plan.semen()
             : there.get(0);
-    return new SemenOnSheet(plan, described, kind, inHand(described, kind, parameters));
+    return new SemenOnSheet(parameters, plan, described, kind, inHand(described, kind, parameters));
   }
 
   private static List<Semen> kinds(Insemination described) {
@@ -103,16 +109,23 @@ final class SemenOnSheet {
     return wanted == null ? 1 : wanted;
   }
 
-  /** The semen's own temperature, in degrees Celsius, if measured. */
+  /**
+   * The semen's own temperature, in degrees Celsius, if measured. What a box shows that would be
+   * ice or body heat is no temperature to bring anything to.
+   */
   @Nullable Double temperatureC() {
     if (described == null) {
       return null;
     }
     return switch (kind) {
       case FRESH -> described.ejaculate() == null ? null : described.ejaculate().temperatureC();
-      case CHILLED -> described.arrival() == null ? null : described.arrival().temperatureC();
+      case CHILLED -> described.arrival() == null ? null : cool(described.arrival().temperatureC());
       case FROZEN, NATURAL -> null;
     };
+  }
+
+  private @Nullable Double cool(@Nullable Double celsius) {
+    return celsius != null && celsius >= 0 && celsius < bodyHeatFromC ? celsius : null;
   }
 
   /**

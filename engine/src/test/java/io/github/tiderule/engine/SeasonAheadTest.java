@@ -114,6 +114,40 @@ class SeasonAheadTest {
   }
 
   @Test
+  void herIntervalsAreEnoughToBeToldOfTheNextSeason() {
+    Advice advice = advice("2026-11-20", Background.unknown(), "2026-01-01", "2026-07-03");
+    BeforeSeason before = Objects.requireNonNull(advice.beforeSeason());
+    assertThat(Objects.requireNonNull(before.next()).expected(), is(LocalDate.parse("2027-01-02")));
+    assertThat(before.checks().get(0).state(), is("due"));
+    assertThat(advice.action().headline(), containsString("No season has begun"));
+  }
+
+  /** 183 days from 3 July 2026 to 2 January 2027, and as many before: the next on 4 July 2027. */
+  @Test
+  void theNextSeasonIsToldOfOnceThisOneIsOver() {
+    assertThat(bredOnce("2027-01-10").beforeSeason(), is(nullValue()));
+    BeforeSeason over = Objects.requireNonNull(bredOnce("2027-03-10").beforeSeason());
+    assertThat(Objects.requireNonNull(over.next()).expected(), is(LocalDate.parse("2027-07-04")));
+    assertThat(over.checks().isEmpty(), is(true));
+  }
+
+  private static Advice bredOnce(String today) {
+    return TIDERULE.advise(
+        new CycleRecord(
+            Instant.parse(today + "T11:00:00Z"),
+            ZoneId.of("Europe/Vienna"),
+            Female.unknown(),
+            List.of(
+                new EarlierCycle(LocalDate.parse("2026-01-01"), null),
+                new EarlierCycle(LocalDate.parse("2026-07-03"), null)),
+            List.of(),
+            new FirstBlood(LocalDate.parse("2027-01-02"), Certainty.SEEN),
+            List.of(),
+            SemenPlan.naturalUnlimited(),
+            LaboratoryHours.unknown()));
+  }
+
+  @Test
   void aPositiveBrucellaTestEndsTheTalk() {
     Background positive =
         new Background(

@@ -6,16 +6,25 @@ import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.LaboratoryHours;
+import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Neutrophils;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.OrderTerms;
+import io.github.tiderule.rules.fact.Outcome;
+import io.github.tiderule.rules.fact.PregnancyScan;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.ScanFinding;
 import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.Sign;
+import io.github.tiderule.rules.fact.SignKind;
 import io.github.tiderule.rules.fact.Smear;
+import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentKind;
 import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.kennel.Background;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -39,7 +48,9 @@ final class TimedSeason {
   private @Nullable Integer doses;
   private @Nullable OrderTerms order;
   private @Nullable Double travelHours;
+  private final List<Treatment> treatments = new ArrayList<>();
   private LaboratoryHours laboratory = LaboratoryHours.unknown();
+  private Outcome outcome = Outcome.unknown();
 
   private TimedSeason(FirstBlood firstBlood) {
     this.firstBlood = firstBlood;
@@ -92,6 +103,31 @@ final class TimedSeason {
     return this;
   }
 
+  TimedSeason lh(String at, boolean positive) {
+    observations.add(new LhTest(next("l"), at(at), positive));
+    return this;
+  }
+
+  TimedSeason sign(String at, SignKind sign) {
+    observations.add(new Sign(next("s"), at(at), sign, true));
+    return this;
+  }
+
+  TimedSeason scan(String at, ScanFinding finding, int fetuses) {
+    observations.add(new PregnancyScan(next("u"), at(at), finding, List.of(), List.of(), fetuses));
+    return this;
+  }
+
+  TimedSeason treated(String day) {
+    treatments.add(new Treatment(TreatmentKind.PROGESTOGEN, LocalDate.parse("2027-" + day)));
+    return this;
+  }
+
+  TimedSeason ended(Outcome outcome) {
+    this.outcome = outcome;
+    return this;
+  }
+
   TimedSeason with(Semen semen, Route route, @Nullable Integer doses) {
     this.semen = semen;
     this.route = route;
@@ -138,10 +174,13 @@ final class TimedSeason {
         ZONE,
         Female.unknown(),
         List.of(),
-        List.of(),
+        treatments,
         firstBlood,
         observations,
         new SemenPlan(semen, route, doses, null, null, null, available, order, travelHours),
-        laboratory);
+        laboratory,
+        outcome,
+        null,
+        Background.unknown());
   }
 }

@@ -200,7 +200,8 @@ public final class RuleBase {
   /**
    * Runs one stage over some facts. The order of the facts does not matter.
    *
-   * @param facts immutable records; the stage's parameters are added to them
+   * @param facts immutable records; the stage's parameters are added to them, but for those of
+   *     rules that cannot speak of such facts
    */
   public StageResult run(Stage stage, Collection<?> facts) {
     List<Object> sorted = sorted(facts);
@@ -208,7 +209,7 @@ public final class RuleBase {
     KieSession session = rules.base().newKieSession();
     try {
       Recorder recorder = Recorder.listeningTo(session, rules.cards());
-      for (Parameter parameter : parameters.of(stage.word())) {
+      for (Parameter parameter : rules.parameters(parameters.of(stage.word()), sorted)) {
         session.insert(parameter);
       }
       for (Object fact : sorted) {

@@ -1,9 +1,13 @@
 package io.github.tiderule.rules;
 
+import io.github.tiderule.rules.condition.Needs;
 import io.github.tiderule.rules.condition.RuleConditions;
+import io.github.tiderule.rules.parameter.Parameter;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +20,15 @@ final class StageRules {
   private final Map<String, RuleCard> cards;
   private final List<Model> models;
   private final RuleTexts texts;
-  private volatile @Nullable Map<String, RuleConditions> conditions;
+  private volatile @Nullable Apart apart;
+
+  /**
+   * The rules taken apart.
+   *
+   * @param conditions by rule name
+   * @param needs what they cannot do without; empty where that cannot be told of one of them
+   */
+  private record Apart(Map<String, RuleConditions> conditions, Optional<Needs> needs) {}
 
   StageRules(KieBase base, Map<String, RuleCard> cards, List<Model> models, RuleTexts texts) {
     this.base = base;
@@ -44,20 +56,36 @@ final class StageRules {
    * told one by one.
    */
   Map<String, RuleConditions> conditions() {
-    Map<String, RuleConditions> ready = conditions;
+    return apart().conditions();
+  }
+
+  /** Those of the stage's parameters that could matter to some facts. */
+  List<Parameter> parameters(List<Parameter> all, Collection<?> facts) {
+    return apart().needs().map(needs -> needs.of(all, facts)).orElse(all);
+  }
+
+  private Apart apart() {
+    Apart ready = apart;
     if (ready == null) {
-      ready = new TreeMap<>();
-      for (Model model : models) {
-        for (Rule rule : model.getRules()) {
-          try {
-            ready.put(rule.getName(), ConditionReader.read(rule, texts.imports(rule.getName())));
-          } catch (ConditionReader.Unreadable e) {
-            // such a rule works like any other; it is only not explained, and a test names it
-          }
-        }
-      }
-      conditions = ready;
+      ready = takenApart();
+      apart = ready;
     }
     return ready;
+  }
+
+  private Apart takenApart() {
+    Map<String, RuleConditions> conditions = new HashMap<>();
+    boolean whole = true;
+    for (Model model : models) {
+      for (Rule rule : model.getRules()) {
+        try {
+          conditions.put(rule.getName(), ConditionReader.read(rule, texts.imports(rule.getName())));
+        } catch (ConditionReader.Unreadable e) {
+          // such a rule works like any other; it is only not explained, and a test names it
+          whole = false;
+        }
+      }
+    }
+    return new Apart(conditions, whole ? Needs.ofRules(conditions.values()) : Optional.empty());
   }
 }

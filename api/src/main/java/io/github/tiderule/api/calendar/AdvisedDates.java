@@ -6,6 +6,7 @@ import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
 import io.github.tiderule.api.problem.Problems;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> planned) {
 
   private static final long DUE_HOURS = 1;
+  private static final String WHELPED = "whelped";
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter CLOCK =
@@ -69,6 +71,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         name + ": whelping, if she conceives",
         "Nine times in ten within these days. Counted from ovulation, not from a mating.");
     addMilestones(planned, members, name);
+    addWhelped(planned, members, name);
     Node.Members action = members.members("action");
     return new AdvisedDates(
         there(instant(members, "asOf")),
@@ -194,6 +197,29 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               name + ": " + there(milestone.text("kind")).replace('-', ' '),
               safe(there(milestone.text("title")))
                   + ". Counted from ovulation, not from a mating."));
+    }
+  }
+
+  /** In the place of the days in which she was expected to whelp, the day on which she did. */
+  private static void addWhelped(List<Planned> planned, Node.Members advice, String name) {
+    Node.Members pregnancy = advice.members("pregnancy");
+    if (pregnancy == null) {
+      return;
+    }
+    for (Node.Members one : pregnancy.objects("happened")) {
+      if (WHELPED.equals(one.text("kind"))) {
+        OffsetDateTime noon =
+            LocalDate.parse(there(one.text("on")))
+                .atTime(LocalTime.NOON)
+                .atOffset(there(instant(advice, "asOf")).getOffset());
+        planned.add(
+            new Planned(
+                EntryKind.WHELPING,
+                noon,
+                noon,
+                name + ": " + WHELPED,
+                safe(there(one.text("text"))) + "."));
+      }
     }
   }
 

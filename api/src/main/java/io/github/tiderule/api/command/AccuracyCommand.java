@@ -1,8 +1,11 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.json.AccuracyJson;
 import io.github.tiderule.api.json.Layout;
+import io.github.tiderule.api.record.PastSeasons;
+import io.github.tiderule.api.record.Store;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.WhelpedSeason;
@@ -10,12 +13,17 @@ import io.github.tiderule.engine.advice.LookBack;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
-/** {@code accuracy}: past seasons one a line in, whelpings beside their forecasts out. */
+/**
+ * {@code accuracy}: past seasons one a line in, or those of the record, whelpings beside their
+ * forecasts out.
+ */
 final class AccuracyCommand {
 
   private final Streams streams;
@@ -49,6 +57,33 @@ final class AccuracyCommand {
     } catch (Given.Unreadable e) {
       return files.refuse(e.getMessage());
     }
+    return print();
+  }
+
+  /**
+   * Of every season of a record whose whelping is known.
+   *
+   * @param user whose females alone; absent for all
+   * @throws IOException if the answer cannot be written
+   */
+  int run(Store store, @Nullable Person user, Instant now) throws IOException {
+    PastSeasons.Compared compared =
+        store
+            .read(
+                ledger ->
+                    PastSeasons.of(
+                        ledger,
+                        wanted ->
+                            user == null
+                                ? ledger.females().all(wanted)
+                                : ledger.females().seenBy(user.key(), false, wanted)))
+            .compared(Integer.MAX_VALUE, now, engine.get().advise());
+    seasons.addAll(compared.seasons());
+    others += compared.others();
+    return print();
+  }
+
+  private int print() throws IOException {
     new Output(streams.out())
         .print(
             json

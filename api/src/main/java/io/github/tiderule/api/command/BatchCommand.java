@@ -1,14 +1,6 @@
 package io.github.tiderule.api.command;
 
 import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
-import io.github.tiderule.api.json.AdviceJson;
-import io.github.tiderule.api.json.Layout;
-import io.github.tiderule.api.json.ProblemsJson;
-import io.github.tiderule.api.problem.Problem;
-import io.github.tiderule.api.problem.ProblemCode;
-import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.advice.Advice;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,7 +8,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -33,17 +24,9 @@ final class BatchCommand {
   private static final int LEAST_THREADS = 2;
   private static final int OUTPUT_BYTES = 1 << 16;
 
-  private enum Outcome {
-    ANSWERED,
-    REFUSED,
-    FAULT
-  }
-
-  private record Answer(Outcome outcome, String line) {}
-
   private final Streams streams;
   private final Supplier<Engine> engine;
-  private final Deque<Future<Answer>> held = new ArrayDeque<>();
+  private final Deque<Future<LineAnswer>> held = new ArrayDeque<>();
   private boolean anyRefused;
   private boolean anyFault;
 
@@ -67,7 +50,9 @@ final class BatchCommand {
             });
     try (InputStream in = file.open(streams)) {
       OutputStream out = new BufferedOutputStream(streams.out(), OUTPUT_BYTES);
-      run(new InputLines(in, CycleFile.MOST_BYTES), out, workers);
+      Progress progress = Progress.of(streams, file.size(), System::nanoTime);
+      run(new InputLines(in, CycleFile.MOST_BYTES), out, workers, progress);
+      progress.end();
     } catch (Given.Unreadable e) {
       new Output(streams.err()).print(e.getMessage() + "\n");
       return ExitStatus.REFUSED;
@@ -82,17 +67,22 @@ final class BatchCommand {
     return anyRefused ? ExitStatus.SOME_REFUSED : ExitStatus.DONE;
   }
 
-  private void run(InputLines lines, OutputStream out, ExecutorService workers) throws IOException {
+  private void run(InputLines lines, OutputStream out, ExecutorService workers, Progress progress)
+      throws IOException {
     long number = 0;
     for (byte[] line = lines.next(); line != null; line = lines.next()) {
       number++;
-      if (!isBlank(line)) {
+      progress.read(line.length + 1L);
+      if (!LineAnswer.isBlank(line)) {
         byte[] text = line;
         long place = number;
-        held.add(workers.submit(() -> answer(place, text)));
+        held.add(
+            workers.submit(
+                () -> LineAnswer.of(place, text, cycle -> engine.get().advise().apply(cycle))));
       }
       while (held.size() >= MOST_HELD || (!held.isEmpty() && held.element().isDone())) {
         write(held.remove(), out);
+        progress.answered();
       }
       if (!lines.ready()) {
         // Whoever feeds us line by line may wait for the answer before the next one.
@@ -102,15 +92,6 @@ final class BatchCommand {
     writeAll(out);
   }
 
-  private static boolean isBlank(byte[] line) {
-    for (byte character : line) {
-      if (character != ' ' && character != '\t' && character != '\r') {
-        return false;
-      }
-    }
-    return true;
-  }
-
   private void writeAll(OutputStream out) throws IOException {
     while (!held.isEmpty()) {
       write(held.remove(), out);
@@ -118,8 +99,8 @@ final class BatchCommand {
     out.flush();
   }
 
-  private void write(Future<Answer> future, OutputStream out) throws IOException {
-    Answer answer;
+  private void write(Future<LineAnswer> future, OutputStream out) throws IOException {
+    LineAnswer answer;
     try {
       answer = future.get();
     } catch (ExecutionException e) {
@@ -128,24 +109,8 @@ final class BatchCommand {
       Thread.currentThread().interrupt();
       throw new IOException("interrupted", e);
     }
-    anyRefused |= answer.outcome() == Outcome.REFUSED;
-    anyFault |= answer.outcome() == Outcome.FAULT;
-    out.write(answer.line().getBytes(StandardCharsets.UTF_8));
-  }
-
-  private Answer answer(long number, byte[] line) {
-    try {
-      Reading reading = CycleFile.read(line);
-      if (reading instanceof Reading.Refused refused) {
-        return new Answer(Outcome.REFUSED, ProblemsJson.ofLine(number, refused.problems()));
-      }
-      CycleRecord cycle = ((Reading.Read) reading).cycle();
-      Advice advice = engine.get().advise().apply(cycle);
-      return new Answer(Outcome.ANSWERED, AdviceJson.text(advice, Layout.ONE_LINE));
-    } catch (RuntimeException | StackOverflowError e) {
-      Problem fault =
-          Problem.of("", ProblemCode.INTERNAL_FAULT, "a fault of ours: " + Fault.words(e));
-      return new Answer(Outcome.FAULT, ProblemsJson.ofLine(number, List.of(fault)));
-    }
+    anyRefused |= answer.outcome() == LineAnswer.Outcome.REFUSED;
+    anyFault |= answer.outcome() == LineAnswer.Outcome.FAULT;
+    out.write(answer.text().getBytes(StandardCharsets.UTF_8));
   }
 }

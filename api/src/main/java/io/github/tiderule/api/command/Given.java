@@ -52,6 +52,15 @@ record Given(String name) {
     }
   }
 
+  /** How many bytes it has; 0 where nobody knows before they are read. */
+  long size() {
+    try {
+      return name.equals(STANDARD_INPUT) ? 0 : Files.size(Path.of(name));
+    } catch (InvalidPathException | IOException e) {
+      return 0;
+    }
+  }
+
   /** Its first bytes, at most so many. */
   byte[] bytes(Streams streams, int most) throws Unreadable {
     try (InputStream in = open(streams)) {

@@ -125,12 +125,22 @@ public final class Program {
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
-      case Specs.ACCURACY ->
-          new AccuracyCommand(streams, chosen, parsed.hasMatchedOption(Specs.JSON))
-              .run(file(parsed));
+      case Specs.ACCURACY -> accuracy(parsed, chosen);
       case Specs.RULEBOOK -> new RulebookCommand(streams, chosen).run(format(parsed));
       default -> new RecordCommands(streams, chosen).run(command, parsed);
     };
+  }
+
+  private int accuracy(ParseResult parsed, Supplier<Engine> chosen) throws IOException {
+    if (!parsed.hasMatchedOption(Specs.RECORD)) {
+      return new AccuracyCommand(streams, chosen, parsed.hasMatchedOption(Specs.JSON))
+          .run(file(parsed));
+    }
+    if (parsed.hasMatchedPositional(0)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(), "Give a FILE or --record, not both.");
+    }
+    return new RecordCommands(streams, chosen).run(Specs.ACCURACY, parsed);
   }
 
   private int fhir(ParseResult parsed) throws IOException {

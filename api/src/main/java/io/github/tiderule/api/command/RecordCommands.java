@@ -94,6 +94,9 @@ final class RecordCommands {
       }
       case RecordSpecs.EXPORT -> export(store, parsed);
       case RecordSpecs.IMPORT -> takeIn(store, parsed, now);
+      case Specs.ACCURACY ->
+          new AccuracyCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON))
+              .run(store, user(store, parsed), now);
       case RecordSpecs.USERS -> new UsersCommand(streams).run(store, parsed, now);
       default -> throw new IllegalStateException("no such command: " + command);
     };

@@ -92,7 +92,7 @@ final class RecordSpecs {
         .addPositional(positional("1", "0..1", "NAME", "The user's name."));
   }
 
-  private static OptionSpec user(String description) {
+  static OptionSpec user(String description) {
     return OptionSpec.builder(USER)
         .type(String.class)
         .paramLabel("NAME")
@@ -101,15 +101,18 @@ final class RecordSpecs {
   }
 
   private static CommandSpec onRecord(String name, String description) {
-    return Specs.command(name, description)
-        .addOption(
-            OptionSpec.builder(DATA)
-                .type(String.class)
-                .paramLabel("DIR")
-                .description(
-                    "Where the record is: a directory, or a jdbc:postgresql: address.",
-                    "Otherwise " + DATA_VARIABLE + " says it, or it is ~/.tiderule.")
-                .build());
+    return Specs.command(name, description).addOption(data());
+  }
+
+  /** Says where the record is. */
+  static OptionSpec data() {
+    return OptionSpec.builder(DATA)
+        .type(String.class)
+        .paramLabel("DIR")
+        .description(
+            "Where the record is: a directory, or a jdbc:postgresql: address.",
+            "Otherwise " + DATA_VARIABLE + " says it, or it is ~/.tiderule.")
+        .build();
   }
 
   private static PositionalParamSpec positional(

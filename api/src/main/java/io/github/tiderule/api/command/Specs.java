@@ -17,6 +17,7 @@ final class Specs {
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
   static final String AS_OF = "--as-of";
+  static final String RECORD = "--record";
   static final String SINCE = "--since";
   static final String SERVICES = "--services";
   static final String LINES = "--lines";
@@ -181,6 +182,13 @@ final class Specs {
     return command(
             ACCURACY,
             "Reads past seasons one a line, and compares each whelping with its forecast.")
+        .addOption(
+            OptionSpec.builder(RECORD)
+                .type(boolean.class)
+                .description("Take the seasons of the record instead.")
+                .build())
+        .addOption(RecordSpecs.data())
+        .addOption(RecordSpecs.user("With --record: only the females of this user."))
         .addOption(
             OptionSpec.builder(JSON)
                 .type(boolean.class)

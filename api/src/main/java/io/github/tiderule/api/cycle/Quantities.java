@@ -13,7 +13,7 @@ final class Quantities {
 
   private static final double MILLION = 1e6;
   private static final Range CELSIUS = Range.of(0, 45, "°C");
-  private static final Range CELSIUS_ON_ARRIVAL = Range.of(-30, 45, "°C");
+  private static final Range CELSIUS_ON_ARRIVAL = Range.of(-30, 60, "°C");
   private static final Range VOLUME = Range.positive(200, "mL");
   private static final Range DENSITY = Range.of(0, 5000, "million per mL");
   private static final Range DENSITY_WANTED = Range.positive(5000, "million per mL");
@@ -50,6 +50,7 @@ final class Quantities {
     return field.measure(CELSIUS, Quantities::inCelsius);
   }
 
+  /** Of a box as it arrived: one left in the sun is news, not a slip. */
   static @Nullable Double celsiusOnArrival(Field field) {
     return field.measure(CELSIUS_ON_ARRIVAL, Quantities::inCelsius);
   }

@@ -46,7 +46,16 @@ final class PregnancyJson {
                 json.text("kind", flag.kind())
                     .text("text", flag.text())
                     .text("rule", flag.rule())
-                    .texts("sources", flag.sources()));
+                    .texts("sources", flag.sources()))
+        .objects(
+            "happened",
+            pregnancy.happened(),
+            one ->
+                json.text("kind", one.kind())
+                    .day("on", one.on())
+                    .whole("daysAfterOvulation", one.daysAfterOvulation())
+                    .text("text", one.text())
+                    .text("observation", one.observation()));
   }
 
   private static void caesarean(Document json, Caesarean caesarean) {

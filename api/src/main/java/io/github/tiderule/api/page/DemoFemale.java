@@ -17,6 +17,9 @@ import java.util.List;
 /** A female that does not exist, in the middle of a season, to look around with. */
 final class DemoFemale {
 
+  /** Where she is said to be, where the browser does not tell where its user is. */
+  static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+
   /** What marks her, in her name. */
   static final String MARK = "(invented)";
 

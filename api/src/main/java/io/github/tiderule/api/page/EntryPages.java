@@ -10,6 +10,7 @@ import io.github.tiderule.api.page.plan.Observed;
 import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Change;
 import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Entering an observation, and what became of one. */
@@ -40,6 +42,7 @@ public final class EntryPages {
    *
    * @param was what is corrected; absent for a new one
    * @param lastUnit the unit of the last value; absent where there was none
+   * @param asked what is asked about it, with its readings; absent where nothing is
    * @param history what became of it so far, last first; empty for a new one
    * @param takenBack whether it counts no more
    */
@@ -51,6 +54,7 @@ public final class EntryPages {
       Typed typed,
       @Nullable String was,
       @Nullable String lastUnit,
+      @Nullable String asked,
       List<Past> history,
       boolean takenBack) {}
 
@@ -98,6 +102,7 @@ public final class EntryPages {
             typed,
             null,
             remembered.unit(),
+            null,
             List.of(),
             false));
   }
@@ -225,7 +230,16 @@ public final class EntryPages {
             typed,
             Observed.words(document, frame.texts(), frame.words()),
             null,
+            ledger.advices().latest(season.cycle().key(), 1).stream()
+                .map(given -> asked(given, last(history), frame))
+                .flatMap(Stream::ofNullable)
+                .findFirst()
+                .orElse(null),
             past,
             last(history).change() == Change.RETRACTED));
+  }
+
+  private static @Nullable String asked(GivenAdvice given, Entry about, Frame frame) {
+    return Kept.question(given, about.observation(), frame.texts(), frame.words());
   }
 }

@@ -148,9 +148,7 @@ public final class FemalePages {
     Typed typed = Typed.of(call.form());
     String zone = typed.value("zone");
     ZoneId where =
-        ZoneRulesProvider.getAvailableZoneIds().contains(zone)
-            ? ZoneId.of(zone)
-            : call.environment().clock().getZone();
+        ZoneRulesProvider.getAvailableZoneIds().contains(zone) ? ZoneId.of(zone) : DemoFemale.ZONE;
     AtomicReference<Known.@Nullable Season> made = new AtomicReference<>();
     Answer answer =
         Forms.save(

@@ -53,6 +53,11 @@ public record Frame(
     return texts.say(key, parts);
   }
 
+  /** The text of a word of the wire. */
+  public String word(String family, String word) {
+    return texts.word(family, word);
+  }
+
   /** A key for one form, so that one sent twice is carried out once. */
   public String freshKey() {
     return UUID.randomUUID().toString();

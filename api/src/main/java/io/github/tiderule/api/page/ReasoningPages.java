@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.json.AdviceJson;
@@ -9,6 +10,7 @@ import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.plan.CurveView;
 import io.github.tiderule.api.page.plan.Standing;
 import io.github.tiderule.api.page.reasoning.Argued;
+import io.github.tiderule.api.page.reasoning.Day;
 import io.github.tiderule.api.page.reasoning.Filter;
 import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.CycleText;
@@ -19,13 +21,16 @@ import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
+import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Verdict;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The reasoning behind a plan on file, and what a vet signs about it. */
@@ -33,8 +38,10 @@ public final class ReasoningPages {
 
   private static final String OF_SEASON = SeasonPages.ONE + "/reasoning";
   private static final String ONE = "/advice/{advice}";
+  private static final Set<String> OPEN_STAGES = Set.of("findings", "timeline", "days");
   private static final int UNFIT = 422;
   private static final int LONGEST_NOTE = 2000;
+  private static final int LONGEST_NAME = 120;
 
   private ReasoningPages() {}
 
@@ -48,6 +55,8 @@ public final class ReasoningPages {
    * @param recordChanged whether something was entered or changed since
    * @param sameAnswer whether the engine and rules of today answer the same; where not, what is
    *     shown is their reasoning and not the one the plan was given by
+   * @param mayReview whether who looks may sign
+   * @param namesVet whether a vet's name is to be typed, since nobody signs in here
    * @param curve absent where timing is not talked of, or a part of the argument is asked for
    * @param open whether everything folded is to be shown
    */
@@ -62,6 +71,7 @@ public final class ReasoningPages {
       boolean sameAnswer,
       List<Signatures.Signed> signed,
       boolean mayReview,
+      boolean namesVet,
       Typed typed,
       Argued argued,
       @Nullable CurveView curve,
@@ -70,6 +80,21 @@ public final class ReasoningPages {
     /** The path of the page. */
     public String path() {
       return "/advice/" + advice;
+    }
+
+    /** Whether everything is shown: a part that was asked for is not folded away. */
+    public boolean unfolds() {
+      return open || !argued.filter().isEmpty();
+    }
+
+    /** Whether a stage is shown: what was found, when she ovulates and on which days to breed. */
+    public boolean opens(String stage) {
+      return unfolds() || OPEN_STAGES.contains(stage);
+    }
+
+    /** Whether a day is shown with its reasons: one she may be bred on. */
+    public boolean opens(Day day) {
+      return unfolds() || day.planned() || !day.verdict().equals(Verdict.AVOID.word());
     }
 
     /** What was signed about this plan, or about the others of the season. */
@@ -107,7 +132,7 @@ public final class ReasoningPages {
         Route.page(Route.Method.GET, OF_SEASON, Route.Need.ANYBODY, ReasoningPages::last),
         Route.page(Route.Method.POST, OF_SEASON, Route.Need.WRITER, ReasoningPages::keep),
         Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, ReasoningPages::show),
-        Route.page(Route.Method.POST, ONE, Route.Need.VET, ReasoningPages::sign));
+        Route.page(Route.Method.POST, ONE, Route.Need.WRITER, ReasoningPages::sign));
   }
 
   private static Answer last(Call call) {
@@ -171,7 +196,8 @@ public final class ReasoningPages {
             !held.now().equals(given.cycleFile()),
             AdviceJson.text(reasoning.advice(), Layout.ONE_LINE).equals(given.answer()),
             held.signed(),
-            call.person().role() == Role.VET,
+            mayReview(call.person()),
+            call.person().isLocal(),
             typed,
             argued,
             hasCurve(reasoning.advice(), filter)
@@ -193,21 +219,36 @@ public final class ReasoningPages {
     throw new IllegalStateException("the cycle file of advice " + given.key() + " is refused");
   }
 
+  /** Vets; and whoever uses a record nobody signs in to, for the vet who stands beside. */
+  private static boolean mayReview(Person person) {
+    return person.role() == Role.VET || person.isLocal();
+  }
+
   private static Answer sign(Call call) {
+    call.read(ledger -> new Known(call, ledger).advice());
+    if (!mayReview(call.person())) {
+      throw Refusal.notAllowed("Only a vet may do this.");
+    }
     Typed typed = Typed.of(call.form());
     Texts texts = Texts.in(Locale.ROOT);
+    // lines are joined: what is kept is one paragraph
+    String name = call.person().isLocal() ? typed.value("vet").replaceAll("\\s+", " ") : null;
+    if (name != null) {
+      if (name.isEmpty()) {
+        typed.refuse("vet", texts.say("fault.vet-missing"));
+      } else {
+        refuseUnfit(typed, "vet", name, LONGEST_NAME, texts);
+      }
+    }
     boolean agreed = typed.value("verdict").equals(Review.Verdict.AGREED.word());
     if (!agreed && !typed.value("verdict").equals(Review.Verdict.DISAGREED.word())) {
       typed.refuse("verdict", texts.say("fault.verdict"));
     }
-    // lines are joined: what is kept is one paragraph
     String note = typed.value("note").replaceAll("\\s+", " ");
     if (note.isEmpty() && !agreed) {
       typed.refuse("note", texts.say("fault.why"));
-    } else if (note.codePointCount(0, note.length()) > LONGEST_NOTE) {
-      typed.refuse("note", texts.say("fault.note-long", LONGEST_NOTE));
-    } else if (!note.codePoints().allMatch(Characters::isSafe)) {
-      typed.refuse("note", texts.say("problem.illegal-character"));
+    } else {
+      refuseUnfit(typed, "note", note, LONGEST_NOTE, texts);
     }
     if (!typed.isGood()) {
       return page(call, UNFIT, typed);
@@ -221,11 +262,21 @@ public final class ReasoningPages {
               .review(
                   given,
                   agreed ? Review.Verdict.AGREED : Review.Verdict.DISAGREED,
-                  note.isEmpty() ? null : note);
+                  note.isEmpty() ? null : note,
+                  name);
           return Answer.seeOther("/advice/" + given.advice().key() + "?done=signed");
         },
         ledger ->
             Answer.seeOther(
                 "/advice/" + new Known(call, ledger).advice().advice().key() + "?done=sign-again"));
+  }
+
+  private static void refuseUnfit(
+      Typed typed, String field, String written, int longest, Texts texts) {
+    if (written.codePointCount(0, written.length()) > longest) {
+      typed.refuse(field, texts.say("fault.note-long", longest));
+    } else if (!written.codePoints().allMatch(Characters::isSafe)) {
+      typed.refuse(field, texts.say("problem.illegal-character"));
+    }
   }
 }

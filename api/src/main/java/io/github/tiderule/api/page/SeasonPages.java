@@ -113,8 +113,7 @@ public final class SeasonPages {
         new Signatures(ledger, frame.words(), who.zone())
             .beside(who.season(), kept == null ? null : kept.key()),
         undo(call, ledger, who),
-        Observed.all(
-            standing.current(), standing.told().advice(), who.zone(), frame.texts(), frame.words()),
+        Observed.all(standing.current(), standing.told(), frame.texts(), frame.words()),
         remembered.form(),
         remembered.unit(),
         ObservationForm.KINDS);

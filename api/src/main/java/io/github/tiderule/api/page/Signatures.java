@@ -36,12 +36,14 @@ public final class Signatures {
   /**
    * What a vet signed.
    *
+   * @param typed whether the name was typed on this machine, where nobody signs in
    * @param advice key of the plan it is about
    * @param planAt the moment that plan was for
    * @param ofShown whether it is about the plan that is shown beside it
    */
   public record Signed(
       String by,
+      boolean typed,
       String at,
       boolean agreed,
       @Nullable String note,
@@ -77,7 +79,10 @@ public final class Signatures {
 
   private Signed signed(Review review, GivenAdvice given, @Nullable String shown) {
     return new Signed(
-        people.find(review.person()).map(Person::name).orElse(""),
+        review.typedName() == null
+            ? people.find(review.person()).map(Person::name).orElse("")
+            : review.typedName(),
+        review.typedName() != null,
         words.moment(review.at().atZone(zone).toOffsetDateTime()),
         review.verdict() == Review.Verdict.AGREED,
         review.note(),

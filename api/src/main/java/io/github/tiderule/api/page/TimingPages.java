@@ -1,23 +1,15 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
-import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.plan.Standing;
 import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.record.Cycle;
-import io.github.tiderule.api.record.Female;
-import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.PastSeasons;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.WhelpedSeason;
-import io.github.tiderule.engine.advice.LookBack;
-import io.github.tiderule.engine.change.Told;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -45,34 +37,29 @@ public final class TimingPages {
   /** A season, with the path of its page. */
   public record Line(String path, String words) {}
 
-  private record Past(String key, String whelpedOn, Standing.Held held) {}
-
-  private record Seen(List<Past> whelped, int others) {}
-
   static List<Route> all() {
     return List.of(Route.page(Route.Method.GET, "/timing", Route.Need.ANYBODY, TimingPages::show));
   }
 
   private static Answer show(Call call) {
-    Seen seen = call.read(ledger -> seen(call, ledger));
-    int most = Math.min(MOST_SEASONS, seen.whelped().size());
-    int others = seen.others();
-    List<String> paths = new ArrayList<>();
-    List<WhelpedSeason> seasons = new ArrayList<>();
-    for (Past past : seen.whelped().subList(0, most)) {
-      String file = past.held().file(past.held().cycle().moment(call.now()));
-      Told told = Standing.answered(file, call.environment().reason()).told();
-      LookBack back = told.advice().lookBack();
-      if (back == null) {
-        others++;
-      } else {
-        paths.add("/seasons/" + past.key());
-        seasons.add(WhelpedSeason.of(told.cycle(), back));
-      }
-    }
+    Person person = call.person();
+    PastSeasons.Compared compared =
+        call.read(
+                ledger ->
+                    PastSeasons.of(
+                        ledger,
+                        wanted ->
+                            ledger
+                                .females()
+                                .seenBy(person.key(), person.role().isOfTheClinic(), wanted)))
+            .compared(
+                MOST_SEASONS,
+                call.now(),
+                cycle -> call.environment().reason().apply(cycle).advice());
     Frame frame = Frame.of(call, Texts.in(Locale.ROOT).say("timing.title"));
+    List<String> paths = compared.keys().stream().map(key -> "/seasons/" + key).toList();
     return Templates.page(
-        "timing", timing(frame, paths, seasons, seen.whelped().size() - most, others));
+        "timing", timing(frame, paths, compared.seasons(), compared.leftOut(), compared.others()));
   }
 
   private static Timing timing(
@@ -98,32 +85,5 @@ public final class TimingPages {
             .toList(),
         leftOut,
         others);
-  }
-
-  /** Every season of every female one may see. */
-  private static Seen seen(Call call, Ledger ledger) {
-    Person person = call.person();
-    List<Past> whelped = new ArrayList<>();
-    int others = 0;
-    Page.Wanted wanted = Page.Wanted.FIRST;
-    while (true) {
-      Page<Female> page =
-          ledger.females().seenBy(person.key(), person.role().isOfTheClinic(), wanted);
-      for (Female female : page.items()) {
-        for (Cycle cycle : Seasons.of(ledger, female).all()) {
-          String on = Documents.text(Documents.of(cycle.document()), "outcome", "whelpedOn");
-          if (on == null) {
-            others++;
-          } else {
-            whelped.add(new Past(cycle.key(), on, Standing.Held.of(ledger, female, cycle)));
-          }
-        }
-      }
-      if (page.next() == null) {
-        whelped.sort(Comparator.comparing(Past::whelpedOn).reversed());
-        return new Seen(List.copyOf(whelped), others);
-      }
-      wanted = new Page.Wanted(page.next(), wanted.limit());
-    }
   }
 }

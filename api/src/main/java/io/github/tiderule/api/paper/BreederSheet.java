@@ -34,6 +34,7 @@ public final class BreederSheet {
                 plan::nextTest,
                 plan::howSure,
                 plan::whelping,
+                plan::beforeSeason,
                 (html, room) -> html.close().open("right"),
                 plan::vet,
                 plan::cautions,

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.LocalWords;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.report.Shares;
@@ -27,7 +28,9 @@ final class PlanParts {
 
   PlanParts(CycleRecord cycle, Advice advice) {
     this.advice = advice;
-    this.sections = AdviceReport.sections(cycle, advice);
+    KeyNames keys = new KeyNames(cycle);
+    this.sections =
+        AdviceReport.sections(cycle, advice).stream().map(section -> section.with(keys)).toList();
   }
 
   private Section section(String heading) {
@@ -98,7 +101,14 @@ final class PlanParts {
     part(html, Section.WHELPING, 3);
     part(html, Section.WHELPING_ONCE_BRED, 3);
     part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 3));
+    part(html, Section.HAPPENED, room.most(10, 9, 8, 7, 6, 5, 4, 2));
     part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 3));
+    part(html, Section.LOOKING_BACK, 3);
+  }
+
+  /** When the next season is expected, and what to see to before it. */
+  void beforeSeason(Html html, Room room) {
+    part(html, Section.BEFORE_SEASON, room.most(24, 20, 16, 12, 9, 7, 5, 2));
   }
 
   /** Cautions, those of the season first. */

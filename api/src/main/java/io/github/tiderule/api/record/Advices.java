@@ -40,7 +40,8 @@ public final class Advices {
         row.getString("person"),
         Rows.instant(row, "at"),
         Review.Verdict.valueOf(row.getString("verdict")),
-        row.getString("note"));
+        row.getString("note"),
+        row.getString("typed_name"));
   }
 
   /** One advice. */
@@ -91,14 +92,15 @@ public final class Advices {
   public void add(Review review) {
     handle
         .createUpdate(
-            "INSERT INTO review (id, advice, person, at, verdict, note)"
-                + " VALUES (:key, :advice, :person, :at, :verdict, :note)")
+            "INSERT INTO review (id, advice, person, at, verdict, note, typed_name)"
+                + " VALUES (:key, :advice, :person, :at, :verdict, :note, :typedName)")
         .bind("key", review.key())
         .bind("advice", review.advice())
         .bind("person", review.person())
         .bind("at", review.at().toEpochMilli())
         .bind("verdict", review.verdict().name())
         .bind("note", review.note())
+        .bind("typedName", review.typedName())
         .execute();
   }
 }

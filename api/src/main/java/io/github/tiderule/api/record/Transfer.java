@@ -114,7 +114,7 @@ public final class Transfer {
     return !files.isEmpty();
   }
 
-  private static List<Cycle> seasons(Ledger ledger, Female female) {
+  static List<Cycle> seasons(Ledger ledger, Female female) {
     return ledger.cycles().of(female.key(), new Page.Wanted("", 1000)).items();
   }
 

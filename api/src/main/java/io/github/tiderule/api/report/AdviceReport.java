@@ -10,6 +10,7 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Query;
 import io.github.tiderule.engine.advice.Warning;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -124,9 +125,13 @@ public final class AdviceReport {
                 + ": "
                 + Shares.inHundred(other.eggShare().mean())
                 + ". "
-                + other.note());
+                + capitalised(other.note()));
       }
     }
+  }
+
+  private static String capitalised(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private void bred(@Nullable Bred bred) {

@@ -41,7 +41,7 @@ public final class ObservationWords {
     }
     OffsetDateTime at = observation.at().atZone(cycle.zone()).toOffsetDateTime();
     return "the "
-        + kind(observation)
+        + measured(observation)
         + " of "
         + LocalWords.shortDay(at.toLocalDate())
         + ", "
@@ -56,11 +56,22 @@ public final class ObservationWords {
     return ids.stream().map(this::of).collect(Collectors.joining(", "));
   }
 
-  private static String kind(Observation observation) {
+  private static String measured(Observation observation) {
     if (observation instanceof Progesterone value) {
       String comparator = value.comparator() == null ? "" : value.comparator().word();
       String unit = value.statedUnit() == null ? "" : " " + value.statedUnit().word();
       return "progesterone " + comparator + plain(value.value()) + unit;
+    }
+    if (observation instanceof BodyTemperature reading) {
+      return "temperature " + plain(reading.celsius()) + " degrees C";
+    }
+    return kind(observation);
+  }
+
+  /** What kind of observation it is, without what was measured. */
+  static String kind(Observation observation) {
+    if (observation instanceof Progesterone) {
+      return "progesterone";
     }
     if (observation instanceof ProgesteroneBand) {
       return "progesterone band";
@@ -86,8 +97,8 @@ public final class ObservationWords {
     if (observation instanceof Radiograph) {
       return "radiograph";
     }
-    if (observation instanceof BodyTemperature reading) {
-      return "temperature " + plain(reading.celsius()) + " degrees C";
+    if (observation instanceof BodyTemperature) {
+      return "temperature";
     }
     return observation instanceof BreedingDone done ? done.semen().word() + " breeding" : "entry";
   }

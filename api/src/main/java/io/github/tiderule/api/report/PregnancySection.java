@@ -2,6 +2,7 @@ package io.github.tiderule.api.report;
 
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Caesarean;
+import io.github.tiderule.engine.advice.Happened;
 import io.github.tiderule.engine.advice.LookBack;
 import io.github.tiderule.engine.advice.Milestone;
 import io.github.tiderule.engine.advice.Pregnancy;
@@ -12,8 +13,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whelping, what is due in a pregnancy, days for a caesarean, red flags, and the whelping beside
- * its forecast: of these, what the moment asks for.
+ * Whelping, what is due in a pregnancy, what is past of it, days for a caesarean, red flags, and
+ * the whelping beside its forecast: of these, what the moment asks for.
  */
 final class PregnancySection {
 
@@ -22,6 +23,7 @@ final class PregnancySection {
   static void write(Page page, Advice advice) {
     whelping(page, advice.whelping(), advice.pregnancy() != null);
     milestones(page, advice);
+    happened(page, advice.pregnancy());
     caesarean(page, advice.caesarean());
     lookBack(page, advice.lookBack());
     redFlags(page, advice.pregnancy());
@@ -72,6 +74,24 @@ final class PregnancySection {
               + ".");
     }
     page.indented(2, "Counted from where ovulation may lie, not from a mating.");
+  }
+
+  private static void happened(Page page, @Nullable Pregnancy pregnancy) {
+    if (pregnancy == null || pregnancy.happened().isEmpty()) {
+      return;
+    }
+    page.heading(Section.HAPPENED);
+    for (Happened one : pregnancy.happened()) {
+      page.hanging(
+          2,
+          "-",
+          LocalWords.shortDay(one.on())
+              + ", day "
+              + one.daysAfterOvulation()
+              + " after ovulation: "
+              + one.text()
+              + ".");
+    }
   }
 
   private static void caesarean(Page page, @Nullable Caesarean caesarean) {

@@ -39,6 +39,9 @@ public record Section(String heading, List<Line> lines) {
   /** What is due in a pregnancy. */
   public static final String PREGNANCY = "Pregnancy calendar";
 
+  /** What is past of a pregnancy. */
+  public static final String HAPPENED = "What happened";
+
   /** Days for a planned caesarean. */
   public static final String CAESAREAN = "Days for a planned caesarean";
 
@@ -92,6 +95,15 @@ public record Section(String heading, List<Line> lines) {
     public String text() {
       return mark.isEmpty() || mark.equals("-") ? words : mark + " " + words;
     }
+  }
+
+  /** The same with names where keys of observations stand. */
+  public Section with(KeyNames keys) {
+    return new Section(
+        heading,
+        lines.stream()
+            .map(line -> new Line(line.indent(), line.mark(), keys.in(line.words())))
+            .toList());
   }
 
   /** The paragraphs as texts. */

@@ -177,7 +177,7 @@ final class AdviceRoutes {
         body.bytes(),
         ledger -> {
           Known.Given given = new Known(call, ledger).advice();
-          Review review = Recording.of(call, ledger).review(given, Body.there(verdict), note);
+          Review review = Recording.of(call, ledger).review(given, Body.there(verdict), note, null);
           return Answer.made(
               new Shown(call.person(), ledger).review(review),
               PATH + "/" + given.advice().key() + "/reviews");

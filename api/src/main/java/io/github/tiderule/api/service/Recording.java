@@ -245,8 +245,16 @@ public final class Recording {
     return given;
   }
 
-  /** Signs what a vet thinks of advice. */
-  public Review review(Known.Given given, Review.Verdict verdict, @Nullable String note) {
+  /**
+   * Signs what a vet thinks of advice.
+   *
+   * @param typedName the vet's name, in a record without users
+   */
+  public Review review(
+      Known.Given given,
+      Review.Verdict verdict,
+      @Nullable String note,
+      @Nullable String typedName) {
     Review review =
         new Review(
             Keys.next(call.now()),
@@ -254,7 +262,8 @@ public final class Recording {
             call.person().key(),
             call.now(),
             verdict,
-            note);
+            note,
+            typedName);
     ledger.advices().add(review);
     call.note(ledger, "advice-reviewed", review.key(), given.female().key());
     return review;

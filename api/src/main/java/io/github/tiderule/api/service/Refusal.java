@@ -80,7 +80,7 @@ public final class Refusal extends RuntimeException {
         Map.of("WWW-Authenticate", "Bearer realm=\"tiderule\""));
   }
 
-  static Refusal notAllowed(String detail) {
+  public static Refusal notAllowed(String detail) {
     return plain(403, "not-allowed", "Not allowed", detail);
   }
 

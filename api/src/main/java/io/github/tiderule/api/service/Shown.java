@@ -122,7 +122,7 @@ final class Shown {
         .text("advice", review.advice())
         .word("verdict", review.verdict())
         .text("note", review.note())
-        .text("by", name(review.person()))
+        .text("by", review.typedName() == null ? name(review.person()) : review.typedName())
         .instant("at", utc(review.at()));
   }
 

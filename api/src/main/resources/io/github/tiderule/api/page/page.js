@@ -138,6 +138,31 @@
     }
   }
 
+  // browsers of a few years ago neither print what is folded nor go to it
+  const folded = () => [...document.querySelectorAll("main details:not([open])")];
+  let unfolded = [];
+  addEventListener("beforeprint", () => {
+    unfolded = folded();
+    unfolded.forEach((one) => (one.open = true));
+  });
+  addEventListener("afterprint", () => unfolded.forEach((one) => (one.open = false)));
+  const reveal = () => {
+    const wanted = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    if (!wanted) {
+      return;
+    }
+    let moved = false;
+    for (let one = wanted.closest("details"); one; one = one.parentElement.closest("details")) {
+      moved = moved || !one.open;
+      one.open = true;
+    }
+    if (moved) {
+      wanted.scrollIntoView();
+    }
+  };
+  addEventListener("hashchange", reveal);
+  reveal();
+
   document.querySelector(".errors")?.focus();
   const notice = document.querySelector(".notice[role=status]");
   if (notice) {

@@ -12,14 +12,21 @@ import io.github.tiderule.api.json.Schemas;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.LookBack;
 import io.github.tiderule.engine.advice.Quantiles;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** {@code accuracy} about its lines and output; the engine's answer is a given one. */
 class AccuracyCommandTest {
 
   private static final OffsetDateTime FORETOLD = OffsetDateTime.parse("2027-03-18T12:00:00+01:00");
+
+  private static final String OUTCOME =
+      "\"outcome\": {\"pregnant\": true, \"whelpedOn\": \"2027-01-12\", \"litterSize\": 5}";
+
+  @TempDir private Path directory = Path.of("");
 
   private static Advice whelped() {
     Advice a = SampleAdvice.full();
@@ -94,6 +101,27 @@ class AccuracyCommandTest {
             containsString("No season has a whelping to compare yet."),
             containsString("1 season has no whelping to compare.")));
     assertThat(Schemas.againstAccuracy(Ran.with("", "accuracy", "--json").out()), is(empty()));
+  }
+
+  /** The record's own seasons, whose outcome it holds; the answer is the same as of their lines. */
+  @Test
+  void takesTheSeasonsOfTheRecord() {
+    String whelped =
+        lines(1).replaceFirst(",\\s*\"observations\"", ", " + OUTCOME + ", \"observations\"");
+    String data = directory.toString();
+    assertThat(Ran.with(whelped, "import", "--data", data).status(), is(ExitStatus.DONE));
+    Ran ofRecord =
+        Ran.withEngine(cycle -> whelped(), "", "accuracy", "--record", "--data", data, "--json");
+    assertThat(ofRecord.err(), ofRecord.status(), is(ExitStatus.DONE));
+    Ran ofLines = Ran.withEngine(cycle -> whelped(), whelped, "accuracy", "--json");
+    assertThat(ofRecord.out(), is(ofLines.out()));
+    assertThat(ofRecord.out(), containsString("\"errorDays\": 1"));
+    Ran nobody = Ran.with("", "accuracy", "--record", "--data", data, "--user", "nobody");
+    assertThat(nobody.status(), is(ExitStatus.REFUSED));
+    assertThat(nobody.err(), containsString("There is no user \"nobody\"."));
+    Ran both = Ran.with("", "accuracy", "--record", "--data", data, "seasons.ndjson");
+    assertThat(both.status(), is(ExitStatus.REFUSED));
+    assertThat(both.err(), containsString("not both"));
   }
 
   @Test

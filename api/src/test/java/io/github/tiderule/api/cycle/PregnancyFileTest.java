@@ -1,14 +1,25 @@
 package io.github.tiderule.api.cycle;
 
 import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.stringContainsInOrder;
 
+import io.github.tiderule.api.Seasons;
+import io.github.tiderule.api.calendar.AdvisedDates;
+import io.github.tiderule.api.calendar.CalendarFeed;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.Schemas;
+import io.github.tiderule.api.paper.BreederSheet;
+import io.github.tiderule.api.paper.PaperSize;
+import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.EarlierCycle;
@@ -18,10 +29,14 @@ import io.github.tiderule.rules.fact.Radiograph;
 import io.github.tiderule.rules.fact.ScanFinding;
 import io.github.tiderule.rules.fact.Sign;
 import io.github.tiderule.rules.fact.SignKind;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,6 +64,10 @@ class PregnancyFileTest {
        "outcome": {"pregnant": true, "whelpedOn": "2027-02-21", "litterSize": 5,
                    "pupsBornAlive": 5}}
       """;
+
+  private static final String STRAINING =
+      "{\"id\": \"s1\", \"kind\": \"sign\", \"at\": \"2027-02-20T11:00:00+01:00\","
+          + " \"sign\": \"straining\", \"present\": true}";
 
   private static CycleRecord read(String file) {
     Reading reading = CycleFile.read(file.getBytes(StandardCharsets.UTF_8));
@@ -101,6 +120,70 @@ class PregnancyFileTest {
     assertThat(engine.advise(whelped).lookBack() != null, is(true));
     assertThat(engine.advise(near).caesarean() != null, is(true));
     assertThat(engine.advise(near).pregnancy() != null, is(true));
+  }
+
+  /** A stop comes first; dates of the pregnancy and red flags stay, in every door but the plan. */
+  @Test
+  void afterAStopThePregnancyIsStillTold() throws IOException {
+    String stopped =
+        FILE.replaceAll("(?s),\\s*\"outcome\".*\\}\\}", "}")
+            .replace("2027-03-10T12:00:00+01:00", "2027-02-20T12:00:00+01:00")
+            .replaceAll("(?s),\\s*\\{\"id\": \"t1\".*?\\]", "]")
+            .replace("\"skeletonSeen\": true}]", "\"skeletonSeen\": true}, " + STRAINING + "]");
+    CycleRecord cycle = read(stopped);
+    Reasoning reasoning = Seasons.engine().reason(cycle);
+    String json = AdviceJson.text(reasoning.advice(), Layout.INDENTED);
+    assertThat(Schemas.againstAdvice(json), is(empty()));
+    assertThat(
+        json,
+        allOf(
+            containsString("\"level\": \"stop\""),
+            containsString("\"plan\": null"),
+            containsString("\"redFlags\": [\n"),
+            containsString("\"happened\": [\n"),
+            not(containsString("\"whelping\": null"))));
+    String report = AdviceReport.text(cycle, reasoning.advice());
+    assertThat(
+        report,
+        stringContainsInOrder(
+            "Call a vet now",
+            "Stop: She strains",
+            "WHELPING",
+            "WHAT HAPPENED",
+            "RED FLAGS AT WHELPING",
+            "Green discharge before the first pup: vet now."));
+    String calendar =
+        CalendarFeed.text(
+            "s", List.of(AdvisedDates.of(json, "Juniper")), Instant.parse("2027-02-20T11:00:00Z"));
+    assertThat(calendar, containsString("Juniper: whelping"));
+    try (PDDocument paper = Loader.loadPDF(BreederSheet.pdf(cycle, reasoning, PaperSize.A4))) {
+      assertThat(paper.getNumberOfPages(), is(1));
+      PDFTextStripper downwards = new PDFTextStripper();
+      downwards.setSortByPosition(true);
+      assertThat(
+          downwards.getText(paper),
+          stringContainsInOrder("Call a vet now", "Stop: She strains", "What happened"));
+      assertThat(
+          new PDFTextStripper().getText(paper).replaceAll("\\s+", " "),
+          allOf(
+              containsString("Green discharge before the first pup: vet now"),
+              containsString("Radiograph, 5 pups counted")));
+    }
+  }
+
+  @Test
+  void theCalendarHasTheWhelpingOnceItHappened() {
+    String json = AdviceJson.text(Seasons.engine().advise(read(FILE)), Layout.INDENTED);
+    String calendar =
+        CalendarFeed.text(
+            "s", List.of(AdvisedDates.of(json, "Juniper")), Instant.parse("2027-03-10T11:00:00Z"));
+    assertThat(
+        calendar,
+        allOf(
+            containsString("SUMMARY:Juniper: whelped"),
+            containsString("DTSTART;VALUE=DATE:20270221"),
+            containsString("She whelped\\, 5 pups\\, 5 born alive."),
+            not(containsString("s-milestone"))));
   }
 
   @ParameterizedTest

@@ -165,6 +165,11 @@ class BreederTest {
     browser.picture("question-1280");
     assertThat(browser.button("It is ng/mL").isDisplayed(), is(true));
     assertThat(browser.faults(), is(empty()));
+    browser.follow("Correct the entry instead");
+    assertThat(browser.text("#field-unit"), containsString("In which unit is the progesterone"));
+    assertThat(browser.text("#field-unit"), containsString("ng/mL: would be 8.4"));
+    assertThat(browser.text("#field-unit"), containsString("nmol/L: would be 2.6"));
+    browser.open(season);
     browser.press("It is nmol/L");
     assertThat(browser.all(".question"), is(empty()));
     assertThat(browser.text("#entries"), containsString("Progesterone 8.4 nmol/L"));
@@ -397,6 +402,10 @@ class BreederTest {
               .replaceAll("[0-9a-z]{26}", "one")
               .replaceAll("[^a-z0-9]+", "-");
       browser.picture(name + "-1280");
+      browser.dark(true);
+      assertThat(page + ", dark", browser.faint(), is(empty()));
+      browser.picture(name + "-1280-dark");
+      browser.dark(false);
       for (int pixels : List.of(360, 320)) {
         browser.width(pixels);
         assertThat(page + " at " + pixels, browser.tooWide(), is(lessThanOrEqualTo(0L)));

@@ -18,6 +18,9 @@ import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
@@ -105,6 +108,15 @@ final class Browser implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** Lets the pages believe that their reader prefers dark grounds, or light ones. */
+  void dark(boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
   }
 
   void connected(boolean connected) {
@@ -222,14 +234,34 @@ final class Browser implements AutoCloseable {
     }
   }
 
+  /** The words of the page as it is printed, with single spaces. */
+  String printed() {
+    Object data = driver.executeCdpCommand("Page.printToPDF", Map.of()).get("data");
+    try (PDDocument paper = Loader.loadPDF(Base64.getDecoder().decode(String.valueOf(data)))) {
+      return new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** What axe finds wrong with the page that is shown. */
   List<String> faults() {
+    return faults("['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']");
+  }
+
+  /** What axe finds too faint; all that changes with the colours. */
+  List<String> faint() {
+    return faults("['color-contrast', 'link-in-text-block']");
+  }
+
+  private List<String> faults(String wanted) {
     driver.executeScript(Axe.SCRIPT);
     Object found =
         driver.executeAsyncScript(
             "const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa',"
-                + " 'wcag22aa', 'best-practice']}).then(found => done(found.violations.map("
+                + "axe.run(document, {runOnly: "
+                + wanted
+                + "}).then(found => done(found.violations.map("
                 + "one => one.id + ': ' + one.nodes.map(node => node.html).join(' | '))),"
                 + " fault => done([String(fault)]))");
     List<String> faults = new ArrayList<>();

@@ -1,12 +1,14 @@
 package io.github.tiderule.api.page;
 
 import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
+import static org.hamcrest.Matchers.not;
 
 import io.github.tiderule.api.service.Desk;
 import org.junit.jupiter.api.AfterAll;
@@ -83,7 +85,7 @@ class LaterTest {
     assertThat(browser.tooWide(), is(lessThanOrEqualTo(0L)));
     browser.type("arrival-collectedAt", "2027-01-11T10:00");
     browser.type("arrival-arrivedAt", "2027-01-13T11:00");
-    browser.type("arrival-temperatureC", "48,2");
+    browser.type("arrival-temperatureC", "78");
     browser.type("arrival-volumeMl", "10");
     browser.type("arrival-concentrationMillionPerMl", "30");
     browser.type("arrival-progressivelyMotilePercent", "70");
@@ -94,7 +96,13 @@ class LaterTest {
     browser.press("Save and show the sheet");
     assertThat(
         browser.find("#field-arrival-temperatureC").getDomAttribute("aria-invalid"), is("true"));
+    assertThat(browser.text(".errors"), containsString("4 to 5 is right"));
     look("semen-refused");
+    browser.type("arrival-temperatureC", "48,2");
+    browser.press("Save and show the sheet");
+    assertThat(browser.text("#sheet"), containsString("where sperm die"));
+    browser.open(season + "/semen");
+    unfold();
     browser.type("arrival-temperatureC", "9,5");
     browser.press("Save and show the sheet");
     assertThat(browser.path(), is(season));
@@ -129,6 +137,9 @@ class LaterTest {
     browser.press("Save and show the plan");
     assertThat(browser.find("details.later").getDomProperty("open"), is("true"));
     assertThat(browser.text("#red-flags"), containsString("Call a vet at once"));
+    assertThat(browser.text("main"), containsString("Days for a planned caesarean"));
+    assertThat(browser.text("main"), containsString("Before day 61 after ovulation"));
+    assertThat(browser.text("main"), containsString("Too early "));
     browser.follow("Pregnancy scan");
     unfold();
     browser.choose("finding", "pregnant");
@@ -166,8 +177,49 @@ class LaterTest {
     browser.type("at", "2027-01-13T10:00");
     browser.press("Save and show the plan");
     assertThat(browser.text("#entries"), containsString("Waters broken"));
+    assertThat(browser.text("main"), containsString("Call a vet now; everything else waits."));
+    assertThat(browser.text("#red-flags"), containsString("hard straining without a pup"));
+    assertThat(browser.text("main"), containsString("Counted from ovulation, not from a mating"));
+    assertThat(browser.text("main"), containsString("Radiograph, 6 pups counted"));
+    assertThat(browser.text("main"), not(containsString("Days for a planned caesarean")));
     look("pregnant");
     outcome(season);
+  }
+
+  @Test
+  void theCalendarOfAPregnancyStaysAfterAStop() {
+    String season = season("Rowan", "2026-12-03");
+    enter(season, "1.2", "2026-12-11T08:00");
+    enter(season, "2.2", "2026-12-12T08:00");
+    enter(season, "5.8", "2026-12-14T08:00");
+    browser.open(season + "/enter/breeding");
+    browser.choose("semen", "natural");
+    browser.choose("route", "natural");
+    browser.type("at", "2026-12-15T10:00");
+    browser.press("Save and show the plan");
+    calendar();
+    assertThat(browser.text("main"), not(containsString("Days for a planned caesarean")));
+    look("calendar");
+    browser.follow("Sign or event");
+    browser.choose("sign", "collapse");
+    browser.choose("present", "yes");
+    browser.type("at", "2027-01-13T10:00");
+    browser.press("Save and show the plan");
+    assertThat(browser.text("main"), containsString("Call a vet now; everything else waits."));
+    calendar();
+    look("calendar-after-a-stop");
+  }
+
+  private void calendar() {
+    assertThat(browser.text("#red-flags"), containsString("vet the same day"));
+    assertThat(
+        browser.text("main"),
+        allOf(
+            containsString("Pregnancy calendar"),
+            containsString("Radiograph by a vet to count the pups"),
+            containsString("Set up the whelping box"),
+            containsString("Take her temperature morning and evening"),
+            containsString("Counted from where ovulation may lie, not from a mating.")));
   }
 
   private void outcome(String season) {
@@ -187,6 +239,7 @@ class LaterTest {
     browser.press("Save");
     assertThat(browser.path(), is(season));
     assertThat(browser.text("main"), containsString("She whelped on Wed 13 Jan 2027"));
+    assertThat(browser.text("main"), containsString("She whelped, 6 pups, 6 born alive"));
     assertThat(browser.text("#red-flags"), containsString("after whelping"));
     look("whelped");
     browser.open("/");

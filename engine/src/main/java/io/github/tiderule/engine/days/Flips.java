@@ -1,7 +1,6 @@
 package io.github.tiderule.engine.days;
 
 import io.github.tiderule.engine.timeline.ComingValue;
-import io.github.tiderule.engine.timeline.Outlook;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,12 +25,14 @@ public final class Flips {
   private static final int CELLS = 40;
   private static final double LOWEST = Math.log(0.1);
   private static final double HIGHEST = Math.log(60);
+  private static final double[] EDGES =
+      IntStream.rangeClosed(0, CELLS).mapToDouble(cell -> Math.exp(edge(cell))).toArray();
 
   private final DayTable table;
   private final ComingValue value;
   private final List<List<Integer>> plans;
   private final double[][] share;
-  private final double[] cumulative = new double[CELLS + 1];
+  private final double[] cumulative;
   private final double worth;
 
   private Flips(
@@ -44,6 +46,7 @@ public final class Flips {
     this.plans = plans;
     this.share = share;
     this.worth = worth;
+    cumulative = value.below(EDGES);
   }
 
   /**
@@ -71,9 +74,8 @@ public final class Flips {
       List<Integer> settled,
       Instant known,
       ComingValue value) {
-    double[] before = value.before();
     PlanSearch search =
-        table.search(value.ovulations(), before, parameters, forbidden, spacingHours);
+        table.search(value.ovulations(), value.before(), parameters, forbidden, spacingHours);
     List<List<Integer>> plans = new ArrayList<>();
     plans.add(best.slots());
     for (List<Integer> set : search.options(settled, best.slots().size())) {
@@ -89,29 +91,11 @@ public final class Flips {
     for (int p = 0; p < share.length; p++) {
       share[p] = search.shares().byOvulation(search.misses(plans.get(p)));
     }
-    Flips flips = new Flips(table, value, plans, share, parameters.value("planning.flip-share"));
-    flips.spread(before);
-    return flips;
+    return new Flips(table, value, plans, share, parameters.value("planning.flip-share"));
   }
 
   private static double edge(int cell) {
     return LOWEST + (HIGHEST - LOWEST) * cell / CELLS;
-  }
-
-  private void spread(double[] before) {
-    double[] edges = new double[CELLS + 1];
-    for (int c = 0; c <= CELLS; c++) {
-      edges[c] = Math.exp(edge(c));
-    }
-    Outlook outlook = value.between(edges);
-    double[] days = value.ovulations();
-    double sum = 0;
-    for (int c = 0; c <= CELLS; c++) {
-      for (int i = 0; i < days.length; i++) {
-        sum += before[i] * outlook.chance(c, days[i]);
-      }
-      cumulative[c] = sum;
-    }
   }
 
   /** Log of the value below which a share of the results would lie. */

@@ -12,6 +12,7 @@ final class Combination {
   private final Model model;
   private final Lattice peaks;
   private final double[] prior;
+  private final Evidence evidence;
   private final double[] peakLikelihood;
   private final Lattice ovulations;
   private final double[] ovulationLikelihood;
@@ -23,6 +24,7 @@ final class Combination {
     this.model = model;
     this.peaks = peaks;
     this.prior = prior;
+    this.evidence = evidence;
     lag = new Lag(model).kernel(peaks.step());
     ovulations = new Lattice(peaks.first(), peaks.count() + lag.length - 1, peaks.step());
     PeakEvidence peakEvidence = new PeakEvidence(model, evidence);
@@ -30,12 +32,43 @@ final class Combination {
     peakLikelihood = peakEvidence.on(peaks);
     ovulationLikelihood = ovulationEvidence.on(ovulations);
     sideWithoutOvulation = peakEvidence.withoutOvulation() * ovulationEvidence.withoutOvulation();
-    back = new double[peaks.count()];
-    for (int i = 0; i < back.length; i++) {
+    back = back();
+  }
+
+  /**
+   * The same with other evidence; what speaks of ovulation is weighed anew only where it differs.
+   */
+  private Combination(Combination other, Evidence evidence) {
+    this.model = other.model;
+    this.peaks = other.peaks;
+    this.prior = other.prior;
+    this.evidence = evidence;
+    lag = other.lag;
+    ovulations = other.ovulations;
+    PeakEvidence peakEvidence = new PeakEvidence(model, evidence);
+    OvulationEvidence ovulationEvidence = new OvulationEvidence(model, evidence);
+    peakLikelihood = peakEvidence.on(peaks);
+    sideWithoutOvulation = peakEvidence.withoutOvulation() * ovulationEvidence.withoutOvulation();
+    boolean same =
+        evidence.smears().equals(other.evidence.smears())
+            && evidence.scans().equals(other.evidence.scans());
+    ovulationLikelihood = same ? other.ovulationLikelihood : ovulationEvidence.on(ovulations);
+    back = same ? other.back : back();
+  }
+
+  /** The same with other evidence beside progesterone. */
+  Combination with(Evidence other) {
+    return new Combination(this, other);
+  }
+
+  private double[] back() {
+    double[] sum = new double[peaks.count()];
+    for (int i = 0; i < sum.length; i++) {
       for (int l = 0; l < lag.length; l++) {
-        back[i] += lag[l] * ovulationLikelihood[i + l];
+        sum[i] += lag[l] * ovulationLikelihood[i + l];
       }
     }
+    return sum;
   }
 
   /** Log of the evidence for a peak at each place, progesterone included. */

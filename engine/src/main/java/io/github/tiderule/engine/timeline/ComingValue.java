@@ -36,6 +36,7 @@ public final class ComingValue {
   private final Sink[] nodes;
   private final Lattice ovulations;
   private final double[] seen;
+  private final double[] mass;
   private final Evidence evidence;
   private final double day;
 
@@ -50,6 +51,12 @@ public final class ComingValue {
     seen = new OvulationEvidence(model, evidence).on(ovulations);
     this.evidence = evidence;
     this.day = day;
+    mass = new double[weight.length];
+    for (int i = 0; i < mass.length; i++) {
+      for (int l = 0; l < lag.length; l++) {
+        mass[i] += weight[i] * lag[l] * seen[i + l];
+      }
+    }
   }
 
   /** The normals of one LH peak. */
@@ -183,13 +190,34 @@ public final class ComingValue {
    * @param ngPerMl positive, on the scale of the series
    */
   public double below(double ngPerMl) {
-    double sum = 0;
-    double total = 0;
-    for (int i = 0; i < weight.length; i++) {
-      sum += weight[i] == 0 ? 0 : weight[i] * below(nodes[i], Math.log(ngPerMl));
-      total += weight[i];
+    return below(new double[] {ngPerMl})[0];
+  }
+
+  /**
+   * Probabilities of a result below each of some levels.
+   *
+   * @param ngPerMl positive, on the scale of the series
+   */
+  public double[] below(double[] ngPerMl) {
+    double most = 0;
+    for (double one : mass) {
+      most = Math.max(most, one);
     }
-    return sum / total;
+    double[] logs = Arrays.stream(ngPerMl).map(Math::log).toArray();
+    double[] sum = new double[logs.length];
+    double total = 0;
+    for (int i = 0; i < mass.length; i++) {
+      if (mass[i] > SLIGHT * most) {
+        total += mass[i];
+        for (int c = 0; c < logs.length; c++) {
+          sum[c] += mass[i] * below(nodes[i], logs[c]);
+        }
+      }
+    }
+    for (int c = 0; c < sum.length; c++) {
+      sum[c] /= total;
+    }
+    return sum;
   }
 
   /**

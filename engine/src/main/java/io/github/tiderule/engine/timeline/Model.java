@@ -2,6 +2,7 @@ package io.github.tiderule.engine.timeline;
 
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.parameter.Parameters;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,8 +11,11 @@ import org.apache.commons.csv.CSVRecord;
 /** The estimator's numbers and curves, read once. Immutable. */
 final class Model {
 
+  private static final String SCOPE = "timeline";
+
   final PopulationCurve curve;
   final Parameters parameters;
+  private final Map<String, Double> values = new HashMap<>();
   final OnsetPrior onset;
   final List<Plateau> plateaus;
 
@@ -52,6 +56,9 @@ final class Model {
 
   Model(Parameters parameters) {
     this.parameters = parameters;
+    parameters
+        .of(SCOPE)
+        .forEach(one -> values.put(one.id().substring(SCOPE.length() + 1), one.value()));
     onset = new OnsetPrior(parameters);
     curve = PopulationCurve.load(value("level.basal"));
     assays = Assay.load();
@@ -104,9 +111,17 @@ final class Model {
     return Double.parseDouble(row.get(column));
   }
 
-  /** The value of {@code timeline.<name>}. */
+  /**
+   * The value of {@code timeline.<name>}.
+   *
+   * @throws IllegalArgumentException if there is no such parameter
+   */
   double value(String name) {
-    return parameters.value("timeline." + name);
+    Double value = values.get(name);
+    if (value == null) {
+      throw new IllegalArgumentException("no parameter " + SCOPE + "." + name);
+    }
+    return value;
   }
 
   /** The ways a method may read, at least one. */

@@ -17,16 +17,19 @@ final class PopulationCurve {
   private static final double LAST = 130;
   private static final double PER_DAY = 64;
 
-  private final double[] logMean;
-  private final double[] baseShare;
+  /**
+   * Log of the level and its basal share, one after the other, since both are asked for at once.
+   */
+  private final double[] table;
+
   private final double basal;
 
   private PopulationCurve(double[] logMean, double basal) {
-    this.logMean = logMean;
     this.basal = basal;
-    baseShare = new double[logMean.length];
-    for (int i = 0; i < baseShare.length; i++) {
-      baseShare[i] = Math.min(1, basal * Math.exp(-logMean[i]));
+    table = new double[2 * logMean.length];
+    for (int i = 0; i < logMean.length; i++) {
+      table[2 * i] = logMean[i];
+      table[2 * i + 1] = Math.min(1, basal * Math.exp(-logMean[i]));
     }
   }
 
@@ -43,11 +46,11 @@ final class PopulationCurve {
             .mapToDouble(row -> Math.log(Double.parseDouble(row.get("ngPerMl"))))
             .toArray();
     MonotoneCurve curve = MonotoneCurve.of(day, log);
-    double[] table = new double[(int) ((LAST - FIRST) * PER_DAY) + 2];
-    for (int i = 0; i < table.length; i++) {
-      table[i] = curve.at(FIRST + i / PER_DAY);
+    double[] logMean = new double[(int) ((LAST - FIRST) * PER_DAY) + 2];
+    for (int i = 0; i < logMean.length; i++) {
+      logMean[i] = curve.at(FIRST + i / PER_DAY);
     }
-    return new PopulationCurve(table, basal);
+    return new PopulationCurve(logMean, basal);
   }
 
   /**
@@ -55,33 +58,33 @@ final class PopulationCurve {
    * mean of this curve and of a rest that comes on within a day.
    */
   PopulationCurve withRest(double days, double ngPerMl) {
-    double[] table = new double[logMean.length];
-    for (int i = 0; i < table.length; i++) {
+    double[] logMean = new double[table.length / 2];
+    for (int i = 0; i < logMean.length; i++) {
       double rest = ngPerMl * Normal.cdf((FIRST + i / PER_DAY + days) / 0.5);
-      table[i] = 0.25 * Math.log(Math.pow(Math.exp(logMean[i]), 4) + Math.pow(rest, 4));
+      logMean[i] = 0.25 * Math.log(Math.pow(Math.exp(table[2 * i]), 4) + Math.pow(rest, 4));
     }
-    return new PopulationCurve(table, basal);
+    return new PopulationCurve(logMean, basal);
   }
 
   /** Log of the population's level, ln ng/mL, at {@code days} after the LH peak. */
   double logMean(double days) {
-    return in(logMean, days);
+    return in(0, days);
   }
 
   /** Share of the level there that is basal, at most 1. */
   double baseShare(double days) {
-    return in(baseShare, days);
+    return in(1, days);
   }
 
-  private static double in(double[] table, double days) {
+  private double in(int which, double days) {
     double place = (days - FIRST) * PER_DAY;
     if (!(place > 0)) {
-      return table[0];
+      return table[which];
     }
-    int i = (int) place;
-    if (i >= table.length - 1) {
-      return table[table.length - 1];
+    int i = 2 * (int) place + which;
+    if (i >= table.length - 2) {
+      return table[table.length - 2 + which];
     }
-    return table[i] + (place - i) * (table[i + 1] - table[i]);
+    return table[i] + (place - (int) place) * (table[i + 2] - table[i]);
   }
 }

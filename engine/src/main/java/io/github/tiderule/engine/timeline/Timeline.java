@@ -83,8 +83,7 @@ public final class Timeline {
     List<Estimate.Pull> pulls = new ArrayList<>();
     for (Evidence.Item item : evidence.items()) {
       int r = progesterone.ids().indexOf(item.id());
-      Combination rest =
-          r >= 0 ? all : new Combination(model, lattice, onset, evidence.without(item.id()));
+      Combination rest = r >= 0 ? all : all.with(evidence.without(item.id()));
       Combination.Result without =
           rest.combine(
               weights.ordinary().but(r),
@@ -127,7 +126,7 @@ public final class Timeline {
       plateau |= all.plateauShare(ordinaryLog, plateauLog) > UNLIKELY;
     }
     outlines.add(
-        new Combination(model, coarse, onset, evidence.progesteroneOnly())
+        all.with(evidence.progesteroneOnly())
             .outline(weights.ordinary().log(), weights.plateau().log()));
     progesterone.thorough(true);
     if (!plateau) {

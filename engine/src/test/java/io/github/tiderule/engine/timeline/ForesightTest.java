@@ -63,6 +63,35 @@ class ForesightTest {
     assertThat(tried, greaterThan(20));
   }
 
+  /** How likely a low value is rests on smears and scans too, as what it would say does. */
+  @Test
+  void aValueIsForeseenFromEverythingThatIsKnown() {
+    int tried = 0;
+    for (int seed = 1; seed <= 40; seed++) {
+      Evidence evidence = InventedEvidence.of(seed).evidence();
+      if (evidence.smears().isEmpty() && evidence.scans().isEmpty()) {
+        continue;
+      }
+      Estimate now = TIMELINE.estimate(evidence);
+      Series series = Series.of("A", Method.RIA);
+      double day = now.ovulation().quantile(0.5);
+      ComingValue coming = TIMELINE.foresight(evidence, now).value(series, day);
+      Outlook outlook = coming.between(EDGES);
+      double[] below = coming.below(EDGES);
+      double[] before = coming.before();
+      double sum = 0;
+      for (int c = 0; c < EDGES.length; c++) {
+        for (int i = 0; i < before.length; i++) {
+          sum += before[i] * outlook.chance(c, coming.ovulations()[i]);
+        }
+        assertThat("seed " + seed + ", " + EDGES[c], below[c], closeTo(sum, 1e-6));
+        assertThat(coming.below(EDGES[c]), closeTo(below[c], 1e-12));
+      }
+      tried++;
+    }
+    assertThat(tried, greaterThan(10));
+  }
+
   /** Left out and told again, a value gives back the estimate it was part of. */
   @Test
   void givesBackTheEstimateWithAKnownValue() {

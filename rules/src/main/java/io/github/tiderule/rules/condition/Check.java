@@ -1,6 +1,7 @@
 package io.github.tiderule.rules.condition;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,8 +9,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param text the test as the rule file writes it
  * @param reads the places of a match that it reads, in the order of the test's arguments
+ * @param comparison its two sides, where it compares one value with another and nothing more
  */
-public record Check(String text, List<Integer> reads, Test test) {
+public record Check(String text, List<Integer> reads, Test test, Optional<Comparison> comparison) {
 
   /** The compiled test. */
   @FunctionalInterface
@@ -21,6 +23,11 @@ public record Check(String text, List<Integer> reads, Test test) {
      * @throws Exception if a value is missing that the test needs
      */
     boolean holds(Object... values) throws Exception;
+  }
+
+  /** A test; it is taken apart once. */
+  public Check(String text, List<Integer> reads, Test test) {
+    this(text, reads, test, Comparison.of(text));
   }
 
   public Check {

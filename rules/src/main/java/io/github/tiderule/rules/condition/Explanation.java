@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 /** Why a rule spoke or kept silent over some facts. */
 public final class Explanation {
 
+  private static final Quest EVERYTHING = new Quest() {};
+
   private final RuleConditions rule;
   private final Given given;
 
@@ -26,12 +28,12 @@ public final class Explanation {
 
   /** Whether the conditions are all met by some facts. */
   public boolean met() {
-    return Search.nearest(rule, given, 0, fact -> true, attempt -> true).isPresent();
+    return Search.nearest(rule, given, 0, EVERYTHING).isPresent();
   }
 
   /** The conditions with what they saw, for the facts that come nearest to meeting them all. */
   public List<ConditionSeen> conditions() {
-    return conditions(fact -> true);
+    return conditions(EVERYTHING);
   }
 
   /**
@@ -42,12 +44,18 @@ public final class Explanation {
   public List<ConditionSeen> conditions(Collection<?> matched) {
     Set<Object> own = Collections.newSetFromMap(new IdentityHashMap<>());
     own.addAll(matched);
-    return conditions(fact -> fact instanceof Parameter || own.contains(fact));
+    return conditions(
+        new Quest() {
+          @Override
+          public boolean mayMatch(Object fact) {
+            return fact instanceof Parameter || own.contains(fact);
+          }
+        });
   }
 
-  private List<ConditionSeen> conditions(java.util.function.Predicate<Object> mayMatch) {
+  private List<ConditionSeen> conditions(Quest quest) {
     for (int misses = 0; misses <= rule.conditions().size(); misses++) {
-      Optional<Attempt> attempt = Search.nearest(rule, given, misses, mayMatch, any -> true);
+      Optional<Attempt> attempt = Search.nearest(rule, given, misses, quest);
       if (attempt.isPresent()) {
         return seen(attempt.get());
       }
@@ -140,10 +148,23 @@ public final class Explanation {
             rule,
             given,
             1,
-            fact -> true,
-            attempt ->
-                attempt.misses().isEmpty()
-                    || Relevance.distance(rule, given, attempt) < Relevance.NOT_TOLD)
+            new Quest() {
+              @Override
+              public boolean mayMiss(Condition condition) {
+                return Relevance.mayBeTold(condition);
+              }
+
+              @Override
+              public boolean mayMiss(Miss miss) {
+                return Relevance.mayBeTold(miss, given);
+              }
+
+              @Override
+              public boolean counts(Attempt attempt) {
+                return attempt.misses().isEmpty()
+                    || Relevance.distance(rule, given, attempt) < Relevance.NOT_TOLD;
+              }
+            })
         .filter(attempt -> !attempt.misses().isEmpty())
         .map(this::lack);
   }

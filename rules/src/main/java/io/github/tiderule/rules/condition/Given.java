@@ -12,8 +12,6 @@ import java.util.Set;
 /** The facts of one run of a stage, its parameters and its conclusions among them. */
 public final class Given {
 
-  private static final String ID_IS = "id == \"";
-
   private final Parameters parameters;
   private final List<Object> facts;
   private final Map<Class<?>, List<Object>> byType = new HashMap<>();
@@ -33,10 +31,8 @@ public final class Given {
       return byType.computeIfAbsent(
           condition.type(), type -> facts.stream().filter(type::isInstance).toList());
     }
-    String text = condition.checks().isEmpty() ? "" : condition.checks().get(0).text();
-    if (text.startsWith(ID_IS) && text.endsWith("\"")) {
-      return parameters.find(text.substring(ID_IS.length(), text.length() - 1)).stream().toList();
-    }
-    return List.copyOf(parameters.all());
+    return condition.parameter().isPresent()
+        ? parameters.find(condition.parameter().get()).map(List::of).orElse(List.of())
+        : List.copyOf(parameters.all());
   }
 }

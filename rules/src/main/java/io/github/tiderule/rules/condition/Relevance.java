@@ -8,6 +8,7 @@ import io.github.tiderule.rules.condition.Condition.Need;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,17 +57,20 @@ final class Relevance {
     return condition.checks().stream().anyMatch(check -> check.text().endsWith(GIVEN));
   }
 
-  /** Whether so many conditions have no fact of their kind that the rule cannot be near. */
+  /** Whether conditions have no fact of their kind, and so many or such that it is not told of. */
   static boolean hopeless(RuleConditions rule, Given given) {
-    int lacking = 0;
+    boolean lacking = false;
     for (Condition condition : rule.conditions()) {
-      if (condition.need() == Need.ONE
+      if (condition.need() != Need.NONE
           && condition.type() != Parameter.class
           && given.candidates(condition).isEmpty()) {
-        lacking++;
+        if (lacking || !isObserved(condition.type())) {
+          return true;
+        }
+        lacking = true;
       }
     }
-    return lacking > 1;
+    return false;
   }
 
   /** How far an attempt with one miss is from speaking, from 0; {@link #NOT_TOLD} where too far. */
@@ -75,20 +79,42 @@ final class Relevance {
       return NOT_TOLD;
     }
     Miss miss = attempt.misses().get(0);
-    @Nullable Object nearest = miss.nearest();
+    if (!mayBeTold(miss, given)) {
+      return NOT_TOLD;
+    }
     if (miss.inTheWay()) {
-      return nearest instanceof Question ? 0 : NOT_TOLD;
-    }
-    Class<?> type = miss.condition().type();
-    boolean observed = Observation.class.isAssignableFrom(type) || type == Level.class;
-    if (nearest == null) {
-      boolean none = given.candidates(miss.condition()).isEmpty();
-      return observed && none ? NONE_OF_ITS_KIND : NOT_TOLD;
-    }
-    if (onlyForWantOfAValue(miss)) {
       return 0;
     }
-    return observed ? gap(rule, attempt, miss, nearest) : NOT_TOLD;
+    @Nullable Object nearest = miss.nearest();
+    if (nearest == null) {
+      return NONE_OF_ITS_KIND;
+    }
+    return onlyForWantOfAValue(miss) ? 0 : gap(rule, attempt, miss, nearest);
+  }
+
+  /** Whether there is a way to miss a condition that is worth telling, whatever the facts. */
+  static boolean mayBeTold(Condition condition) {
+    return condition.need() == Need.NONE
+        ? condition.type().isAssignableFrom(Question.class)
+        : isObserved(condition.type()) || asksWhetherGiven(condition);
+  }
+
+  /** Whether a miss may be worth telling, whatever the rest of the attempt. */
+  static boolean mayBeTold(Miss miss, Given given) {
+    @Nullable Object nearest = miss.nearest();
+    if (miss.inTheWay()) {
+      return nearest instanceof Question;
+    }
+    boolean observed = isObserved(miss.condition().type());
+    if (nearest == null) {
+      return observed && given.candidates(miss.condition()).isEmpty();
+    }
+    return onlyForWantOfAValue(miss)
+        || (observed && miss.unmet().stream().allMatch(check -> check.comparison().isPresent()));
+  }
+
+  private static boolean isObserved(Class<?> type) {
+    return Observation.class.isAssignableFrom(type) || type == Level.class;
   }
 
   private static boolean restsOnSomething(Attempt attempt) {
@@ -115,8 +141,16 @@ final class Relevance {
   }
 
   private static double gap(RuleConditions rule, Attempt attempt, Miss miss, Object nearest) {
-    Wording wording = new Wording(rule, attempt.match());
-    double sum = miss.unmet().stream().mapToDouble(check -> wording.gap(check, nearest)).sum();
+    Map<String, @Nullable Object> names = rule.named(attempt.match());
+    double sum =
+        miss.unmet().stream()
+            .mapToDouble(
+                check ->
+                    check
+                        .comparison()
+                        .map(comparison -> comparison.gap(nearest, names, rule.imports()))
+                        .orElse(NOT_TOLD))
+            .sum();
     return sum <= NEAR ? sum : NOT_TOLD;
   }
 }

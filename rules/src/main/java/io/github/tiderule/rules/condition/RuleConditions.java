@@ -1,7 +1,9 @@
 package io.github.tiderule.rules.condition;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The conditions of one rule.
@@ -34,5 +36,12 @@ public record RuleConditions(
     conditions = List.copyOf(conditions);
     places = Map.copyOf(places);
     imports = Map.copyOf(imports);
+  }
+
+  /** The values of a match by name. */
+  Map<String, @Nullable Object> named(@Nullable Object[] match) {
+    Map<String, @Nullable Object> names = new HashMap<>();
+    places.forEach((name, place) -> names.put(name, match[place]));
+    return names;
   }
 }

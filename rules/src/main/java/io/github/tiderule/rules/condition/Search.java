@@ -4,7 +4,6 @@ import io.github.tiderule.rules.condition.Attempt.Miss;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,23 +16,16 @@ final class Search {
   private final List<Condition> conditions;
   private final Given given;
   private final int mostMisses;
-  private final Predicate<Object> mayMatch;
-  private final Predicate<Attempt> counts;
+  private final Quest quest;
   private final @Nullable Object[] match;
   private final List<Miss> misses = new ArrayList<>();
   private @Nullable Attempt best;
 
-  private Search(
-      RuleConditions rule,
-      Given given,
-      int mostMisses,
-      Predicate<Object> mayMatch,
-      Predicate<Attempt> counts) {
+  private Search(RuleConditions rule, Given given, int mostMisses, Quest quest) {
     this.conditions = rule.conditions();
     this.given = given;
     this.mostMisses = mostMisses;
-    this.mayMatch = mayMatch;
-    this.counts = counts;
+    this.quest = quest;
     this.match = new Object[rule.size()];
   }
 
@@ -41,16 +33,10 @@ final class Search {
    * The nearest attempt, if one comes near enough; of equally near ones the last.
    *
    * @param mostMisses how many conditions may be missed
-   * @param mayMatch which facts may be the ones that there must be
-   * @param counts which attempts count
+   * @param quest which facts, misses and attempts count
    */
-  static Optional<Attempt> nearest(
-      RuleConditions rule,
-      Given given,
-      int mostMisses,
-      Predicate<Object> mayMatch,
-      Predicate<Attempt> counts) {
-    Search search = new Search(rule, given, mostMisses, mayMatch, counts);
+  static Optional<Attempt> nearest(RuleConditions rule, Given given, int mostMisses, Quest quest) {
+    Search search = new Search(rule, given, mostMisses, quest);
     search.from(0);
     return Optional.ofNullable(search.best);
   }
@@ -58,7 +44,7 @@ final class Search {
   private void from(int index) {
     if (index == conditions.size()) {
       Attempt attempt = new Attempt(match.clone(), List.copyOf(misses));
-      if (attempt.asNearAs(best) && counts.test(attempt)) {
+      if (attempt.asNearAs(best) && quest.counts(attempt)) {
         best = attempt;
       }
       return;
@@ -72,10 +58,14 @@ final class Search {
   }
 
   private void one(int index, Condition condition) {
+    if (condition.isParameter()) {
+      parameter(index, condition);
+      return;
+    }
     boolean any = false;
     if (condition.decidable(match)) {
       for (Object fact : given.candidates(condition)) {
-        if (mayMatch.test(fact) && take(fact, condition)) {
+        if (quest.mayMatch(fact) && take(fact, condition)) {
           any = true;
           from(index + 1);
         }
@@ -85,6 +75,12 @@ final class Search {
     if (!any) {
       missed(index, condition);
     }
+  }
+
+  /** A parameter that is asked for by its id alone is there. */
+  private void parameter(int index, Condition condition) {
+    put(given.candidates(condition).get(0), condition);
+    from(index + 1);
   }
 
   private void some(int index, Condition condition) {
@@ -99,21 +95,27 @@ final class Search {
     @Nullable Object blocker = condition.decidable(match) ? firstMeeting(condition) : null;
     if (blocker == null) {
       from(index + 1);
-    } else if (misses.size() < mostMisses) {
+    } else if (mayMiss(condition)) {
       with(new Miss(index, condition, blocker, List.of()));
     }
   }
 
   private void missed(int index, Condition condition) {
-    if (misses.size() < mostMisses) {
+    if (mayMiss(condition)) {
       with(nearMiss(index, condition));
     }
   }
 
+  private boolean mayMiss(Condition condition) {
+    return misses.size() < mostMisses && quest.mayMiss(condition);
+  }
+
   private void with(Miss miss) {
-    misses.add(miss);
-    from(miss.index() + 1);
-    misses.remove(misses.size() - 1);
+    if (quest.mayMiss(miss)) {
+      misses.add(miss);
+      from(miss.index() + 1);
+      misses.remove(misses.size() - 1);
+    }
   }
 
   private Miss nearMiss(int index, Condition condition) {
@@ -192,12 +194,19 @@ final class Search {
 
   private void clear(Condition condition) {
     match[condition.place()] = null;
-    condition.bindings().forEach(binding -> match[binding.place()] = null);
+    for (Binding binding : condition.bindings()) {
+      match[binding.place()] = null;
+    }
   }
 
   private List<Check> unmet(Object fact, Condition condition) {
     put(fact, condition);
-    List<Check> unmet = condition.checks().stream().filter(check -> !check.holds(match)).toList();
+    List<Check> unmet = new ArrayList<>();
+    for (Check check : condition.checks()) {
+      if (!check.holds(match)) {
+        unmet.add(check);
+      }
+    }
     clear(condition);
     return unmet;
   }

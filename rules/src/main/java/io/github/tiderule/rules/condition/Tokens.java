@@ -2,7 +2,7 @@ package io.github.tiderule.rules.condition;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** The words, numbers, texts and signs of a test as written, read one after the other. */
@@ -12,18 +12,28 @@ final class Tokens {
       Pattern.compile(
           "\"(?:\\\\.|[^\"\\\\])*\"|[0-9]+(?:\\.[0-9]+)?|[$A-Za-z_][$\\w]*|>=|<=|==|!=|&&|\\|\\||\\S");
 
-  private final List<String> tokens = new ArrayList<>();
+  private final List<String> tokens;
   private int at;
 
   Tokens(String text) {
-    Matcher matcher = TOKEN.matcher(text);
-    while (matcher.find()) {
-      tokens.add(matcher.group());
-    }
+    this(TOKEN.matcher(text).results().map(MatchResult::group).toList());
   }
 
   private Tokens(List<String> tokens) {
-    this.tokens.addAll(tokens);
+    this.tokens = tokens;
+  }
+
+  /** Those of a test, without the brackets it may stand in. */
+  static Tokens ofTest(String text) {
+    String bare = text.strip();
+    boolean wrapped =
+        bare.startsWith("(") && bare.endsWith(")") && bare.indexOf(')') == bare.length() - 1;
+    return new Tokens(wrapped ? bare.substring(1, bare.length() - 1) : bare);
+  }
+
+  /** The same ones, to be read from the first on. */
+  Tokens again() {
+    return new Tokens(tokens);
   }
 
   boolean done() {

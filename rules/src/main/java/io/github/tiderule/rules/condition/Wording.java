@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
 /** Says what a test asks for and what it saw, given what a rule's conditions matched. */
 final class Wording {
 
-  private static final List<String> SIGNS =
-      List.of("==", "!=", ">=", "<=", ">", "<", "in", "contains", "not", "matches");
-
   private static final Map<String, String> SIGN_WORDS =
       Map.of(
           "==",
@@ -51,12 +48,12 @@ final class Wording {
   private static final Pattern ASKED = Pattern.compile("\\$\\w+\\.(\\w+)\\( (\\w+) \\)");
 
   private final RuleConditions rule;
-  private final Map<String, @Nullable Object> names = new HashMap<>();
+  private final Map<String, @Nullable Object> names;
   private final Map<String, String> units = new HashMap<>();
 
   Wording(RuleConditions rule, @Nullable Object[] match) {
     this.rule = rule;
-    rule.places().forEach((name, place) -> names.put(name, match[place]));
+    this.names = rule.named(match);
     for (Condition condition : rule.conditions()) {
       if (match[condition.place()] instanceof Parameter parameter) {
         rule.places()
@@ -72,7 +69,7 @@ final class Wording {
 
   /** What a test asks for. */
   String asks(Check check) {
-    return plain(check.text()).cut(List.of("||")).stream()
+    return Tokens.ofTest(check.text()).cut(List.of("||")).stream()
         .map(this::alternative)
         .distinct()
         .collect(Collectors.joining(" or "));
@@ -85,8 +82,8 @@ final class Wording {
   /** The value a test saw in a fact; empty where it cannot be told. */
   String saw(Check check, Object fact) {
     List<String> seen = new ArrayList<>();
-    for (Tokens part : plain(check.text()).cut(List.of("||", "&&"))) {
-      Tokens left = part.cut(SIGNS).get(0);
+    for (Tokens part : Tokens.ofTest(check.text()).cut(List.of("||", "&&"))) {
+      Tokens left = part.cut(Comparison.SIGNS).get(0);
       String property = left.toString();
       try {
         String unit =
@@ -104,43 +101,12 @@ final class Wording {
     return seen.stream().distinct().collect(Collectors.joining(", "));
   }
 
-  /**
-   * How far a fact is from passing a test that it fails, as a share of the greater of the two
-   * numbers compared; infinite where no numbers are compared.
-   */
-  double gap(Check check, Object fact) {
-    Tokens test = plain(check.text());
-    List<Tokens> sides = test.cut(SIGNS);
-    if (sides.size() != 2 || !test.first(List.of("||", "&&")).isEmpty()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    try {
-      @Nullable Object left = Expression.value(sides.get(0), fact, names, rule.imports());
-      @Nullable Object right = Expression.value(sides.get(1), fact, names, rule.imports());
-      if (left instanceof Number one && right instanceof Number other) {
-        double greatest = Math.max(Math.abs(one.doubleValue()), Math.abs(other.doubleValue()));
-        double gap = Math.abs(one.doubleValue() - other.doubleValue()) / greatest;
-        return gap >= 0 ? gap : Double.POSITIVE_INFINITY;
-      }
-    } catch (Expression.MissingValue | IllegalArgumentException e) {
-      // nothing to compare
-    }
-    return Double.POSITIVE_INFINITY;
-  }
-
-  private static Tokens plain(String text) {
-    String bare = text.strip();
-    boolean wrapped =
-        bare.startsWith("(") && bare.endsWith(")") && bare.indexOf(')') == bare.length() - 1;
-    return new Tokens(wrapped ? bare.substring(1, bare.length() - 1) : bare);
-  }
-
   private String one(Tokens test) {
-    String sign = test.first(SIGNS);
+    String sign = test.first(Comparison.SIGNS);
     if (sign.isEmpty()) {
       return test.toString();
     }
-    List<Tokens> sides = test.cut(SIGNS);
+    List<Tokens> sides = test.cut(Comparison.SIGNS);
     String left = sides.get(0).toString();
     Tokens right = sides.get(sides.size() - 1);
     String bound = right.toString();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 
@@ -31,9 +32,13 @@ public final class Parameters {
   private static final List<String> TABLES = List.of("curve", "assay", "plateau", "neutrophils");
 
   private final SortedMap<String, Parameter> byId;
+  private final Map<String, Parameter> found;
+  private final Map<String, List<Parameter>> byScope;
 
   private Parameters(SortedMap<String, Parameter> byId) {
     this.byId = byId;
+    this.found = Map.copyOf(byId);
+    this.byScope = byId.values().stream().collect(Collectors.groupingBy(Parameter::scope));
   }
 
   /**
@@ -140,7 +145,7 @@ public final class Parameters {
 
   /** The parameter of an id, if there is one. */
   public Optional<Parameter> find(String id) {
-    return Optional.ofNullable(byId.get(id));
+    return Optional.ofNullable(found.get(id));
   }
 
   /** All parameters, by id. */
@@ -150,11 +155,11 @@ public final class Parameters {
 
   /** The parameters of one scope, by id. */
   public List<Parameter> of(String scope) {
-    return byId.values().stream().filter(p -> p.scope().equals(scope)).toList();
+    return byScope.getOrDefault(scope, List.of());
   }
 
   /** Parameters as a map from id to parameter; unmodifiable. */
   public Map<String, Parameter> byId() {
-    return Map.copyOf(byId);
+    return found;
   }
 }

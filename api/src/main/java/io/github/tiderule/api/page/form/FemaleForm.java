@@ -19,6 +19,20 @@ public final class FemaleForm {
   private static final List<String> NUMBERS =
       List.of("bodyMassKg", "littersWhelped", "caesareans", "missedPregnancies");
 
+  private static final String EARLIER = "earlierCycles";
+  private static final String TREATMENTS = "treatments";
+
+  /** Days of an earlier season; the first one tells the seasons apart. */
+  private static final List<String> EARLIER_DAYS =
+      List.of("firstBloodOn", "ovulatedOn", "dioestrusOn", "whelpedOn");
+
+  private static final List<String> TREATMENT_DAYS = List.of("on");
+
+  /** What of her the form does not ask, and so may not lose. */
+  private static final List<String> NOT_ASKED = List.of("lastWhelpedOn", "tests");
+
+  private static final List<String> NOT_ASKED_OF_A_SEASON = List.of("litterSize", "pregnant");
+
   private FemaleForm() {}
 
   /**
@@ -35,8 +49,8 @@ public final class FemaleForm {
     NUMBERS.forEach(name -> part.number(name, Amount.of(typed, name, false, texts)));
     LocalDate born = LocalTimes.day(typed, "bornOn", texts);
     part.text("bornOn", born == null ? null : born.toString());
-    rows(part, "earlierCycles", typed, texts, "firstBloodOn", "ovulatedOn");
-    rows(part, "treatments", typed, texts, "on", null);
+    rows(part, EARLIER, typed, texts, EARLIER_DAYS, was);
+    rows(part, TREATMENTS, typed, texts, TREATMENT_DAYS, was);
     if (!typed.isGood()) {
       return null;
     }
@@ -45,36 +59,65 @@ public final class FemaleForm {
       fields.put("id", was.byKey().get("id"));
     }
     fields.putAll(part.members().byKey());
+    if (was != null) {
+      keep(fields, was, NOT_ASKED);
+    }
     return new Node.Members(fields);
   }
 
+  private static void keep(Map<String, Node> fields, Node.Members was, List<String> names) {
+    for (String name : names) {
+      Node node = was.byKey().get(name);
+      if (node != null) {
+        fields.put(name, node);
+      }
+    }
+  }
+
   private static void rows(
-      Part part, String list, Typed typed, Texts texts, String day, @Nullable String secondDay) {
+      Part part,
+      String list,
+      Typed typed,
+      Texts texts,
+      List<String> days,
+      Node.@Nullable Members was) {
+    boolean kinds = list.equals(TREATMENTS);
     List<Node> rows = new ArrayList<>();
     for (int i = 0; typed.hasRow(list, i); i++) {
       Part row = new Part();
       String prefix = list + "-" + i + "-";
-      LocalDate on = LocalTimes.day(typed, prefix + day, texts);
-      row.text(day, on == null ? null : on.toString());
-      if (secondDay != null) {
-        LocalDate second = LocalTimes.day(typed, prefix + secondDay, texts);
-        row.text(secondDay, second == null ? null : second.toString());
-      } else {
+      for (String day : days) {
+        LocalDate on = LocalTimes.day(typed, prefix + day, texts);
+        row.text(day, on == null ? null : on.toString());
+      }
+      if (kinds) {
         row.text("kind", typed.value(prefix + "kind"));
       }
       if (!row.isEmpty()) {
-        if (on == null) {
-          typed.refuse(prefix + day, texts.say("fault.day-missing"));
+        if (!row.members().byKey().containsKey(days.get(0))) {
+          typed.refuse(prefix + days.get(0), texts.say("fault.day-missing"));
         }
-        if (secondDay == null && !typed.has(prefix + "kind")) {
+        if (kinds && !typed.has(prefix + "kind")) {
           typed.refuse(prefix + "kind", texts.say("fault.choose"));
         }
-        rows.add(row.members());
+        rows.add(was == null || kinds ? row.members() : asBefore(row.members(), was));
       }
     }
     if (!rows.isEmpty()) {
       part.node(list, new Node.Entries(rows));
     }
+  }
+
+  /** An earlier season with what was known of it beside its days. */
+  private static Node asBefore(Node.Members season, Node.Members was) {
+    Map<String, Node> fields = new LinkedHashMap<>(season.byKey());
+    Node first = fields.get(EARLIER_DAYS.get(0));
+    for (Node.Members before : was.objects(EARLIER)) {
+      if (first != null && first.equals(before.byKey().get(EARLIER_DAYS.get(0)))) {
+        keep(fields, before, NOT_ASKED_OF_A_SEASON);
+      }
+    }
+    return new Node.Members(fields);
   }
 
   /** A form filled in with what is known of her. */

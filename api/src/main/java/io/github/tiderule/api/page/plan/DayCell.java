@@ -2,6 +2,7 @@ package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.Shares;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
@@ -11,6 +12,7 @@ import io.github.tiderule.engine.advice.Verdict;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One day of the strip.
@@ -44,7 +46,7 @@ public record DayCell(
   /**
    * The days worth showing, in their order: those that can be bred on, and the ones around them.
    */
-  static List<DayCell> all(Advice advice, Texts texts, Words words) {
+  static List<DayCell> all(Advice advice, KeyNames keys, Texts texts, Words words) {
     List<BreedingDay> inOrder =
         advice.breedingDays().stream().sorted(Comparator.comparing(BreedingDay::day)).toList();
     List<LocalDate> open =
@@ -59,12 +61,12 @@ public record DayCell(
     LocalDate to = open.get(open.size() - 1).plusDays(DAYS_AROUND);
     return inOrder.stream()
         .filter(day -> !day.day().isBefore(from) && !day.day().isAfter(to))
-        .map(day -> of(day, advice.plan(), texts, words))
+        .map(day -> of(day, advice.plan(), keys, texts, words))
         .toList();
   }
 
   private static DayCell of(
-      BreedingDay day, @org.jspecify.annotations.Nullable Plan plan, Texts texts, Words words) {
+      BreedingDay day, @Nullable Plan plan, KeyNames keys, Texts texts, Words words) {
     String verdict = day.verdict().word();
     return new DayCell(
         words.shortDay(day.day()),
@@ -74,13 +76,15 @@ public record DayCell(
         Math.round(100 * day.eggShare().mean()),
         Math.round(100 * day.eggShare().p10()),
         verdict,
-        texts.say("verdict." + verdict),
+        texts.word("verdict", verdict),
         plan != null && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(day.day())),
-        day.reasons().stream().map(reason -> ground(reason, texts, words)).toList());
+        day.reasons().stream().map(reason -> ground(reason, keys, texts, words)).toList());
   }
 
-  private static Ground ground(Reason reason, Texts texts, Words words) {
+  private static Ground ground(Reason reason, KeyNames keys, Texts texts, Words words) {
     return new Ground(
-        texts.say("effect." + reason.effect()), words.localised(reason.text()), reason.rule());
+        texts.word("effect", reason.effect()),
+        words.localised(keys.in(reason.text())),
+        reason.rule());
   }
 }

@@ -4,8 +4,9 @@ import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.record.Entry;
-import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -32,20 +33,20 @@ public record Observed(
     List<String> notes) {
 
   /** Everything there is now, last first. */
-  public static List<Observed> all(
-      List<Entry> current, Advice advice, ZoneId zone, Texts texts, Words words) {
+  public static List<Observed> all(List<Entry> current, Told told, Texts texts, Words words) {
+    KeyNames keys = new KeyNames(told.cycle());
     List<Observed> all = new ArrayList<>();
     for (Entry entry : current) {
       Node.Members document = Documents.of(Objects.requireNonNull(entry.document()));
-      all.add(of(entry, document, advice, zone, texts, words));
+      all.add(of(entry, document, told, keys, texts, words));
     }
     all.sort(Comparator.comparing((Observed one) -> one.at()).reversed());
     return List.copyOf(all);
   }
 
   private static Observed of(
-      Entry entry, Node.Members document, Advice advice, ZoneId zone, Texts texts, Words words) {
-    OffsetDateTime at = at(document, zone);
+      Entry entry, Node.Members document, Told told, KeyNames keys, Texts texts, Words words) {
+    OffsetDateTime at = at(document, told.cycle().zone());
     return new Observed(
         entry.observation(),
         entry.number(),
@@ -54,9 +55,10 @@ public record Observed(
         words.shortMoment(at),
         at,
         entry.replaces() != null,
-        advice.observationNotes().stream()
+        told.advice().observationNotes().stream()
             .filter(note -> note.observation().equals(entry.observation()))
             .map(ObservationNote::text)
+            .map(keys::in)
             .map(words::localised)
             .toList());
   }
@@ -72,7 +74,7 @@ public record Observed(
   /** What was seen, as in {@code Progesterone 3.2 ng/mL, CLIA, laboratory A}. */
   public static String words(Node.Members document, Texts texts, Words words) {
     String kind = Objects.requireNonNull(Documents.text(document, "kind"));
-    StringBuilder said = new StringBuilder(texts.say("kind." + kind));
+    StringBuilder said = new StringBuilder(texts.word("kind", kind));
     switch (kind) {
       case "progesterone" -> {
         said.append(' ')
@@ -100,7 +102,7 @@ public record Observed(
       }
       case "sign" -> {
         said.setLength(0);
-        said.append(texts.say("sign." + part(document, "sign")));
+        said.append(texts.word("sign", part(document, "sign")));
         if (document.byKey().get("present") instanceof Node.Flag flag && !flag.value()) {
           said.append(": ").append(texts.say("said.not-seen"));
         }
@@ -126,13 +128,13 @@ public record Observed(
 
   private static String unit(Node.Members document, Texts texts) {
     String unit = Documents.text(document, "unit");
-    return unit == null ? ", " + texts.say("said.no-unit") : " " + texts.say("unit." + unit);
+    return unit == null ? ", " + texts.say("said.no-unit") : " " + texts.word("unit", unit);
   }
 
   private static void choice(StringBuilder said, Node.Members document, String name, Texts texts) {
     String word = Documents.text(document, name);
     if (word != null) {
-      said.append(", ").append(texts.say(name + "." + word));
+      said.append(", ").append(texts.word(name, word));
     }
   }
 

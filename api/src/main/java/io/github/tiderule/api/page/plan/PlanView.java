@@ -4,6 +4,7 @@ import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.ObservationWords;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.engine.advice.Advice;
@@ -44,6 +45,20 @@ public record PlanView(
     @Nullable String changedFrom,
     List<Section> changes) {
 
+  private static final List<String> OF_TIMING =
+      List.of(
+          Section.HOW_SURE,
+          Section.NEXT_TEST,
+          Section.WOULD_CHANGE,
+          Section.WEIGHTS,
+          Section.DISAGREEMENTS,
+          Section.WHELPING,
+          Section.CAESAREAN);
+
+  private static final List<String> OF_PREGNANCY =
+      List.of(
+          Section.WHELPING_ONCE_BRED, Section.PREGNANCY, Section.HAPPENED, Section.LOOKING_BACK);
+
   /**
    * A question.
    *
@@ -59,8 +74,9 @@ public record PlanView(
     Advice advice = told.advice();
     Plan plan = advice.plan();
     OffsetDateTime orderBy = plan == null ? null : plan.orderBy();
-    List<String> stops = cautions(advice, "stop", words);
     ObservationWords names = new ObservationWords(told.cycle());
+    KeyNames keys = new KeyNames(told.cycle());
+    List<String> stops = cautions(advice, "stop", keys, words);
     List<Asked> questions =
         advice.questions().stream()
             .map(
@@ -68,7 +84,7 @@ public record PlanView(
                     new Asked(
                         query.about(),
                         words.localised(names.of(query.about())),
-                        words.localised(query.text()),
+                        words.localised(keys.in(query.text())),
                         query.readings().stream()
                             .map(
                                 one ->
@@ -76,22 +92,22 @@ public record PlanView(
                             .toList()))
             .toList();
     return new PlanView(
-        words.localised(advice.action().headline()),
+        words.localised(keys.in(advice.action().headline())),
         words.moment(advice.asOf()),
         orderBy == null ? null : words.shortMoment(orderBy),
         questions,
         stops,
-        cautions(advice, "vet", words),
-        cautions(advice, "care", words),
-        stops.isEmpty() ? DayCell.all(advice, texts, words) : List.of(),
+        cautions(advice, "vet", keys, words),
+        cautions(advice, "care", keys, words),
+        stops.isEmpty() ? DayCell.all(advice, keys, texts, words) : List.of(),
         stops.isEmpty() ? CurveView.of(answered) : null,
-        localised(AdviceReport.sections(told.cycle(), advice), words),
+        localised(AdviceReport.sections(told.cycle(), advice), keys, words),
         advice.pregnancy() != null,
         before == null ? null : words.moment(before.advice().asOf()),
-        before == null ? List.of() : localised(changes(before, told), words));
+        before == null ? List.of() : localised(changes(before, told), keys, words));
   }
 
-  private static List<Section> localised(List<Section> sections, Words words) {
+  private static List<Section> localised(List<Section> sections, KeyNames keys, Words words) {
     return sections.stream()
         .filter(section -> !section.heading().isEmpty())
         .map(
@@ -102,15 +118,18 @@ public record PlanView(
                         .map(
                             line ->
                                 new Section.Line(
-                                    line.indent(), line.mark(), words.localised(line.words())))
+                                    line.indent(),
+                                    line.mark(),
+                                    words.localised(keys.in(line.words()))))
                         .toList()))
         .toList();
   }
 
-  private static List<String> cautions(Advice advice, String level, Words words) {
+  private static List<String> cautions(Advice advice, String level, KeyNames keys, Words words) {
     return advice.cautions().stream()
         .filter(caution -> caution.level().equals(level))
         .map(Warning::text)
+        .map(keys::in)
         .map(words::localised)
         .toList();
   }
@@ -145,20 +164,12 @@ public record PlanView(
         .toList();
   }
 
-  /** The parts that stand below the days, in their order. */
+  /** The parts that stand below the days, in their order; of a pregnancy alone after a stop. */
   public List<Section> below() {
-    List<String> wanted =
-        List.of(
-            Section.HOW_SURE,
-            Section.NEXT_TEST,
-            Section.WOULD_CHANGE,
-            Section.WEIGHTS,
-            Section.DISAGREEMENTS,
-            Section.WHELPING,
-            Section.WHELPING_ONCE_BRED,
-            Section.PREGNANCY,
-            Section.CAESAREAN,
-            Section.LOOKING_BACK);
+    List<String> wanted = new ArrayList<>(OF_PREGNANCY);
+    if (stops.isEmpty()) {
+      wanted.addAll(OF_TIMING);
+    }
     return sections.stream().filter(section -> wanted.contains(section.heading())).toList();
   }
 }

@@ -2,7 +2,6 @@ package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.page.words.Words;
-import io.github.tiderule.api.report.ObservationWords;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
@@ -63,16 +62,16 @@ public record Argued(
       Texts texts,
       Words words) {
     Advice advice = reasoning.advice();
-    Sentences sentences = new Sentences(words, new ObservationWords(cycle));
+    Sentences sentences = new Sentences(words, cycle);
     boolean whole = filter.isEmpty();
     return new Argued(
-        words.localised(advice.action().headline()),
+        sentences.of(advice.action().headline()),
         advice.action().because(),
         choices(cycle, reasoning, filter, sentences, words),
         filter,
         filter.rule().isEmpty() ? null : Asked.of(filter.rule(), reasoning, sentences),
         Evidence.all(cycle, reasoning, filter, sentences, words),
-        Argument.all(reasoning, sources, filter, sentences),
+        Argument.all(cycle, reasoning, sources, filter, sentences),
         whole ? Estimate.of(advice, words) : null,
         Day.all(advice, sources, filter, sentences, texts, words),
         Dispute.all(advice, sources, filter, sentences),

@@ -1,13 +1,18 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.TraceLine;
 import io.github.tiderule.rules.condition.ConditionSeen;
+import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.source.Sources;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What was concluded at one stage.
@@ -53,19 +58,34 @@ public record Argument(String stage, List<Spoken> rules) {
 
   /** The stages, each with what of it a filter keeps. */
   static List<Argument> all(
-      Reasoning reasoning, Sources sources, Filter filter, Sentences sentences) {
+      CycleRecord cycle, Reasoning reasoning, Sources sources, Filter filter, Sentences sentences) {
+    Map<String, LocalDate> drawnOn =
+        cycle.observations().stream()
+            .collect(
+                Collectors.toMap(
+                    Observation::id, one -> one.at().atZone(cycle.zone()).toLocalDate()));
+    Map<String, List<TraceLine>> stages = new HashMap<>();
+    for (TraceLine line : reasoning.advice().trace()) {
+      if (filter.keeps(line, drawnOn)) {
+        stages
+            .computeIfAbsent(line.stage(), stage -> new ArrayList<>())
+            .add(wanted(line, filter.wanted(line, drawnOn)));
+      }
+    }
     return STAGES.stream()
-        .map(stage -> new Argument(stage, rules(stage, reasoning, sources, filter, sentences)))
+        .map(
+            stage ->
+                new Argument(
+                    stage,
+                    rules(stages.getOrDefault(stage, List.of()), reasoning, sources, sentences)))
         .toList();
   }
 
   private static List<Spoken> rules(
-      String stage, Reasoning reasoning, Sources sources, Filter filter, Sentences sentences) {
+      List<TraceLine> lines, Reasoning reasoning, Sources sources, Sentences sentences) {
     Map<String, List<TraceLine>> byRule = new LinkedHashMap<>();
-    for (TraceLine line : reasoning.advice().trace()) {
-      if (line.stage().equals(stage) && filter.keeps(line)) {
-        byRule.computeIfAbsent(line.rule(), rule -> new ArrayList<>()).add(line);
-      }
+    for (TraceLine line : lines) {
+      byRule.computeIfAbsent(line.rule(), rule -> new ArrayList<>()).add(line);
     }
     return byRule.entrySet().stream()
         .map(
@@ -74,7 +94,7 @@ public record Argument(String stage, List<Spoken> rules) {
                     rule.getKey(),
                     rule.getValue().get(0).title(),
                     rule.getValue().stream()
-                        .map(line -> step(line, reasoning.conditions(line), filter, sentences))
+                        .map(line -> step(line, reasoning.conditions(line), sentences))
                         .toList(),
                     Cited.all(
                         rule.getValue().stream().flatMap(line -> line.sources().stream()).toList(),
@@ -82,11 +102,22 @@ public record Argument(String stage, List<Spoken> rules) {
         .toList();
   }
 
-  private static Step step(
-      TraceLine line, List<ConditionSeen> conditions, Filter filter, Sentences sentences) {
+  /** A step with what of its sentences is wanted. */
+  private static TraceLine wanted(TraceLine line, List<String> sentences) {
+    return new TraceLine(
+        line.seq(),
+        line.stage(),
+        line.rule(),
+        line.title(),
+        line.matched(),
+        sentences,
+        line.sources());
+  }
+
+  private static Step step(TraceLine line, List<ConditionSeen> conditions, Sentences sentences) {
     return new Step(
         line.seq(),
-        sentences.of(line.concluded().stream().filter(filter::mentions).toList()),
+        sentences.of(line.concluded()),
         sentences.named(line.matched()),
         conditions.stream()
             .map(ConditionSeen::subject)

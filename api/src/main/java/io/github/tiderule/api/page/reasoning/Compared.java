@@ -105,7 +105,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
           : texts.say(
               "thumb.judged",
               Shares.number(found.eggShare().mean()),
-              texts.say("verdict." + found.verdict().word()));
+              texts.word("verdict", found.verdict().word()));
     }
 
     private String place(LocalDate day) {

@@ -56,7 +56,7 @@ public record Day(
                     Shares.number(day.eggShare().mean()),
                     Shares.number(day.eggShare().p10()),
                     day.verdict().word(),
-                    texts.say("verdict." + day.verdict().word()),
+                    texts.word("verdict", day.verdict().word()),
                     isPlanned(advice, day.day()),
                     day.reasons().stream()
                         .filter(reason -> filter.keepsRule(reason.rule()))
@@ -77,7 +77,7 @@ public record Day(
 
   private static Ground ground(Reason reason, Sources sources, Sentences sentences, Texts texts) {
     return new Ground(
-        texts.say("effect." + reason.effect()),
+        texts.word("effect", reason.effect()),
         sentences.of(reason.text()),
         reason.rule(),
         sentences.named(reason.observations()),

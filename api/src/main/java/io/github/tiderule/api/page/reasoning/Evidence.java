@@ -100,6 +100,7 @@ public record Evidence(
   }
 
   private static String signed(double hours) {
-    return String.format(Locale.ROOT, "%+.1f", hours).replace('-', '−');
+    String tenths = String.format(Locale.ROOT, "%+.1f", hours).replace('-', '−');
+    return tenths.substring(1).equals("0.0") ? "0.0" : tenths;
   }
 }

@@ -5,8 +5,12 @@ import io.github.tiderule.engine.advice.TraceLine;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +21,12 @@ import org.jspecify.annotations.Nullable;
  * @param day a day as on the wire; empty for all
  */
 public record Filter(String observation, String rule, String day) {
+
+  /** Stages whose steps rest on all observations at once. */
+  private static final Set<String> OF_ALL = Set.of("timeline", "days");
+
+  /** How a conclusion about a day begins in a trace. */
+  private static final Pattern ITS_DAY = Pattern.compile("^(\\d{4}-\\d{2}-\\d{2}) ");
 
   /** From the parts of a query. */
   public static Filter of(Function<String, Optional<String>> query) {
@@ -40,11 +50,46 @@ public record Filter(String observation, String rule, String day) {
     }
   }
 
-  /** Whether a step of the trace is wanted. */
-  boolean keeps(TraceLine line) {
+  /**
+   * Whether a step of the trace is wanted.
+   *
+   * @param drawnOn the day of each observation, where she is, by its id
+   */
+  boolean keeps(TraceLine line, Map<String, LocalDate> drawnOn) {
     return keepsRule(line.rule())
         && keepsAny(line.matched())
-        && (day.isEmpty() || line.concluded().stream().anyMatch(this::mentions));
+        && (day.isEmpty() || !wanted(line, drawnOn).isEmpty());
+  }
+
+  /**
+   * The sentences of a step that are wanted. Where a day is asked for: the conclusions about that
+   * day, and all that was made of an observation of that day.
+   */
+  List<String> wanted(TraceLine line, Map<String, LocalDate> drawnOn) {
+    LocalDate on = on();
+    if (day.isEmpty()) {
+      return line.concluded();
+    }
+    if (on == null) {
+      return List.of();
+    }
+    boolean rests =
+        !OF_ALL.contains(line.stage())
+            && line.matched().stream().anyMatch(one -> on.equals(drawnOn.get(one)));
+    return rests
+        ? line.concluded()
+        : line.concluded().stream().filter(sentence -> isOf(on, sentence)).toList();
+  }
+
+  /** Whether a sentence is about a day: the one it begins with, or else any it names. */
+  private static boolean isOf(LocalDate on, String sentence) {
+    Matcher first = ITS_DAY.matcher(sentence);
+    if (first.find()) {
+      return first.group(1).equals(on.toString());
+    }
+    return Pattern.compile("(?<![\\w-])(?:" + on + "|" + LocalWords.shortDay(on) + ")(?![\\w-])")
+        .matcher(sentence)
+        .find();
   }
 
   boolean keepsRule(String id) {
@@ -57,13 +102,5 @@ public record Filter(String observation, String rule, String day) {
 
   boolean keepsDay(LocalDate other) {
     return day.isEmpty() || other.equals(on());
-  }
-
-  /** Whether a sentence of the trace is wanted: one that names the day, where one is asked for. */
-  boolean mentions(String sentence) {
-    LocalDate on = on();
-    return day.isEmpty()
-        || (on != null
-            && (sentence.contains(on.toString()) || sentence.contains(LocalWords.shortDay(on))));
   }
 }

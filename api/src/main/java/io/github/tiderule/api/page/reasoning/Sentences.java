@@ -1,7 +1,9 @@
 package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.ObservationWords;
+import io.github.tiderule.engine.CycleRecord;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -14,14 +16,20 @@ final class Sentences {
 
   private final Words words;
   private final ObservationWords names;
+  private final KeyNames keys;
 
-  Sentences(Words words, ObservationWords names) {
+  Sentences(Words words, CycleRecord cycle) {
     this.words = words;
-    this.names = names;
+    this.names = new ObservationWords(cycle);
+    this.keys = new KeyNames(cycle);
   }
 
-  /** A sentence; days written as on the wire are written as people say them. */
-  String of(String sentence) {
+  /**
+   * A sentence; days written as on the wire are written as people say them, and so are keys of
+   * observations.
+   */
+  String of(String trace) {
+    String sentence = keys.in(trace);
     String said = words.localised(WIRE_DAY.matcher(sentence).replaceAll("\0"));
     Matcher days = WIRE_DAY.matcher(sentence);
     while (days.find()) {

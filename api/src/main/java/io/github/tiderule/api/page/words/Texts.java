@@ -39,6 +39,15 @@ public final class Texts {
     return text;
   }
 
+  /**
+   * The text of a word of the wire, which is named {@code FAMILY.WORD}; the word itself in plain
+   * letters where there is none, since a word too new for the texts must not cost the page.
+   */
+  public String word(String family, String word) {
+    String key = family + "." + word;
+    return has(key) ? say(key) : word.replace('-', ' ').replace('_', ' ').strip();
+  }
+
   /** One of two texts, for one thing or for several; the number is the first part. */
   public String count(String key, long number) {
     return say(number == 1 ? key + ".one" : key + ".many", number);

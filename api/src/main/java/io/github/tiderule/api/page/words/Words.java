@@ -30,7 +30,7 @@ public final class Words {
   private static final Pattern CLOCK = Pattern.compile("\\b([01]\\d|2[0-3]):([0-5]\\d)\\b");
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<![\\w.,])\\d{1,3}(?:,\\d{3})+(?![\\w,])|(?<![\\w.,-])\\d+\\.\\d+(?![\\w]|\\.\\d)");
+          "(?<![\\w.,])\\d{1,3}(?:,\\d{3})+(?![\\w,])|(?<![\\w.,])(?<![A-Za-z]-)\\d+\\.\\d+(?![\\w]|\\.\\d)");
 
   private static final String MONTHS = "JanFebMarAprMayJunJulAugSepOctNovDec";
   private static final int MONTH_LETTERS = 3;
