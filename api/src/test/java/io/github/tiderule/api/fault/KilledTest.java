@@ -23,6 +23,7 @@ class KilledTest {
 
   private static final int ROUNDS =
       Integer.getInteger("tiderule.kills", Fault.atLength() ? 200 : 4);
+  private static final int TOLD_EVERY = 20;
   private static final int WRITERS = 4;
   private static final int LEAST_WRITES = 5;
   private static final long SEED = 20270113;
@@ -39,9 +40,15 @@ class KilledTest {
       killed(data, notebook, 300 + random.nextInt(900));
       assertThat("round " + round, notebook.acknowledged(), greaterThan(before + LEAST_WRITES));
       notebook.mustBeIn(Address.of(data.toString()));
+      if ((round + 1) % TOLD_EVERY == 0 || round + 1 == ROUNDS) {
+        tell(round + 1, notebook);
+      }
     }
+  }
+
+  private static void tell(int rounds, Notebook notebook) {
     Fault.KILLED.seen(
-        ROUNDS
+        rounds
             + " rounds with "
             + WRITERS
             + " writers; "
@@ -60,6 +67,7 @@ class KilledTest {
         all.add(writers.submit(() -> write(ours.client(), notebook)));
       }
       while (notebook.acknowledged() < before + LEAST_WRITES) {
+        assertThat("nobody writes", all.stream().allMatch(Future::isDone), is(false));
         Thread.sleep(20);
       }
       Thread.sleep(afterMillis);

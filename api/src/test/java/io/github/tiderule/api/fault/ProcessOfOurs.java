@@ -22,11 +22,11 @@ final class ProcessOfOurs implements AutoCloseable {
   private static final int KIB_PER_MIB = 1024;
 
   private final Process process;
-  private final int port;
+  private final Client client;
 
   private ProcessOfOurs(Process process, int port) {
     this.process = process;
-    this.port = port;
+    this.client = new Client(port);
   }
 
   /**
@@ -55,7 +55,7 @@ final class ProcessOfOurs implements AutoCloseable {
   }
 
   Client client() {
-    return new Client(port);
+    return client;
   }
 
   boolean isAlive() {
