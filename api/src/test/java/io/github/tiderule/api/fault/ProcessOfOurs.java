@@ -23,6 +23,7 @@ final class ProcessOfOurs implements AutoCloseable {
 
   private final Process process;
   private final Client client;
+  private volatile boolean killed;
 
   private ProcessOfOurs(Process process, int port) {
     this.process = process;
@@ -58,6 +59,10 @@ final class ProcessOfOurs implements AutoCloseable {
     return client;
   }
 
+  boolean isKilled() {
+    return killed;
+  }
+
   boolean isAlive() {
     return process.isAlive();
   }
@@ -75,6 +80,7 @@ final class ProcessOfOurs implements AutoCloseable {
 
   /** Ends it without a word, as a power cut would. */
   void kill() throws InterruptedException {
+    killed = true;
     process.destroyForcibly();
     process.waitFor();
   }
