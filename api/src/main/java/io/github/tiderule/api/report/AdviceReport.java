@@ -131,7 +131,9 @@ public final class AdviceReport {
   }
 
   private static String capitalised(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private void bred(@Nullable Bred bred) {

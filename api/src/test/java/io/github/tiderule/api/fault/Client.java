@@ -12,8 +12,6 @@ import java.util.concurrent.CompletableFuture;
 /** Asks a serving process, plainly and fast: what comes back is not held to the contract here. */
 final class Client {
 
-  private static final HttpClient HTTP =
-      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private static final Duration LONGEST = Duration.ofSeconds(60);
 
   /** An answer. */
@@ -36,6 +34,10 @@ final class Client {
       return this;
     }
   }
+
+  /** Of this client alone: a later process can have the port of one that is gone. */
+  private final HttpClient http =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
   private final String base;
 
@@ -70,13 +72,13 @@ final class Client {
 
   /** Does not wait for the answer. */
   CompletableFuture<Got> postLater(String path, String json) {
-    return HTTP.sendAsync(posting(path, json), HttpResponse.BodyHandlers.ofString())
+    return http.sendAsync(posting(path, json), HttpResponse.BodyHandlers.ofString())
         .thenApply(Client::got);
   }
 
-  private static Got send(HttpRequest request) {
+  private Got send(HttpRequest request) {
     try {
-      return got(HTTP.send(request, HttpResponse.BodyHandlers.ofString()));
+      return got(http.send(request, HttpResponse.BodyHandlers.ofString()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

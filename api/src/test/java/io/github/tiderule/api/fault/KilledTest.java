@@ -23,6 +23,7 @@ class KilledTest {
 
   private static final int ROUNDS =
       Integer.getInteger("tiderule.kills", Fault.atLength() ? 200 : 4);
+  private static final int TOLD_EVERY = 20;
   private static final int WRITERS = 4;
   private static final int LEAST_WRITES = 5;
   private static final long SEED = 20270113;
@@ -39,9 +40,15 @@ class KilledTest {
       killed(data, notebook, 300 + random.nextInt(900));
       assertThat("round " + round, notebook.acknowledged(), greaterThan(before + LEAST_WRITES));
       notebook.mustBeIn(Address.of(data.toString()));
+      if ((round + 1) % TOLD_EVERY == 0 || round + 1 == ROUNDS) {
+        tell(round + 1, notebook);
+      }
     }
+  }
+
+  private static void tell(int rounds, Notebook notebook) {
     Fault.KILLED.seen(
-        ROUNDS
+        rounds
             + " rounds with "
             + WRITERS
             + " writers; "
@@ -57,9 +64,15 @@ class KilledTest {
       ExecutorService writers = Executors.newFixedThreadPool(WRITERS);
       List<Future<?>> all = new ArrayList<>();
       for (int writer = 0; writer < WRITERS; writer++) {
-        all.add(writers.submit(() -> write(ours.client(), notebook)));
+        all.add(writers.submit(() -> write(ours, notebook)));
       }
       while (notebook.acknowledged() < before + LEAST_WRITES) {
+        for (Future<?> writer : all) {
+          if (writer.isDone()) {
+            // it fails, for nothing else ends a writer while the process lives
+            writer.get();
+          }
+        }
         Thread.sleep(20);
       }
       Thread.sleep(afterMillis);
@@ -71,14 +84,16 @@ class KilledTest {
     }
   }
 
-  private static void write(Client client, Notebook notebook) {
+  private static void write(ProcessOfOurs ours, Notebook notebook) {
     try {
-      String season = notebook.season(client);
+      String season = notebook.season(ours.client());
       while (true) {
-        notebook.add(client, season).mustBe(201);
+        notebook.add(ours.client(), season).mustBe(201);
       }
     } catch (UncheckedIOException e) {
-      // the process is gone, as it should be
+      if (!ours.isKilled()) {
+        throw e;
+      }
     }
   }
 

@@ -22,11 +22,12 @@ final class ProcessOfOurs implements AutoCloseable {
   private static final int KIB_PER_MIB = 1024;
 
   private final Process process;
-  private final int port;
+  private final Client client;
+  private volatile boolean killed;
 
   private ProcessOfOurs(Process process, int port) {
     this.process = process;
-    this.port = port;
+    this.client = new Client(port);
   }
 
   /**
@@ -55,7 +56,11 @@ final class ProcessOfOurs implements AutoCloseable {
   }
 
   Client client() {
-    return new Client(port);
+    return client;
+  }
+
+  boolean isKilled() {
+    return killed;
   }
 
   boolean isAlive() {
@@ -75,6 +80,7 @@ final class ProcessOfOurs implements AutoCloseable {
 
   /** Ends it without a word, as a power cut would. */
   void kill() throws InterruptedException {
+    killed = true;
     process.destroyForcibly();
     process.waitFor();
   }

@@ -115,9 +115,8 @@ class BreederTest {
     assertThat(browser.text("main"), containsString("How sure"));
     assertThat(browser.text("main"), containsString("Brucella"));
     enter("4.2", "ng/mL", "2027-01-12T08:00");
-    assertThat(browser.text("details.card summary"), containsString("What changed since"));
-    browser.find("details.card summary").click();
-    assertThat(browser.text("details.card"), containsString("progesterone 4.2 ng/mL"));
+    assertThat(browser.text("details.changes summary"), containsString("What changed since"));
+    assertThat(browser.text("details.changes"), containsString("progesterone 4.2 ng/mL"));
     browser.open("/");
     assertThat(browser.text(".females"), containsString("Juniper"));
     assertThat(browser.text(".females .said"), not(is("")));

@@ -195,7 +195,7 @@ class VetTest {
     browser.open(browser.path() + "?day=2027-01-15");
     assertThat(browser.all(".argued-days > li"), hasSize(1));
     assertThat(browser.text("#day-2027-01-15"), containsString("in 100 eggs"));
-    assertThat(browser.all("#stage-days .step[id]"), hasSize(greaterThan(2)));
+    assertThat(browser.all("#stage-days .step[id]"), hasSize(greaterThan(0)));
     for (WebElement sentence : browser.all("#stage-days .step[id] p:not(.from)")) {
       assertThat(sentence.getText(), containsString("Fri 15 Jan"));
     }

@@ -102,8 +102,8 @@ class OverlayReaderTest {
       }
     }
     assertThat(
-        faults(HEADING + GOOD.replace("2026", "b\u2028").replace("Dr A", "Dr\u2028A")).size(),
-        is(2));
+        faults(HEADING + GOOD.replace("reads high", "reads\u2028high")),
+        contains("2 reason ILLEGAL_CHARACTER"));
   }
 
   @Test
