@@ -12,8 +12,16 @@ import java.util.Locale;
  */
 record Output(OutputStream stream) {
 
+  private static final String CLEAR_LINE = "\r\u001b[K";
+
   void print(String text) throws IOException {
     stream.write(Characters.visible(text).getBytes(StandardCharsets.UTF_8));
+    stream.flush();
+  }
+
+  /** Takes back what stands on the line of a terminal. */
+  void clearLine() throws IOException {
+    stream.write(CLEAR_LINE.getBytes(StandardCharsets.UTF_8));
     stream.flush();
   }
 

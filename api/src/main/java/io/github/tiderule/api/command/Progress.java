@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 final class Progress {
 
   private static final long EVERY = Duration.ofSeconds(1).toNanos();
-  private static final String CLEAR = "\r\u001b[K";
 
   private final @Nullable Output output;
   private final long size;
@@ -50,14 +49,15 @@ final class Progress {
     long now = nanos.getAsLong();
     if (output != null && now - shown >= EVERY) {
       shown = now;
-      output.print(CLEAR + words(Duration.ofNanos(now - start)));
+      output.clearLine();
+      output.print(words(Duration.ofNanos(now - start)));
     }
   }
 
   /** Takes the line away. */
   void end() throws IOException {
     if (output != null && shown != start) {
-      output.print(CLEAR);
+      output.clearLine();
     }
   }
 
