@@ -64,7 +64,8 @@ final class PlanParts {
 
   /** When to test next, or why not. */
   void nextTest(Html html, Room room) {
-    html.heading(Section.NEXT_TEST).lines(section(Section.NEXT_TEST), 6);
+    html.heading(Section.NEXT_TEST)
+        .lines(section(Section.NEXT_TEST), room.most(6, 6, 6, 6, 6, 5, 4, 2));
   }
 
   /** Questions that must be answered first. */
@@ -74,7 +75,7 @@ final class PlanParts {
 
   /** How sure the estimate is. */
   void howSure(Html html, Room room) {
-    part(html, Section.HOW_SURE, 5);
+    part(html, Section.HOW_SURE, room.most(5, 5, 5, 5, 5, 4, 3, 2));
   }
 
   /** How results are taken that are not simply taken. */
@@ -98,17 +99,17 @@ final class PlanParts {
 
   /** The days of whelping, and what is due until then. */
   void whelping(Html html, Room room) {
-    part(html, Section.WHELPING, 3);
-    part(html, Section.WHELPING_ONCE_BRED, 3);
-    part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 3));
-    part(html, Section.HAPPENED, room.most(10, 9, 8, 7, 6, 5, 4, 2));
-    part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 3));
-    part(html, Section.LOOKING_BACK, 3);
+    part(html, Section.WHELPING, room.most(3, 3, 3, 3, 3, 3, 2, 1));
+    part(html, Section.WHELPING_ONCE_BRED, room.most(3, 3, 3, 3, 3, 3, 2, 1));
+    part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 2));
+    part(html, Section.HAPPENED, room.most(10, 9, 7, 5, 3, 2, 1, 0));
+    part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 1));
+    part(html, Section.LOOKING_BACK, room.most(3, 3, 3, 3, 2, 2, 1, 0));
   }
 
   /** When the next season is expected, and what to see to before it. */
   void beforeSeason(Html html, Room room) {
-    part(html, Section.BEFORE_SEASON, room.most(24, 20, 16, 12, 9, 7, 5, 2));
+    part(html, Section.BEFORE_SEASON, room.most(24, 18, 12, 8, 5, 3, 1, 0));
   }
 
   /** Cautions, those of the season first. */
