@@ -102,7 +102,7 @@ final class PlanParts {
     part(html, Section.WHELPING, room.most(3, 3, 3, 3, 3, 3, 2, 1));
     part(html, Section.WHELPING_ONCE_BRED, room.most(3, 3, 3, 3, 3, 3, 2, 1));
     part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 2));
-    part(html, Section.HAPPENED, room.most(10, 9, 7, 5, 3, 2, 1, 0));
+    part(html, Section.HAPPENED, room.most(10, 9, 8, 7, 6, 5, 4, 0));
     part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 1));
     part(html, Section.LOOKING_BACK, room.most(3, 3, 3, 3, 2, 2, 1, 0));
   }
