@@ -97,7 +97,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
             at,
             name
                 + ": "
-                + TESTS.getOrDefault(kind, kind)
+                + TESTS.getOrDefault(kind, safe(kind))
                 + (test.entries("also").isEmpty() ? "" : ", and LH on the same blood"),
             "Keep to one laboratory and method. The plan can move with the result."));
   }
@@ -194,7 +194,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               EntryKind.MILESTONE,
               there(instant(milestone, "from")),
               there(instant(milestone, "to")),
-              name + ": " + there(milestone.text("kind")).replace('-', ' '),
+              name + ": " + safe(there(milestone.text("kind"))).replace('-', ' '),
               safe(there(milestone.text("title")))
                   + ". Counted from ovulation, not from a mating."));
     }
