@@ -1,7 +1,6 @@
 package io.github.tiderule.api.calendar;
 
 import io.github.tiderule.api.json.AdviceJson;
-import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
 import io.github.tiderule.api.problem.Problems;
@@ -52,30 +51,29 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         || !AdviceJson.SCHEMA.equals(members.text("schema"))) {
       throw new IllegalStateException("no text of the schema " + AdviceJson.SCHEMA);
     }
-    String name = safe(who);
     List<Planned> planned = new ArrayList<>();
-    addTest(planned, members, name);
-    addPlan(planned, members, name);
+    addTest(planned, members, who);
+    addPlan(planned, members, who);
     addEstimate(
         planned,
         members,
         "ovulation",
         EntryKind.OVULATION,
-        name + ": ovulation expected",
+        who + ": ovulation expected",
         "Nine times in ten within these days, if she ovulates.");
     addEstimate(
         planned,
         members,
         "whelping",
         EntryKind.WHELPING,
-        name + ": whelping, if she conceives",
+        who + ": whelping, if she conceives",
         "Nine times in ten within these days. Counted from ovulation, not from a mating.");
-    addMilestones(planned, members, name);
-    addWhelped(planned, members, name);
+    addMilestones(planned, members, who);
+    addWhelped(planned, members, who);
     Node.Members action = members.members("action");
     return new AdvisedDates(
         there(instant(members, "asOf")),
-        action == null ? "" : safe(there(action.text("headline"))),
+        action == null ? "" : Planned.safe(there(action.text("headline"))),
         planned);
   }
 
@@ -97,7 +95,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
             at,
             name
                 + ": "
-                + TESTS.getOrDefault(kind, safe(kind))
+                + TESTS.getOrDefault(kind, kind)
                 + (test.entries("also").isEmpty() ? "" : ", and LH on the same blood"),
             "Keep to one laboratory and method. The plan can move with the result."));
   }
@@ -136,7 +134,7 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         by.minusHours(DUE_HOURS),
         by,
         name + ": " + kind.word() + " by " + CLOCK.format(by),
-        safe(text) + moment(by) + ", local time. Ask for advice again before you do.");
+        text + moment(by) + ", local time. Ask for advice again before you do.");
   }
 
   /** In the day's window when the time lies in it, else at the time itself. */
@@ -194,9 +192,8 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               EntryKind.MILESTONE,
               there(instant(milestone, "from")),
               there(instant(milestone, "to")),
-              name + ": " + safe(there(milestone.text("kind"))).replace('-', ' '),
-              safe(there(milestone.text("title")))
-                  + ". Counted from ovulation, not from a mating."));
+              name + ": " + there(milestone.text("kind")).replace('-', ' '),
+              there(milestone.text("title")) + ". Counted from ovulation, not from a mating."));
     }
   }
 
@@ -218,21 +215,13 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
                 noon,
                 noon,
                 name + ": " + WHELPED,
-                safe(there(one.text("text"))) + "."));
+                there(one.text("text")) + "."));
       }
     }
   }
 
   private static String moment(OffsetDateTime at) {
     return DAY.format(at) + ", " + CLOCK.format(at);
-  }
-
-  /** A text without the characters that could make a calendar show something else. */
-  private static String safe(String text) {
-    return text.codePoints()
-        .filter(Characters::isSafe)
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
   }
 
   private static @Nullable OffsetDateTime instant(Node.Members holder, String name) {

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.calendar;
 
+import io.github.tiderule.api.node.Characters;
 import java.time.OffsetDateTime;
 
 /**
@@ -12,6 +13,19 @@ import java.time.OffsetDateTime;
  */
 record Planned(
     EntryKind kind, OffsetDateTime from, OffsetDateTime to, String summary, String description) {
+
+  Planned {
+    summary = safe(summary);
+    description = safe(description);
+  }
+
+  /** A text without the characters that could make a calendar show something else. */
+  static String safe(String text) {
+    return text.codePoints()
+        .filter(Characters::isSafe)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
 
   /** Whether a person would have to note it anew: another time, or another thing to do. */
   boolean differs(Planned other) {
