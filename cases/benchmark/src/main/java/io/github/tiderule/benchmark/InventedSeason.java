@@ -3,6 +3,7 @@ package io.github.tiderule.benchmark;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +44,7 @@ final class InventedSeason {
          "laboratory": {"turnaroundHours": 8}}
         """
             .formatted(
-                FIRST_BLOOD.plusHours(Math.round(24 * DAYS_SEEN) + 9),
+                written(FIRST_BLOOD.plusHours(Math.round(24 * DAYS_SEEN) + 9)),
                 String.join(", ", seen(observations)),
                 doses,
                 windows);
@@ -56,7 +57,7 @@ final class InventedSeason {
       double day = DAYS_SEEN * (i + 1) / count;
       OffsetDateTime at =
           FIRST_BLOOD.plusMinutes(Math.round(day * 1440)).truncatedTo(ChronoUnit.MINUTES);
-      String start = "{\"id\": \"o%d\", \"at\": \"%s\", ".formatted(i, at);
+      String start = "{\"id\": \"o%d\", \"at\": \"%s\", ".formatted(i, written(at));
       seen.add(start + what(i, day) + "}");
     }
     return seen;
@@ -86,8 +87,15 @@ final class InventedSeason {
     List<String> windows = new ArrayList<>();
     for (int i = 0; i < halfDays; i++) {
       OffsetDateTime from = FIRST_BLOOD.plusDays(13).plusHours(12L * i);
-      windows.add("{\"from\": \"%s\", \"to\": \"%s\"}".formatted(from, from.plusHours(4)));
+      windows.add(
+          "{\"from\": \"%s\", \"to\": \"%s\"}"
+              .formatted(written(from), written(from.plusHours(4))));
     }
     return windows;
+  }
+
+  /** As a cycle file wants it, with seconds. */
+  private static String written(OffsetDateTime at) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at);
   }
 }
