@@ -226,11 +226,11 @@ public final class ReasoningPages {
 
   private static Answer sign(Call call) {
     call.read(ledger -> new Known(call, ledger).advice());
+    Texts texts = Texts.ofPages(Locale.ROOT);
     if (!mayReview(call.person())) {
-      throw Refusal.notAllowed("Only a vet may do this.");
+      throw Refusal.notAllowed(texts.say("refused.vet"));
     }
     Typed typed = Typed.of(call.form());
-    Texts texts = Texts.ofPages(Locale.ROOT);
     // lines are joined: what is kept is one paragraph
     String name = call.person().isLocal() ? typed.value("vet").replaceAll("\\s+", " ") : null;
     if (name != null) {

@@ -41,7 +41,7 @@ public final class DaySheet {
                 (html, room) -> html.title(title),
                 plan::moment,
                 plan::alarms,
-                plan::insemination,
+                plan::wholeInsemination,
                 plan::vet,
                 plan::stamp))
         .pdf(paper);

@@ -97,6 +97,11 @@ final class PlanParts {
     part(html, Section.SHEET, room.most(60, 56, 52, 48, 44, 40, 36, 12));
   }
 
+  /** The same with every step, however many there are. */
+  void wholeInsemination(Html html, Room room) {
+    html.lines(section(Section.SHEET), Integer.MAX_VALUE);
+  }
+
   /** The days of whelping, and what is due until then. */
   void whelping(Html html, Room room) {
     part(html, Section.WHELPING, room.most(3, 3, 3, 3, 3, 3, 2, 1));

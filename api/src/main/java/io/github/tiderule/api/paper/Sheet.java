@@ -40,7 +40,7 @@ record Sheet(String title, String restElsewhere, String kind, int most, List<Par
         + paper.css()
         + "; @bottom-right { content: \""
         + TEXTS.say("paper.page", "\" counter(page) \"", "\" counter(pages) \"")
-        + "\"; } }\n"
+        + "\"; font: 7.5pt 'Liberation Sans'; color: #444; } }\n"
         + Pdf.style()
         + "</style></head>\n<body class=\""
         + kind

@@ -157,6 +157,11 @@ public record PlanView(
     return lines;
   }
 
+  /** Whether there is a sheet for the day of insemination, and the plan is not stopped. */
+  public boolean hasDaySheet() {
+    return stops.isEmpty() && !lines(Section.SHEET).isEmpty();
+  }
+
   /** The signs that call a vet, as far as she may show them now. */
   public List<Section> redFlags() {
     return sections.stream()
