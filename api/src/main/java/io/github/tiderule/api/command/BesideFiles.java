@@ -27,7 +27,7 @@ final class BesideFiles {
 
   /** Makes the content of a file. What is needed for it is loaded only when it is asked for. */
   private interface Making {
-    byte[] of(CycleRecord cycle, Reasoning reasoning, RuleBase rules);
+    byte[] of(CycleRecord cycle, Reasoning reasoning, RuleBase rules) throws Unwritable;
   }
 
   /** A file could not be written; the message is for people. */
@@ -61,6 +61,21 @@ final class BesideFiles {
           new Beside(
               path(parsed, Specs.SHEET, ".pdf"),
               (cycle, reasoning, rules) -> Papers.sheet(cycle, reasoning, paper)));
+    }
+    if (parsed.hasMatchedOption(Specs.DAY_SHEET)) {
+      Path file = path(parsed, Specs.DAY_SHEET, ".pdf");
+      beside.files.add(
+          new Beside(
+              file,
+              (cycle, reasoning, rules) ->
+                  Papers.daySheet(cycle, reasoning, paper)
+                      .orElseThrow(
+                          () ->
+                              new Unwritable(
+                                  file
+                                      + " is not written: there is no sheet for the day of"
+                                      + " insemination. Maybe the file has no \"insemination\","
+                                      + " or the day is not near."))));
     }
     if (parsed.hasMatchedOption(Specs.SUMMARY)) {
       beside.files.add(
@@ -108,15 +123,19 @@ final class BesideFiles {
   }
 
   /**
-   * Writes them.
+   * Writes them, none before all are made.
    *
-   * @throws Unwritable if one of them cannot be written
+   * @throws Unwritable if one of them cannot be made or written
    */
   void write(CycleRecord cycle, Reasoning reasoning, RuleBase rules) throws Unwritable {
+    List<byte[]> contents = new ArrayList<>();
     for (Beside beside : files) {
-      byte[] content = beside.making().of(cycle, reasoning, rules);
+      contents.add(beside.making().of(cycle, reasoning, rules));
+    }
+    for (int i = 0; i < files.size(); i++) {
+      Beside beside = files.get(i);
       try {
-        Files.write(beside.file(), content);
+        Files.write(beside.file(), contents.get(i));
       } catch (FileSystemException e) {
         throw new Unwritable(
             beside.file() + " cannot be written. Maybe its directory is missing or not yours.");

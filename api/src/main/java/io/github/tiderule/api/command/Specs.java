@@ -26,6 +26,7 @@ final class Specs {
   static final String RULE = "--rule";
   static final String CURVE = "--curve";
   static final String SHEET = "--sheet";
+  static final String DAY_SHEET = "--day-sheet";
   static final String SUMMARY = "--summary";
   static final String PAPER = "--paper";
 
@@ -83,6 +84,7 @@ final class Specs {
                 .build())
         .addOption(written(CURVE, "Write the curve of the season too, as .svg or as .png."))
         .addOption(written(SHEET, "Write a page for the breeder too, as .pdf."))
+        .addOption(written(DAY_SHEET, "Write a page for the day of insemination too, as .pdf."))
         .addOption(paper())
         .addOption(protocol())
         .addPositional(file("1"));

@@ -4,13 +4,13 @@ import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.form.ObservationForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +43,7 @@ final class CorrectionPages {
 
   private static Answer correct(Call call) {
     Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     return replaced(
         call,
         typed,
@@ -66,7 +66,7 @@ final class CorrectionPages {
   /** The answer to the question which unit a value has. */
   private static Answer unit(Call call) {
     Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     return replaced(
         call,
         typed,
@@ -81,7 +81,7 @@ final class CorrectionPages {
 
   private static Answer takeBack(Call call) {
     Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     return replaced(
         call,
         typed,
@@ -105,7 +105,7 @@ final class CorrectionPages {
         (season, history) ->
             new Replacement(
                 EntryPages.document(history.subList(0, Math.max(1, history.size() - 1))),
-                Texts.in(Locale.ROOT).say("reason.restored")));
+                Texts.ofPages(Locale.ROOT).say("reason.restored")));
   }
 
   /**
@@ -154,7 +154,9 @@ final class CorrectionPages {
     Node.Members document = EntryPages.document(history);
     Typed filled =
         ObservationForm.of(
-                EntryPages.kindOf(document), Documents.zone(season.cycle()), Texts.in(Locale.ROOT))
+                EntryPages.kindOf(document),
+                Documents.zone(season.cycle()),
+                Texts.ofPages(Locale.ROOT))
             .filled(document);
     typed.faults().forEach(fault -> filled.refuse(fault.field(), fault.text()));
     return filled;

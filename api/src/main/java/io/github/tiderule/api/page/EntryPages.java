@@ -7,7 +7,6 @@ import io.github.tiderule.api.page.form.ObservationForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Observed;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Change;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.GivenAdvice;
@@ -18,6 +17,7 @@ import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -110,7 +110,7 @@ public final class EntryPages {
   private static Answer add(Call call) {
     String kind = kind(call);
     Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     Answer answer =
         Forms.save(
             call,
@@ -192,7 +192,7 @@ public final class EntryPages {
           Node.Members document = document(history);
           ObservationForm form =
               ObservationForm.of(
-                  kindOf(document), Documents.zone(season.cycle()), Texts.in(Locale.ROOT));
+                  kindOf(document), Documents.zone(season.cycle()), Texts.ofPages(Locale.ROOT));
           Typed typed = form.filled(document).fill("was", Integer.toString(last(history).number()));
           return correction(call, 200, ledger, season, history, typed);
         });

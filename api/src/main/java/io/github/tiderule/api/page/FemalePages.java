@@ -4,7 +4,6 @@ import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.form.FemaleForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.service.Answer;
@@ -12,6 +11,7 @@ import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import java.time.ZoneId;
 import java.time.zone.ZoneRulesProvider;
 import java.util.ArrayList;
@@ -67,7 +67,7 @@ public final class FemalePages {
     return call.read(
         ledger -> {
           Female female = new Known(call, ledger).female();
-          Frame frame = Frame.of(call, Documents.name(female, Texts.in(Locale.ROOT)));
+          Frame frame = Frame.of(call, Documents.name(female, Texts.ofPages(Locale.ROOT)));
           List<Cycle> cycles = new ArrayList<>(Seasons.of(ledger, female).all());
           Collections.reverse(cycles);
           return Templates.page(
@@ -133,7 +133,7 @@ public final class FemalePages {
         call,
         typed,
         ledger -> {
-          Node.Members said = FemaleForm.read(typed, null, Texts.in(Locale.ROOT));
+          Node.Members said = FemaleForm.read(typed, null, Texts.ofPages(Locale.ROOT));
           return said == null
               ? null
               : Answer.seeOther(
@@ -189,7 +189,7 @@ public final class FemalePages {
           Female was = known.female();
           known.mustDecide(was);
           Node.Members said =
-              FemaleForm.read(typed, Documents.of(was.document()), Texts.in(Locale.ROOT));
+              FemaleForm.read(typed, Documents.of(was.document()), Texts.ofPages(Locale.ROOT));
           if (said == null) {
             return null;
           }

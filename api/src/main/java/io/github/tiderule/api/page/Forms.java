@@ -1,11 +1,11 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.form.Typed;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Refusal;
+import io.github.tiderule.api.words.Texts;
 import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +38,7 @@ final class Forms {
    * @param again the form once more, to be put right
    */
   static Answer save(Call call, Typed typed, Work work, Function<Ledger, Answer> again) {
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     try {
       return call.changeOnce(
           typed.value("once"),

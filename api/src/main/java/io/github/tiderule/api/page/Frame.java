@@ -3,9 +3,9 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.access.Sessions;
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +29,7 @@ public record Frame(
 
   /** For the page that answers a request. */
   public static Frame of(Call call, String title) {
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     Sessions.Session session = call.caller().session();
     Person known = call.caller().known();
     String done = call.query("done").orElse("");

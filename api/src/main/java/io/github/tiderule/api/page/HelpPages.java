@@ -1,9 +1,9 @@
 package io.github.tiderule.api.page;
 
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import java.util.List;
 import java.util.Locale;
 
@@ -43,7 +43,7 @@ public final class HelpPages {
   }
 
   private static Answer help(Call call) {
-    String title = Texts.in(Locale.ROOT).say("help.title");
+    String title = Texts.ofPages(Locale.ROOT).say("help.title");
     return Templates.page("help", new Help(Frame.of(call, title), TERMS));
   }
 }

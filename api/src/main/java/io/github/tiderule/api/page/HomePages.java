@@ -2,7 +2,6 @@ package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
@@ -11,6 +10,7 @@ import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +49,7 @@ public final class HomePages {
   }
 
   private static Answer home(Call call) {
-    Frame frame = Frame.of(call, Texts.in(Locale.ROOT).say("home.title"));
+    Frame frame = Frame.of(call, Texts.ofPages(Locale.ROOT).say("home.title"));
     Page.Wanted wanted = call.page();
     return call.read(
         ledger -> {

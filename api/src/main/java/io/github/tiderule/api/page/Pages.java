@@ -1,11 +1,11 @@
 package io.github.tiderule.api.page;
 
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.api.service.Site;
+import io.github.tiderule.api.words.Texts;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -55,7 +55,7 @@ public final class Pages implements Site {
     if (refusal.status() == NOT_SIGNED_IN) {
       return SignInPages.wanted(call);
     }
-    Texts texts = Texts.in(java.util.Locale.ROOT);
+    Texts texts = Texts.ofPages(java.util.Locale.ROOT);
     String key = "refused." + refusal.status();
     String title = texts.has(key) ? texts.say(key) : refusal.title();
     String text = texts.has(key + ".fix") ? texts.say(key + ".fix") : refusal.detail();

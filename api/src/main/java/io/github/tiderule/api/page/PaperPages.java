@@ -2,10 +2,12 @@ package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.plan.Standing;
 import io.github.tiderule.api.paper.BreederSheet;
+import io.github.tiderule.api.paper.DaySheet;
 import io.github.tiderule.api.paper.PaperSize;
 import io.github.tiderule.api.paper.ReferralSummary;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
@@ -13,7 +15,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The plan on paper, and the summary for a vet; on A4 unless {@code ?paper=letter} is asked for.
+ * The plan on paper, the sheet for the day of insemination and the summary for a vet; on A4 unless
+ * {@code ?paper=letter} is asked for.
  */
 final class PaperPages {
 
@@ -30,6 +33,7 @@ final class PaperPages {
         route(
             "/plan.pdf",
             (call, cycle, reasoning, paper) -> BreederSheet.pdf(cycle, reasoning, paper)),
+        route("/day.pdf", (call, cycle, reasoning, paper) -> day(cycle, reasoning, paper)),
         route(
             "/summary.pdf",
             (call, cycle, reasoning, paper) ->
@@ -43,6 +47,14 @@ final class PaperPages {
         SeasonPages.ONE + path,
         Route.Need.ANYBODY,
         call -> Answer.file(PDF, printed(call, print)));
+  }
+
+  /** There is none where nothing is known of the semen and no insemination is close. */
+  private static byte[] day(CycleRecord cycle, Reasoning reasoning, PaperSize paper) {
+    if (!DaySheet.isIn(reasoning.advice())) {
+      throw Refusal.notFound();
+    }
+    return DaySheet.pdf(cycle, reasoning.advice(), paper);
   }
 
   private static byte[] printed(Call call, Print print) {

@@ -7,12 +7,12 @@ import io.github.tiderule.api.page.form.PartForm;
 import io.github.tiderule.api.page.form.SemenForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -59,7 +59,7 @@ public final class PartPages {
   }
 
   private PartForm fields(Known.Season season) {
-    return form.apply(Documents.zone(season.cycle()), Texts.in(Locale.ROOT));
+    return form.apply(Documents.zone(season.cycle()), Texts.ofPages(Locale.ROOT));
   }
 
   private Answer page(Call call, int status, Known.Season season, Typed typed) {

@@ -12,7 +12,6 @@ import io.github.tiderule.api.page.plan.Standing;
 import io.github.tiderule.api.page.reasoning.Argued;
 import io.github.tiderule.api.page.reasoning.Day;
 import io.github.tiderule.api.page.reasoning.Filter;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.EarlierSeasons;
 import io.github.tiderule.api.record.GivenAdvice;
@@ -24,6 +23,7 @@ import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
@@ -224,11 +224,11 @@ public final class ReasoningPages {
 
   private static Answer sign(Call call) {
     call.read(ledger -> new Known(call, ledger).advice());
+    Texts texts = Texts.ofPages(Locale.ROOT);
     if (!mayReview(call.person())) {
-      throw Refusal.notAllowed("Only a vet may do this.");
+      throw Refusal.notAllowed(texts.say("refused.vet"));
     }
     Typed typed = Typed.of(call.form());
-    Texts texts = Texts.in(Locale.ROOT);
     // lines are joined: what is kept is one paragraph
     String name = call.person().isLocal() ? typed.value("vet").replaceAll("\\s+", " ") : null;
     if (name != null) {

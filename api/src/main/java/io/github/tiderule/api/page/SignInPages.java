@@ -1,12 +1,12 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.form.Typed;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Refusal;
 import io.github.tiderule.api.service.Route;
 import io.github.tiderule.api.service.SigningIn;
+import io.github.tiderule.api.words.Texts;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -65,7 +65,7 @@ public final class SignInPages {
   }
 
   private static Answer ask(Call call, int status, Typed typed, String next) {
-    Texts texts = Texts.in(java.util.Locale.ROOT);
+    Texts texts = Texts.ofPages(java.util.Locale.ROOT);
     return Templates.page(
         status, "sign-in", new SignIn(Frame.of(call, texts.say("signin.title")), typed, own(next)));
   }
@@ -78,7 +78,7 @@ public final class SignInPages {
     try {
       SigningIn.begin(call, typed.value("name"), typed.value("password"));
     } catch (Refusal e) {
-      Texts texts = Texts.in(java.util.Locale.ROOT);
+      Texts texts = Texts.ofPages(java.util.Locale.ROOT);
       boolean wrong = e.status() == NOT_SIGNED_IN;
       typed.refuse("name", texts.say(wrong ? "signin.wrong" : "signin.often"));
       return ask(call, e.status(), typed, typed.value("next"));

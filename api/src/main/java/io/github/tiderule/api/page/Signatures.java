@@ -2,11 +2,11 @@ package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.record.Review;
+import io.github.tiderule.api.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;

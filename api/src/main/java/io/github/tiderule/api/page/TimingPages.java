@@ -1,13 +1,13 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.PastSeasons;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.WhelpedSeason;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +56,7 @@ public final class TimingPages {
                 MOST_SEASONS,
                 call.now(),
                 cycle -> call.environment().reason().apply(cycle).advice());
-    Frame frame = Frame.of(call, Texts.in(Locale.ROOT).say("timing.title"));
+    Frame frame = Frame.of(call, Texts.ofPages(Locale.ROOT).say("timing.title"));
     List<String> paths = compared.keys().stream().map(key -> "/seasons/" + key).toList();
     return Templates.page(
         "timing", timing(frame, paths, compared.seasons(), compared.leftOut(), compared.others()));

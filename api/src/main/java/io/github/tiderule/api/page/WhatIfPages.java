@@ -9,11 +9,11 @@ import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Observed;
 import io.github.tiderule.api.page.plan.PlanView;
 import io.github.tiderule.api.page.plan.Standing;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.change.Told;
 import java.time.Duration;
 import java.time.Instant;
@@ -62,7 +62,7 @@ public final class WhatIfPages {
           "what-if", new WhatIf(frame, who, remembered.form(), remembered.unit(), null, null));
     }
     Typed typed = Typed.of(asked);
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     Instant moment = held.cycle().moment(call.now());
     Node.Members value =
         ObservationForm.of("progesterone", who.zone(), texts)

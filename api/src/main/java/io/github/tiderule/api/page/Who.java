@@ -1,11 +1,11 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import java.time.ZoneId;
 import java.util.Locale;
 
@@ -26,7 +26,7 @@ public record Who(
     boolean mayEnter) {
 
   static Who of(Call call, Female female, Cycle cycle) {
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     Words words = Words.ofHeader(call.header("Accept-Language").orElse(""));
     String name = Documents.name(female, texts);
     return new Who(

@@ -1,15 +1,15 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import java.util.List;
 
-/**
- * One page for the breeder: what to do now, when, and how sure that is. Where there is a sheet for
- * the day of insemination, it is a page of its own, to be taken along.
- */
+/** One page for the breeder: what to do now, when, and how sure that is. */
 public final class BreederSheet {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final int PAGES = 1;
 
@@ -19,10 +19,10 @@ public final class BreederSheet {
   public static byte[] pdf(CycleRecord cycle, Reasoning reasoning, PaperSize paper) {
     PlanParts plan = new PlanParts(cycle, reasoning.advice());
     return new Sheet(
-            Names.title("Breeding-day plan for ", cycle, reasoning.advice()),
-            "the whole plan on the screen",
+            Names.title("plan.title", cycle, reasoning.advice()),
+            TEXTS.say("paper.rest.plan"),
             "breeder",
-            reasoning.advice().insemination() == null ? PAGES : PAGES + 1,
+            PAGES,
             List.of(
                 plan::title,
                 plan::now,
@@ -39,8 +39,7 @@ public final class BreederSheet {
                 plan::vet,
                 plan::cautions,
                 (html, room) -> html.close(),
-                plan::stamp,
-                plan::inseminationPage))
+                plan::stamp))
         .pdf(paper);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Quantiles;
@@ -12,6 +13,8 @@ import java.util.Locale;
 /** The posterior of LH peak and ovulation in figures. */
 final class EstimatePart implements Part {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   private final Advice advice;
 
   EstimatePart(Advice advice) {
@@ -20,36 +23,52 @@ final class EstimatePart implements Part {
 
   @Override
   public void write(Html html, Room room) {
-    html.heading("Estimate");
+    html.heading(TEXTS.say("paper.estimate"));
     List<List<String>> rows = new ArrayList<>();
     Quantiles peak = advice.lhPeak();
     if (peak != null) {
-      rows.add(row("LH peak", peak.p05(), peak.p25(), peak.median(), peak.p75(), peak.p95()));
+      rows.add(
+          row(
+              TEXTS.say("paper.estimate.peak"),
+              peak.p05(),
+              peak.p25(),
+              peak.median(),
+              peak.p75(),
+              peak.p95()));
     }
     Ovulation one = advice.ovulation();
     if (one != null) {
-      rows.add(row("ovulation", one.p05(), one.p25(), one.median(), one.p75(), one.p95()));
+      rows.add(
+          row(
+              TEXTS.say("paper.estimate.ovulation"),
+              one.p05(),
+              one.p25(),
+              one.median(),
+              one.p75(),
+              one.p95()));
     }
     if (rows.isEmpty()) {
-      html.paragraph("", "Nothing can be said of ovulation yet.");
+      html.paragraph("", TEXTS.say("sure.nothing"));
       return;
     }
     html.table(
-        "Posterior quantiles, given that she ovulates",
+        TEXTS.say("paper.estimate.caption"),
         List.of("", "5 %", "25 %", "50 %", "75 %", "95 %"),
         rows,
         rows.size());
     if (one != null) {
       html.paragraph(
           "",
-          String.format(
-              Locale.ROOT,
-              "Ovulation is %s. Course: ordinary %.2f, plateau %.2f, no ovulation %.2f.",
-              one.confirmed() ? "proven" : "not proven",
-              one.patterns().ordinary(),
-              one.patterns().plateau(),
-              one.patterns().noOvulation()));
+          TEXTS.say(
+              one.confirmed() ? "paper.estimate.proven" : "paper.estimate.not-proven",
+              hundredths(one.patterns().ordinary()),
+              hundredths(one.patterns().plateau()),
+              hundredths(one.patterns().noOvulation())));
     }
+  }
+
+  private static String hundredths(double probability) {
+    return String.format(Locale.ROOT, "%.2f", probability);
   }
 
   private static List<String> row(String name, OffsetDateTime... times) {

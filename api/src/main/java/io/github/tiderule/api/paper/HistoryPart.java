@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 /** Who she is, what she went through, and the semen there is: only what was said. */
 final class HistoryPart implements Part {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   private final CycleRecord cycle;
 
   HistoryPart(CycleRecord cycle) {
@@ -25,26 +28,28 @@ final class HistoryPart implements Part {
 
   @Override
   public void write(Html html, Room room) {
-    html.heading("History").paragraph("", sentence(female())).paragraph("", firstBlood());
+    html.heading(TEXTS.say("paper.history"))
+        .paragraph("", sentence(female()))
+        .paragraph("", firstBlood());
     List<EarlierCycle> earlier = cycle.earlierCycles();
     if (!earlier.isEmpty()) {
       html.paragraph(
           "",
-          "Earlier seasons: "
-              + earlier.stream()
+          TEXTS.say(
+              "paper.history.earlier",
+              earlier.stream()
                   .skip(Math.max(0, earlier.size() - room.most(8, 6, 5, 4, 3)))
                   .map(HistoryPart::words)
-                  .collect(Collectors.joining("; "))
-              + ".");
+                  .collect(Collectors.joining("; "))));
     }
     if (!cycle.treatments().isEmpty()) {
       html.paragraph(
           "",
-          "Treatments: "
-              + cycle.treatments().stream()
+          TEXTS.say(
+              "paper.history.treatments",
+              cycle.treatments().stream()
                   .map(HistoryPart::words)
-                  .collect(Collectors.joining("; "))
-              + ".");
+                  .collect(Collectors.joining("; "))));
     }
     html.paragraph("", semen());
   }
@@ -52,22 +57,22 @@ final class HistoryPart implements Part {
   private List<String> female() {
     Female female = cycle.female();
     List<String> words = new ArrayList<>();
-    add(words, "", female.breed(), "");
-    add(words, "born ", female.bornOn() == null ? null : day(female.bornOn()), "");
-    add(words, "", plain(female.bodyMassKg()), " kg");
-    add(words, "litters whelped: ", female.littersWhelped(), "");
-    add(words, "caesareans: ", female.caesareans(), "");
-    add(words, "pregnancies missed: ", female.missedPregnancies(), "");
+    add(words, "breed", female.breed());
+    add(words, "born", female.bornOn() == null ? null : day(female.bornOn()));
+    add(words, "mass", plain(female.bodyMassKg()));
+    add(words, "litters", female.littersWhelped());
+    add(words, "caesareans", female.caesareans());
+    add(words, "missed", female.missedPregnancies());
     return words;
   }
 
   private static String sentence(List<String> words) {
-    return words.isEmpty() ? "Nothing was said of her." : String.join(", ", words) + ".";
+    return words.isEmpty() ? TEXTS.say("paper.history.nothing") : String.join(", ", words) + ".";
   }
 
-  private static void add(List<String> words, String before, @Nullable Object what, String after) {
+  private static void add(List<String> words, String name, @Nullable Object what) {
     if (what != null) {
-      words.add(before + what + after);
+      words.add(TEXTS.say("paper.history." + name, what));
     }
   }
 
@@ -75,28 +80,29 @@ final class HistoryPart implements Part {
     LocalDate on = cycle.firstBlood().on();
     Certainty certainty = cycle.firstBlood().certainty();
     return on == null
-        ? "The day of first blood is not known."
-        : "First blood: " + day(on) + ", " + certainty.word() + ".";
+        ? TEXTS.say("paper.history.blood-unknown")
+        : TEXTS.say("paper.history.blood", day(on), certainty.word());
   }
 
   private static String words(EarlierCycle earlier) {
     LocalDate ovulated = earlier.ovulatedOn();
-    return "first blood "
-        + day(earlier.firstBloodOn())
-        + (ovulated == null ? "" : ", ovulated " + day(ovulated));
+    String blood = day(earlier.firstBloodOn());
+    return ovulated == null
+        ? TEXTS.say("paper.history.season", blood)
+        : TEXTS.say("paper.history.season.ovulated", blood, day(ovulated));
   }
 
   private static String words(Treatment treatment) {
-    return treatment.kind().word() + " on " + day(treatment.on());
+    return TEXTS.say("paper.history.treatment", treatment.kind().word(), day(treatment.on()));
   }
 
   private String semen() {
     SemenPlan plan = cycle.semenPlan();
     List<String> words = new ArrayList<>();
-    words.add("Semen: " + plan.semen().word() + ", route " + plan.route().word());
-    add(words, "doses: ", plan.doses(), "");
-    add(words, "at least ", plain(plan.hoursBetween()), " hours between");
-    add(words, "age when used ", plain(plan.chilledAgeHours()), " hours");
+    words.add(TEXTS.say("paper.history.semen", plan.semen().word(), plan.route().word()));
+    add(words, "doses", plan.doses());
+    add(words, "between", plain(plan.hoursBetween()));
+    add(words, "age", plain(plan.chilledAgeHours()));
     return sentence(words);
   }
 

@@ -2,10 +2,13 @@ package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.node.Markup;
 import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.words.Texts;
 import java.util.List;
 
 /** A sheet being written: the few forms its parts are made of. */
 final class Html {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private final StringBuilder markup = new StringBuilder();
   private final String restElsewhere;
@@ -13,7 +16,8 @@ final class Html {
 
   /**
    * @param room texts longer than there is room for end with an ellipsis
-   * @param restElsewhere where what is left out can be read, as in {@code the plan on the screen}
+   * @param restElsewhere where what is left out can be read, as in {@code the whole plan on the
+   *     screen}
    */
   Html(Room room, String restElsewhere) {
     this.longest = room.most(900, 700, 500, 400, 300, 240, 160, 90);
@@ -51,7 +55,7 @@ final class Html {
     markup.append("<ul class=\"").append(kind).append("\">\n");
     all.stream().limit(most).forEach(words -> element("li", "", words));
     if (all.size() > most) {
-      element("li", "more", "and " + (all.size() - most) + " more: see " + restElsewhere);
+      element("li", "more", TEXTS.say("paper.more", all.size() - most, restElsewhere));
     }
     markup.append("</ul>\n");
     return this;
@@ -68,7 +72,7 @@ final class Html {
 
   /** Says how many lines were left out, where any were. */
   Html left(String kind, int lines) {
-    return lines > 0 ? paragraph(kind, "and " + lines + " more lines: see " + restElsewhere) : this;
+    return lines > 0 ? paragraph(kind, TEXTS.say("paper.more-lines", lines, restElsewhere)) : this;
   }
 
   /**
@@ -102,7 +106,7 @@ final class Html {
     }
     markup.append("</tbody>\n</table>\n");
     if (first > 0) {
-      paragraph("more", "and " + first + " earlier rows: see " + restElsewhere);
+      paragraph("more", TEXTS.say("paper.earlier-rows", first, restElsewhere));
     }
     return this;
   }

@@ -5,6 +5,7 @@ import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.LocalWords;
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
@@ -16,9 +17,7 @@ import java.util.Locale;
 /** What the plan says, in parts that both sheets share. */
 final class PlanParts {
 
-  /** What holds whatever the plan says. */
-  private static final String SAME_DAY =
-      "She is unwell, or has a foul discharge: a vet the same day, whatever this sheet says.";
+  private static final Texts TEXTS = Texts.ofReports();
 
   /** More than there are: a red flag is never left out for want of room. */
   private static final int MOST_FLAGS = 16;
@@ -57,6 +56,16 @@ final class PlanParts {
     html.left("alarm", lines.size() - 1 - most).close();
   }
 
+  /** What calls for a vet at once, without what to do now. */
+  void alarms(Html html, Room room) {
+    List<String> lines = section(Section.NOW).texts();
+    if (lines.size() > 1) {
+      html.open("now");
+      lines.stream().skip(1).forEach(line -> html.paragraph("alarm", line));
+      html.close();
+    }
+  }
+
   /** The plan with its windows, eggs and deadlines. */
   void plan(Html html, Room room) {
     html.heading(Section.PLAN).lines(section(Section.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
@@ -88,13 +97,9 @@ final class PlanParts {
     part(html, Section.SHEET, room.most(60, 56, 52, 48, 44, 40, 36, 12));
   }
 
-  /** The same on a page of its own; nothing where there is no sheet. */
-  void inseminationPage(Html html, Room room) {
-    if (advice.insemination() != null) {
-      html.open("own-page");
-      insemination(html, room);
-      html.close();
-    }
+  /** The same with every step, however many there are. */
+  void wholeInsemination(Html html, Room room) {
+    html.lines(section(Section.SHEET), Integer.MAX_VALUE);
   }
 
   /** The days of whelping, and what is due until then. */
@@ -119,7 +124,7 @@ final class PlanParts {
 
   /** When to call a vet. */
   void vet(Html html, Room room) {
-    html.heading("When to call a vet").paragraph("", SAME_DAY);
+    html.heading(TEXTS.say("paper.vet")).paragraph("", TEXTS.say("paper.vet.same-day"));
     if (advice.pregnancy() != null) {
       List<String> flags = advice.pregnancy().redFlags().stream().map(RedFlag::text).toList();
       html.list("alarms", flags, MOST_FLAGS);
@@ -134,9 +139,14 @@ final class PlanParts {
         .forEach(day -> rows.add(row(day)));
     if (!rows.isEmpty()) {
       html.table(
-          "Days, best first: eggs in 100 for one breeding on that day alone; 1 time in 10, fewer"
-              + " than in brackets",
-          List.of("", "day", "time", "verdict", "eggs in 100", "rules"),
+          TEXTS.say("paper.days"),
+          List.of(
+              "",
+              TEXTS.say("days.day"),
+              TEXTS.say("days.time"),
+              TEXTS.say("days.verdict"),
+              TEXTS.say("days.eggs"),
+              TEXTS.say("paper.days.rules")),
           rows,
           rows.size());
     }

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.rules.source.Sources;
@@ -8,6 +9,8 @@ import java.util.List;
 
 /** At most three pages for a vet: history, observations, plan, estimate, reasoning and sources. */
 public final class ReferralSummary {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final int PAGES = 3;
 
@@ -18,15 +21,15 @@ public final class ReferralSummary {
       CycleRecord cycle, Reasoning reasoning, Sources sources, PaperSize paper) {
     PlanParts plan = new PlanParts(cycle, reasoning.advice());
     TraceParts trace = new TraceParts(cycle, reasoning, sources);
+    String title = Names.title("paper.summary", cycle, reasoning.advice());
     CurveInput input = CurveInput.of(cycle, reasoning);
     return new Sheet(
-            Names.title("Referral summary for ", cycle, reasoning.advice()),
-            "the whole trace on the screen",
+            title,
+            TEXTS.say("paper.rest.trace"),
             "summary",
             PAGES,
             List.of(
-                (html, room) ->
-                    html.title(Names.title("Referral summary for ", cycle, reasoning.advice())),
+                (html, room) -> html.title(title),
                 plan::moment,
                 plan::now,
                 new HistoryPart(cycle),

@@ -5,10 +5,14 @@ import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
 import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.rules.fact.Unit;
 import java.util.List;
 
 /** Everything that was measured, seen and done, as it was read. */
 final class SeriesPart implements Part {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private final List<CurveRow> rows;
 
@@ -18,25 +22,36 @@ final class SeriesPart implements Part {
 
   @Override
   public void write(Html html, Room room) {
-    html.heading("Observations, as read");
+    html.heading(TEXTS.say("paper.series"));
     if (rows.isEmpty()) {
-      html.paragraph("", "None yet.");
+      html.paragraph("", TEXTS.say("paper.series.none"));
       return;
     }
-    List<CurveRow> levels =
-        rows.stream().filter(row -> row.what().startsWith("progesterone")).toList();
+    List<CurveRow> levels = rows.stream().filter(CurveRow::level).toList();
     List<CurveRow> others = rows.stream().filter(row -> !levels.contains(row)).toList();
     if (!levels.isEmpty()) {
       html.table(
-          "Progesterone; 1 ng/mL = 3.18 nmol/L",
-          List.of("id", "drawn", "as reported", "ng/mL", "nmol/L", "laboratory, method", "use"),
+          TEXTS.say("paper.series.levels"),
+          List.of(
+              TEXTS.say("paper.series.id"),
+              TEXTS.say("paper.series.drawn"),
+              TEXTS.say("paper.series.reported"),
+              Unit.NG_PER_ML.word(),
+              Unit.NMOL_PER_L.word(),
+              TEXTS.say("paper.series.series"),
+              TEXTS.say("paper.series.use")),
           levels.stream().map(SeriesPart::level).toList(),
           room.most(60, 45, 34, 28, 22, 18, 14));
     }
     if (!others.isEmpty()) {
       html.table(
-          "Smears, LH tests, folds, signs, ultrasound and breedings",
-          List.of("id", "when", "what", "showed", "use"),
+          TEXTS.say("paper.series.others"),
+          List.of(
+              TEXTS.say("paper.series.id"),
+              TEXTS.say("paper.series.when"),
+              TEXTS.say("paper.series.what"),
+              TEXTS.say("paper.series.showed"),
+              TEXTS.say("paper.series.use")),
           others.stream().map(SeriesPart::other).toList(),
           room.most(60, 40, 28, 20, 14, 10, 7));
     }

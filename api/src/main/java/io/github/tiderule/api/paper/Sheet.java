@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.node.Markup;
+import io.github.tiderule.api.words.Texts;
 import java.util.List;
 
 /**
@@ -11,6 +12,8 @@ import java.util.List;
  * @param most pages it may have
  */
 record Sheet(String title, String restElsewhere, String kind, int most, List<Part> parts) {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   /** The sheet as a PDF file; what does not fit with the least room is longer than it should be. */
   byte[] pdf(PaperSize paper) {
@@ -26,12 +29,18 @@ record Sheet(String title, String restElsewhere, String kind, int most, List<Par
   private String html(PaperSize paper, Room room) {
     Html html = new Html(room, restElsewhere);
     parts.forEach(part -> part.write(html, room));
-    return "<!DOCTYPE html>\n<html lang=\"en\"><head><title>"
+    return "<!DOCTYPE html>\n<html lang=\""
+        + TEXTS.say("language")
+        + "\"><head><title>"
         + Markup.escaped(title)
-        + "</title>\n<meta name=\"subject\" content=\"Timing of breeding\" />\n<style>\n"
+        + "</title>\n<meta name=\"subject\" content=\""
+        + Markup.escaped(TEXTS.say("paper.subject"))
+        + "\" />\n<style>\n"
         + "@page { size: "
         + paper.css()
-        + "; }\n"
+        + "; @bottom-right { content: \""
+        + TEXTS.say("paper.page", "\" counter(page) \"", "\" counter(pages) \"")
+        + "\"; font: 7.5pt 'Liberation Sans'; color: #444; } }\n"
         + Pdf.style()
         + "</style></head>\n<body class=\""
         + kind

@@ -2,6 +2,7 @@ package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.report.TraceReport;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.NotFired;
@@ -14,6 +15,8 @@ import java.util.Map;
 
 /** The reasoning in short: each rule that spoke, from what, by which sources. */
 final class TraceParts {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   /** From this step on sources stand one after the other in one paragraph. */
   private static final int RUN_ON = 3;
@@ -28,7 +31,7 @@ final class TraceParts {
 
   /** What was concluded, stage by stage; what one rule says of several things stands together. */
   void trace(Html html, Room room) {
-    html.heading("Reasoning, rule by rule");
+    html.heading(TEXTS.say("paper.reasoning"));
     Map<String, Map<String, List<TraceLine>>> stages = new LinkedHashMap<>();
     for (TraceLine line : reasoning.advice().trace()) {
       stages
@@ -38,7 +41,7 @@ final class TraceParts {
     }
     stages.forEach(
         (stage, rules) ->
-            html.paragraph("", "Stage " + stage + ":")
+            html.paragraph("", TEXTS.say("trace.stage", stage) + ":")
                 .list(
                     "small",
                     rules.values().stream().map(lines -> words(lines, room)).toList(),
@@ -54,7 +57,8 @@ final class TraceParts {
     List<String> concluded =
         lines.stream().flatMap(line -> line.concluded().stream()).distinct().toList();
     int told = room.most(8, 5, 4, 3, 2, 1);
-    String rest = concluded.size() > told ? "; and " + (concluded.size() - told) + " more" : "";
+    String rest =
+        concluded.size() > told ? "; " + TEXTS.say("paper.and-more", concluded.size() - told) : "";
     return first.rule()
         + " "
         + first.title()
@@ -62,14 +66,14 @@ final class TraceParts {
         + String.join("; ", concluded.subList(0, Math.min(told, concluded.size())))
         + rest
         + "."
-        + (matched.isEmpty() ? "" : " From " + listed(matched, room) + ".")
+        + (matched.isEmpty() ? "" : " " + TEXTS.say("changes.from", listed(matched, room)))
         + (sources.isEmpty() ? "" : " [" + String.join(", ", sources) + "]");
   }
 
   private static String listed(List<String> ids, Room room) {
     int most = room.most(12, 8, 6, 4);
     return String.join(", ", ids.subList(0, Math.min(most, ids.size())))
-        + (ids.size() > most ? " and " + (ids.size() - most) + " more" : "");
+        + (ids.size() > most ? " " + TEXTS.say("paper.and-more", ids.size() - most) : "");
   }
 
   /** Where schools disagree, and which way the plan leans. */
@@ -87,12 +91,13 @@ final class TraceParts {
   void notFired(Html html, Room room) {
     List<String> near = reasoning.advice().notFired().stream().map(TraceParts::words).toList();
     if (!near.isEmpty()) {
-      html.heading("What did not fire").list("small", near, room.most(12, 10, 8, 6, 4, 3, 2));
+      html.heading(TEXTS.say("trace.not-fired"))
+          .list("small", near, room.most(12, 10, 8, 6, 4, 3, 2));
     }
   }
 
   private static String words(NotFired rule) {
-    return rule.rule() + " " + rule.title() + ". Missing: " + rule.missing();
+    return TEXTS.say("paper.not-fired", rule.rule(), rule.title(), rule.missing());
   }
 
   /** Every source cited, in full; as small as it must be, but never cut. */

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
 import io.github.tiderule.rules.fact.Unit;
@@ -14,6 +15,8 @@ import java.util.List;
  * <p>Immutable. The same input gives the same picture.
  */
 public final class Curve {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final String FONTS =
       "'Liberation Sans', Arial, Helvetica, 'DejaVu Sans', sans-serif";
@@ -87,7 +90,7 @@ public final class Curve {
           .labels()
           .write(
               body,
-              "no progesterone value yet",
+              TEXTS.say("curve.no-level"),
               letter,
               Colours.QUIET,
               size.width() / 2,
@@ -158,7 +161,7 @@ public final class Curve {
         "aria-labelledby",
         name + "-title " + name + "-desc",
         "xml:lang",
-        "en",
+        TEXTS.say("language"),
         "font-family",
         FONTS);
     svg.text("title", title(), "id", name + "-title");

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
  *
  * @param observation id of the observation
  * @param at when it was drawn, seen or done, in the zone of the season
+ * @param level whether it is a progesterone value or band
  * @param what what it is, as in {@code progesterone} or {@code smear}
  * @param asReported as it was written, with its unit
  * @param ngPerMl in ng/mL; empty where it is no concentration or its unit is missing
@@ -17,6 +18,7 @@ import java.time.OffsetDateTime;
 public record CurveRow(
     String observation,
     OffsetDateTime at,
+    boolean level,
     String what,
     String asReported,
     String ngPerMl,

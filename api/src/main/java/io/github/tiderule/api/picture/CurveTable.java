@@ -1,5 +1,6 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
@@ -11,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The numbers of a curve as rows, in time order: all of them, those left off the picture too. */
 final class CurveTable {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private final CurveInput input;
   private final CurveWords words;
@@ -29,7 +32,7 @@ final class CurveTable {
       String sign = value.comparator() == null ? "" : value.comparator().word();
       return row(
           one,
-          "progesterone",
+          FindingWords.kind(one),
           sign + CurveWords.plain(value.value()) + unit(value.statedUnit()),
           value.statedUnit() == null ? "" : sign + Digits.concentration(value.ngPerMl()),
           value.statedUnit() == null ? "" : sign + Digits.concentration(nmol(value.ngPerMl())),
@@ -38,7 +41,7 @@ final class CurveTable {
     if (one instanceof ProgesteroneBand band) {
       return row(
           one,
-          "progesterone band",
+          FindingWords.kind(one),
           edges(band, edge -> edge, CurveWords::plain) + unit(band.statedUnit()),
           converted(band, edge -> edge),
           converted(band, CurveTable::nmol),
@@ -50,7 +53,15 @@ final class CurveTable {
   private CurveRow row(
       Observation one, String what, String asReported, String ng, String nmol, String series) {
     return new CurveRow(
-        one.id(), words.local(one.at()), what, asReported, ng, nmol, series, input.use(one.id()));
+        one.id(),
+        words.local(one.at()),
+        one instanceof Progesterone || one instanceof ProgesteroneBand,
+        what,
+        asReported,
+        ng,
+        nmol,
+        series,
+        input.use(one.id()));
   }
 
   private static double nmol(double ngPerMl) {
@@ -58,7 +69,7 @@ final class CurveTable {
   }
 
   private static String unit(@Nullable Unit unit) {
-    return unit == null ? ", no unit" : " " + unit.word();
+    return unit == null ? TEXTS.say("curve.no-unit") : " " + unit.word();
   }
 
   private static String converted(ProgesteroneBand band, DoubleUnaryOperator fromNgPerMl) {

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.picture;
 
 import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Ovulation;
@@ -15,11 +16,14 @@ import io.github.tiderule.rules.fact.Unit;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What a curve says in words: its title, its description, and the names of what is on it. */
 public final class CurveWords {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final int LONGEST_NAME = 26;
 
@@ -31,59 +35,56 @@ public final class CurveWords {
 
   /** The title of a curve. */
   static String title(CurveInput input) {
-    return "Progesterone and timing of " + who(input.cycle(), input.advice());
+    return TEXTS.say("curve.title", who(input.cycle(), input.advice()));
   }
 
   private static String who(CycleRecord cycle, Advice advice) {
     String name = cycle.female().name();
     String id = advice.femaleId();
-    return name != null ? name : id != null ? id : "an unnamed female";
+    return name != null ? name : id != null ? id : TEXTS.say("report.unnamed");
   }
 
   /** What a curve shows, for those who do not see it. */
   static String description(CurveInput input, TimeScale times) {
-    StringBuilder words = new StringBuilder();
-    words
-        .append("Progesterone on a logarithmic scale, ")
-        .append(LocalWords.day(times.first()))
-        .append(" to ")
-        .append(LocalWords.day(times.end().minusDays(1)))
-        .append(". ");
+    List<String> words = new ArrayList<>();
+    words.add(
+        TEXTS.say(
+            "curve.shows",
+            LocalWords.day(times.first()),
+            LocalWords.day(times.end().minusDays(1))));
     List<Progesterone> values = input.all(Progesterone.class);
     if (values.isEmpty()) {
-      words.append("There is no value yet. ");
+      words.add(TEXTS.say("curve.no-value"));
     } else {
       Progesterone last = values.get(values.size() - 1);
-      words
-          .append(values.size())
-          .append(values.size() == 1 ? " value; " : " values; ")
-          .append("the latest is ")
-          .append(new CurveWords(input).of(last))
-          .append(". ");
+      words.add(
+          TEXTS.say(
+              "curve.latest",
+              TEXTS.count("curve.values", values.size()),
+              new CurveWords(input).of(last)));
     }
     Quantiles peak = input.advice().lhPeak();
     if (peak != null) {
-      words.append("LH peak around ").append(LocalWords.about(peak.median())).append(". ");
+      words.add(TEXTS.say("curve.peak-around", LocalWords.about(peak.median())));
     }
     Ovulation ovulation = input.advice().ovulation();
     if (ovulation != null) {
-      words
-          .append("Ovulation around ")
-          .append(LocalWords.about(ovulation.median()))
-          .append(", 9 times in 10 between ")
-          .append(LocalWords.about(ovulation.p05()))
-          .append(" and ")
-          .append(LocalWords.about(ovulation.p95()))
-          .append(". ");
+      words.add(
+          TEXTS.say(
+              "curve.ovulation-around",
+              LocalWords.about(ovulation.median()),
+              LocalWords.about(ovulation.p05()),
+              LocalWords.about(ovulation.p95())));
     }
     List<PlanStrips.Window> plan = PlanStrips.windows(input);
     if (!plan.isEmpty()) {
-      words
-          .append("Planned breedings: ")
-          .append(LocalWords.moments(plan.stream().map(PlanStrips.Window::best).toList()))
-          .append(". ");
+      words.add(
+          TEXTS.say(
+              "curve.planned",
+              LocalWords.moments(plan.stream().map(PlanStrips.Window::best).toList())));
     }
-    return words.append("The table holds every number.").toString();
+    words.add(TEXTS.say("curve.table"));
+    return String.join(" ", words);
   }
 
   /** A value with both units, its series, its time and how it is taken. */
@@ -93,23 +94,25 @@ public final class CurveWords {
         + moment(value.at())
         + ", "
         + value.series().words()
-        + (input.taken(value.id()) ? "" : ", " + input.use(value.id()));
+        + use(input, value.id());
   }
 
   private static String level(Progesterone value) {
     String comparator = value.comparator() == null ? "" : value.comparator().word();
     return value.statedUnit() == null
-        ? comparator + plain(value.value()) + " without a unit"
+        ? TEXTS.say("curve.without-unit", comparator + plain(value.value()))
         : comparator + Digits.bothUnits(value.ngPerMl());
   }
 
   /** A kit's band with its time and how it is taken. */
   String of(ProgesteroneBand band) {
-    return "kit band "
-        + number(band)
-        + ", "
-        + moment(band.at())
-        + (input.taken(band.id()) ? "" : ", " + input.use(band.id()));
+    return TEXTS.say("curve.band", number(band), moment(band.at())) + use(input, band.id());
+  }
+
+  /** How an observation is taken, to be added to what it is; nothing where it is simply taken. */
+  static String use(CurveInput input, String observation) {
+    String use = input.use(observation);
+    return input.taken(observation) ? "" : ", " + TEXTS.word("curve.use", use);
   }
 
   /** When something was, as in {@code Thu 14 Jan 2027, 08:00}. */
@@ -126,7 +129,9 @@ public final class CurveWords {
     String number =
         (value.comparator() == null ? "" : value.comparator().word()) + plain(value.value());
     Unit unit = value.statedUnit();
-    return unit == null ? number + " unit?" : unit == Unit.NMOL_PER_L ? number + " nmol" : number;
+    return unit == null
+        ? TEXTS.say("curve.unit-asked", number)
+        : unit == Unit.NMOL_PER_L ? number + " nmol" : number;
   }
 
   /** The edges of a band as they were reported. */
@@ -135,28 +140,25 @@ public final class CurveWords {
     Double high = band.high();
     String unit = unit(band);
     if (low == null) {
-      return high == null ? "no edges" : "<" + plain(high) + unit;
+      return high == null ? TEXTS.say("curve.no-edges") : "<" + plain(high) + unit;
     }
     return (high == null ? ">" + plain(low) : plain(low) + "–" + plain(high)) + unit;
   }
 
   private static String unit(ProgesteroneBand band) {
     @Nullable Unit unit = band.statedUnit();
-    return unit == null ? ", unit missing" : unit == Unit.NMOL_PER_L ? " nmol" : "";
+    return unit == null ? TEXTS.say("curve.unit-missing") : unit == Unit.NMOL_PER_L ? " nmol" : "";
   }
 
   /** How an observation is taken, short enough for a label. */
   static String brief(String use) {
-    return switch (use) {
-      case "discounted" -> "doubted";
-      case "set-aside" -> "set aside";
-      default -> use;
-    };
+    return TEXTS.word("curve.use.brief", use);
   }
 
   /** A series, cut where its laboratory's name is long. */
   static String brief(Series series) {
-    String laboratory = series.laboratory().isEmpty() ? "laboratory unnamed" : series.laboratory();
+    String laboratory =
+        series.laboratory().isEmpty() ? TEXTS.say("curve.laboratory-unnamed") : series.laboratory();
     int letters = laboratory.codePointCount(0, laboratory.length());
     String cut =
         letters <= LONGEST_NAME
@@ -164,7 +166,9 @@ public final class CurveWords {
             : laboratory.substring(0, laboratory.offsetByCodePoints(0, LONGEST_NAME - 1)) + "…";
     return cut
         + ", "
-        + (series.method() == Method.UNKNOWN ? "method unknown" : series.method().word());
+        + (series.method() == Method.UNKNOWN
+            ? TEXTS.say("curve.method-unknown")
+            : series.method().word());
   }
 
   /** A number as it was written, without idle zeros. */

@@ -1,12 +1,15 @@
 package io.github.tiderule.api.picture;
 
 import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.words.Texts;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /** Local days along the foot: weekday, date and days after first blood. */
 final class DateAxis {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final double LINE = 1.25;
 
@@ -60,7 +63,13 @@ final class DateAxis {
       }
     }
     if (counts()) {
-      svg.words(frame.left() - 5, line(top, 3), letter, "end", Colours.QUIET, "day*");
+      svg.words(
+          frame.left() - 5,
+          line(top, 3),
+          letter,
+          "end",
+          Colours.QUIET,
+          TEXTS.say("curve.day-mark"));
     }
     words(svg, (frame.left() + frame.right()) / 2, line(top, counts() ? 4 : 3), caption());
   }
@@ -70,7 +79,7 @@ final class DateAxis {
     String from = LocalWords.monthAndYear(frame.times().first());
     String to = LocalWords.monthAndYear(last);
     return (from.equals(to) ? from : from + "–" + to)
-        + (counts() ? "; day*: after first blood" : "");
+        + (counts() ? TEXTS.say("curve.day-means") : "");
   }
 
   private double line(double top, int number) {

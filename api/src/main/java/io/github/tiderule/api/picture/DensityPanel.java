@@ -1,11 +1,14 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.Posterior;
 import io.github.tiderule.engine.Posterior.Likely;
 import java.util.List;
 
 /** How likely LH peak and ovulation are at each time: one dashed, one solid and filled. */
 final class DensityPanel {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private final Frame frame;
   private final Posterior posterior;
@@ -44,8 +47,8 @@ final class DensityPanel {
         "stroke-dasharray",
         "5 3");
     svg.line(frame.left(), bottom, frame.right(), bottom, Colours.FRAME, 1, "");
-    name(svg, "ovulation", Colours.OVULATION, most(ovulation), scale, bottom, 1);
-    name(svg, "LH peak", Colours.PEAK, most(peak), scale, bottom, -1);
+    name(svg, TEXTS.say("curve.ovulation"), Colours.OVULATION, most(ovulation), scale, bottom, 1);
+    name(svg, TEXTS.say("curve.peak"), Colours.PEAK, most(peak), scale, bottom, -1);
   }
 
   private void name(

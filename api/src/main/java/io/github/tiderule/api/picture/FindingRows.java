@@ -1,5 +1,6 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.LhTest;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.SignKind;
@@ -12,9 +13,11 @@ import java.util.stream.Stream;
 /** A row for each other kind of observation: smears in per cent, LH tests, folds, signs, scans. */
 final class FindingRows {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   private static final List<String> ROWS =
       Stream.of(
-              Stream.of("smear", "LH", "folds"),
+              Stream.of("smear", "lh", "folds"),
               Arrays.stream(SignKind.values()).map(FindingWords::row),
               Stream.of("scan", "bred"))
           .flatMap(rows -> rows)
@@ -52,7 +55,7 @@ final class FindingRows {
       if (!all.isEmpty()) {
         double bottom = y + height(row);
         svg.line(frame.left(), bottom, frame.right(), bottom, Colours.GRID, 1, "");
-        frame.rowName(svg, row, bottom - 0.5 * frame.letter());
+        frame.rowName(svg, TEXTS.say("curve.row." + row), bottom - 0.5 * frame.letter());
         draw(svg, all, y, bottom);
         y = bottom;
       }
@@ -90,11 +93,10 @@ final class FindingRows {
 
   private String words(Observation one) {
     CurveWords words = new CurveWords(frame.input());
-    String use = frame.input().use(one.id());
     return words.what(one)
         + ", "
         + words.moment(one.at())
-        + (use.equals("taken") ? "" : ", " + use);
+        + CurveWords.use(frame.input(), one.id());
   }
 
   /** Where each mark stands: at its time, or beside one of the same time. */

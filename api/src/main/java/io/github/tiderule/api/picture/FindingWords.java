@@ -1,5 +1,6 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.LhTest;
@@ -20,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 /** What an observation showed, in words: whole for a table, short for a row of the picture. */
 final class FindingWords {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   private final CurveWords words;
 
   FindingWords(CurveWords words) {
@@ -29,7 +32,7 @@ final class FindingWords {
   /** As in {@code smear: 85 % cornified, no neutrophils}. */
   String of(Observation observation) {
     if (observation instanceof Progesterone value) {
-      return "progesterone " + CurveWords.number(value) + ", " + value.series().words();
+      return kind(value) + " " + CurveWords.number(value) + ", " + value.series().words();
     }
     if (observation instanceof ProgesteroneBand band) {
       return words.of(band);
@@ -40,30 +43,34 @@ final class FindingWords {
   /** What kind of observation it is. */
   static String kind(Observation observation) {
     if (observation instanceof Smear) {
-      return "smear";
+      return TEXTS.say("curve.kind.smear");
     }
     if (observation instanceof LhTest) {
-      return "LH test";
+      return TEXTS.say("curve.kind.lh");
     }
     if (observation instanceof Vaginoscopy) {
-      return "vaginal folds";
+      return TEXTS.say("curve.kind.folds");
     }
     if (observation instanceof Sign) {
-      return "sign";
+      return TEXTS.say("curve.kind.sign");
     }
     if (observation instanceof OvaryScan) {
-      return "ultrasound";
+      return TEXTS.say("curve.kind.scan");
     }
     if (observation instanceof PregnancyScan) {
-      return "pregnancy scan";
+      return TEXTS.say("curve.kind.pregnancy-scan");
     }
     if (observation instanceof Radiograph) {
-      return "radiograph";
+      return TEXTS.say("curve.kind.radiograph");
     }
     if (observation instanceof BodyTemperature) {
-      return "temperature";
+      return TEXTS.say("curve.kind.temperature");
     }
-    return observation instanceof BreedingDone ? "breeding" : "progesterone";
+    if (observation instanceof ProgesteroneBand) {
+      return TEXTS.say("curve.kind.band");
+    }
+    return TEXTS.say(
+        observation instanceof BreedingDone ? "curve.kind.breeding" : "curve.kind.progesterone");
   }
 
   /** Whether it has a place on the curve; what belongs to pregnancy stands in the table alone. */
@@ -73,13 +80,16 @@ final class FindingWords {
         || !row(observation).isEmpty();
   }
 
-  /** The name of the row an observation belongs to; empty where it is drawn as a level. */
+  /**
+   * The row an observation belongs to, named by {@code curve.row.}; empty where it is drawn as a
+   * level.
+   */
   static String row(Observation observation) {
     if (observation instanceof Smear) {
       return "smear";
     }
     if (observation instanceof LhTest) {
-      return "LH";
+      return "lh";
     }
     if (observation instanceof Vaginoscopy) {
       return "folds";
@@ -115,13 +125,15 @@ final class FindingWords {
       return cornified == null ? neutrophils(smear.neutrophils()) : Math.round(cornified) + "%";
     }
     if (observation instanceof LhTest test) {
-      return test.positive() ? "positive" : "negative";
+      return test.positive() ? TEXTS.say("curve.positive") : TEXTS.say("curve.negative");
     }
     if (observation instanceof Vaginoscopy look) {
       return look.folds().word();
     }
     if (observation instanceof Sign sign) {
-      return sign.sign().word().replace('-', ' ') + (sign.present() ? "" : ", not seen");
+      return TEXTS.say(
+          sign.present() ? "curve.sign" : "curve.sign.absent",
+          sign.sign().word().replace('-', ' '));
     }
     if (observation instanceof OvaryScan scan) {
       return scan.finding().word();
@@ -130,7 +142,8 @@ final class FindingWords {
       return scan.finding().word().replace('-', ' ') + fetuses(scan.fetuses());
     }
     if (observation instanceof Radiograph plate) {
-      return (plate.shown() ? "skeletons seen" : "no skeleton seen") + fetuses(plate.fetuses());
+      return TEXTS.say(plate.shown() ? "curve.skeletons" : "curve.no-skeleton")
+          + fetuses(plate.fetuses());
     }
     if (observation instanceof BodyTemperature reading) {
       return CurveWords.plain(reading.celsius()) + " °C";
@@ -142,7 +155,8 @@ final class FindingWords {
   static String whole(Observation observation) {
     if (observation instanceof Smear smear) {
       Double cornified = smear.cornifiedPercent();
-      String cells = cornified == null ? "" : CurveWords.plain(cornified) + " % cornified";
+      String cells =
+          cornified == null ? "" : TEXTS.say("curve.cornified", CurveWords.plain(cornified));
       String white = neutrophils(smear.neutrophils());
       return cells + (cells.isEmpty() || white.isEmpty() ? "" : ", ") + white;
     }
@@ -154,18 +168,14 @@ final class FindingWords {
   }
 
   private static String fetuses(@Nullable Integer count) {
-    return count == null ? "" : count == 1 ? ", 1 fetus" : ", " + count + " fetuses";
+    return count == null ? "" : ", " + TEXTS.count("curve.fetuses", count);
   }
 
   private static String neutrophils(@Nullable Neutrophils neutrophils) {
     if (neutrophils == null) {
       return "";
     }
-    return switch (neutrophils) {
-      case NONE -> "no neutrophils";
-      case FEW -> "few neutrophils";
-      case MANY -> "many neutrophils";
-    };
+    return TEXTS.say("curve.neutrophils." + neutrophils.word());
   }
 
   /** The word written at its mark; empty where row and mark say it all. */
@@ -175,9 +185,9 @@ final class FindingWords {
     }
     if (observation instanceof Sign sign) {
       return switch (sign.sign()) {
-        case VULVA_SOFTENS -> "softens";
-        case BLEEDING_STOPS -> "stops";
-        case FOUL_DISCHARGE -> "discharge";
+        case VULVA_SOFTENS -> TEXTS.say("curve.label.softens");
+        case BLEEDING_STOPS -> TEXTS.say("curve.label.stops");
+        case FOUL_DISCHARGE -> TEXTS.say("curve.label.discharge");
         case STANDS, REFUSES, FLAGS, UNWELL -> "";
         case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING ->
             sign.sign().word().replace('-', ' ');

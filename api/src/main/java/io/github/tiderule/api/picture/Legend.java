@@ -1,5 +1,6 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;
@@ -9,6 +10,8 @@ import java.util.List;
 
 /** What the marks mean: only those that are there. */
 final class Legend {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final double LINE = 1.5;
 
@@ -34,13 +37,12 @@ final class Legend {
       entries.add(
           new Entry(
               this::band,
-              "expected, 9 in 10"
-                  + (frame.input().series().size() > 1
-                      ? " (as " + CurveWords.brief(band.series()) + ")"
-                      : "")));
+              frame.input().series().size() > 1
+                  ? TEXTS.say("curve.legend.expected-as", CurveWords.brief(band.series()))
+                  : TEXTS.say("curve.legend.expected")));
     }
     if (!PlanStrips.windows(frame.input()).isEmpty()) {
-      entries.add(new Entry(this::strip, "breeding planned"));
+      entries.add(new Entry(this::strip, TEXTS.say("curve.legend.planned")));
     }
   }
 
@@ -57,10 +59,10 @@ final class Legend {
               CurveWords.brief(all.get(i))));
     }
     if (!frame.input().all(ProgesteroneBand.class).isEmpty()) {
-      entries.add(new Entry(this::kit, "kit band"));
+      entries.add(new Entry(this::kit, TEXTS.say("curve.legend.band")));
     }
     if (frame.input().all(Progesterone.class).stream().anyMatch(v -> v.comparator() != null)) {
-      entries.add(new Entry(this::limit, "limit"));
+      entries.add(new Entry(this::limit, TEXTS.say("curve.legend.limit")));
     }
   }
 
@@ -73,11 +75,11 @@ final class Legend {
                 hollow(svg, x, y);
                 LevelMarks.cross(svg, x, y, 1.5 * frame.mark());
               },
-              "held, not used"));
+              TEXTS.say("curve.legend.held")));
     }
     if (all.stream()
         .anyMatch(one -> !frame.input().taken(one.id()) && !frame.input().held(one.id()))) {
-      entries.add(new Entry(this::hollow, "doubted"));
+      entries.add(new Entry(this::hollow, TEXTS.say("curve.legend.doubted")));
     }
   }
 
@@ -91,7 +93,7 @@ final class Legend {
                 Marker.ring(svg, x, y, r);
                 svg.line(x - 0.6 * r, y, x + 0.6 * r, y, Colours.INK, 1.3, "");
               },
-              "negative, not seen"));
+              TEXTS.say("curve.legend.negative")));
     }
   }
 

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.picture;
 
 import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Plan;
 import java.time.Instant;
@@ -10,6 +11,8 @@ import java.util.List;
 
 /** The clock windows of the plan as hatched strips, and now as a line, over the whole height. */
 final class PlanStrips {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final double LEAST_BREADTH = 4;
   private static final double STEP = 5;
@@ -49,7 +52,9 @@ final class PlanStrips {
       double left = frame.times().within(window.from());
       double right = Math.max(frame.times().within(window.to()), left + LEAST_BREADTH);
       svg.open("g")
-          .text("title", "breeding " + window.number() + ": " + LocalWords.moment(window.best()))
+          .text(
+              "title",
+              TEXTS.say("curve.breeding", window.number(), LocalWords.moment(window.best())))
           .empty(
               "rect",
               "x",
@@ -80,7 +85,7 @@ final class PlanStrips {
           .labels()
           .write(
               svg,
-              "breed " + window.number(),
+              TEXTS.say("curve.breed", window.number()),
               letter,
               Colours.BREED,
               middle,
@@ -103,7 +108,7 @@ final class PlanStrips {
           .labels()
           .write(
               svg,
-              "now",
+              TEXTS.say("curve.now"),
               letter,
               Colours.NOW,
               x,

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -37,14 +38,14 @@ record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, doubl
   static TimeScale of(CurveInput input, double left, double right) {
     ZoneId zone = input.cycle().zone();
     Instant now = input.cycle().asOf();
-    Instant from = now.minus(Duration.ofDays(DAYS_BACK));
+    List<Instant> worth = worth(input);
+    // long after a season it is the season that is drawn, not the weeks since
+    Instant latest = worth.stream().max(Comparator.naturalOrder()).orElse(now);
+    Instant from = (latest.isBefore(now) ? latest : now).minus(Duration.ofDays(DAYS_BACK));
     Instant to = now.plus(Duration.ofDays(DAYS_AHEAD));
     List<Instant> shown =
         new ArrayList<>(
-            worth(input).stream()
-                .filter(at -> !at.isBefore(from) && !at.isAfter(to))
-                .sorted()
-                .toList());
+            worth.stream().filter(at -> !at.isBefore(from) && !at.isAfter(to)).sorted().toList());
     boolean near =
         shown.isEmpty()
             || !now.isAfter(shown.get(shown.size() - 1).plus(Duration.ofDays(STILL_NEAR)));

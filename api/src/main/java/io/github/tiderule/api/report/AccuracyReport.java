@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.WhelpedSeason;
 import io.github.tiderule.engine.advice.LookBack;
 import io.github.tiderule.engine.whelping.Accuracy;
@@ -11,8 +12,10 @@ import org.jspecify.annotations.Nullable;
 /** How well past whelpings were foretold. Plain text of at most 80 columns. */
 public final class AccuracyReport {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   /** All seasons in a few figures. */
-  public static final String TOGETHER = "All together";
+  public static final String TOGETHER = TEXTS.say("accuracy.together");
 
   private AccuracyReport() {}
 
@@ -35,34 +38,25 @@ public final class AccuracyReport {
 
   private static Page written(List<WhelpedSeason> seasons, int others) {
     Page page = new Page();
-    page.line("Whelping, foretold and actual");
-    page.indented(
-        2,
-        "Each forecast is the one that would have been given a week before she whelped, from what"
-            + " was known then.");
+    page.line(TEXTS.say("accuracy.title"));
+    page.indented(2, TEXTS.say("accuracy.how"));
     for (WhelpedSeason season : seasons) {
       LookBack back = season.lookBack();
       String female = season.female().isEmpty() ? "" : season.female() + ", ";
       page.hanging(
           2,
           "-",
-          female
-              + LocalWords.day(back.whelpedOn())
-              + ": foretold "
-              + LocalWords.shortDay(back.median().toLocalDate())
-              + " ("
-              + LocalWords.shortDay(back.p05().toLocalDate())
-              + " to "
-              + LocalWords.shortDay(back.p95().toLocalDate())
-              + "), "
-              + String.format(Locale.ROOT, "%+.1f", back.errorDays())
-              + " days, "
-              + (back.within() ? "inside." : "outside."));
+          TEXTS.say(
+              back.within() ? "accuracy.inside" : "accuracy.outside",
+              female + LocalWords.day(back.whelpedOn()),
+              LocalWords.shortDay(back.median().toLocalDate()),
+              LocalWords.shortDay(back.p05().toLocalDate()),
+              LocalWords.shortDay(back.p95().toLocalDate()),
+              String.format(Locale.ROOT, "%+.1f", back.errorDays())));
     }
     summary(page, WhelpedSeason.accuracy(seasons));
     if (others > 0) {
-      page.indented(
-          2, others + (others == 1 ? " season has" : " seasons have") + " no whelping to compare.");
+      page.indented(2, TEXTS.count("accuracy.others", others));
     }
     return page;
   }
@@ -70,35 +64,31 @@ public final class AccuracyReport {
   private static void summary(Page page, Accuracy accuracy) {
     page.heading(TOGETHER);
     if (accuracy.seasons() == 0) {
-      page.indented(2, "No season has a whelping to compare yet.");
+      page.indented(2, TEXTS.say("accuracy.none"));
       return;
     }
     page.indented(
         2,
-        accuracy.seasons()
-            + (accuracy.seasons() == 1 ? " season" : " seasons")
-            + String.format(
-                Locale.ROOT,
-                ": median error %.1f days, 9 in 10 within %.1f; on average %.1f days %s than"
-                    + " foretold.",
-                number(accuracy.medianDays()),
-                number(accuracy.p90Days()),
-                Math.abs(number(accuracy.biasDays())),
-                number(accuracy.biasDays()) < 0 ? "earlier" : "later"));
+        TEXTS.say(
+            number(accuracy.biasDays()) < 0 ? "accuracy.error.earlier" : "accuracy.error.later",
+            TEXTS.count("accuracy.seasons", accuracy.seasons()),
+            tenth(number(accuracy.medianDays())),
+            tenth(number(accuracy.p90Days())),
+            tenth(Math.abs(number(accuracy.biasDays())))));
     page.indented(
         2,
-        "Inside the 9-in-10 days: "
-            + Shares.inHundred(number(accuracy.within()))
-            + "; so few seasons fit anything from "
-            + Shares.number(number(accuracy.withinLow()))
-            + " to "
-            + Shares.inHundred(number(accuracy.withinHigh()))
-            + ".");
+        TEXTS.say(
+            "accuracy.within",
+            Shares.inHundred(number(accuracy.within())),
+            Shares.number(number(accuracy.withinLow())),
+            Shares.inHundred(number(accuracy.withinHigh()))));
     if (accuracy.few()) {
-      page.indented(
-          2,
-          "Fewer than " + Accuracy.FEW + " seasons: chance alone can make this look good or bad.");
+      page.indented(2, TEXTS.say("accuracy.few", Accuracy.FEW));
     }
+  }
+
+  private static String tenth(double days) {
+    return String.format(Locale.ROOT, "%.1f", days);
   }
 
   private static double number(@Nullable Double value) {

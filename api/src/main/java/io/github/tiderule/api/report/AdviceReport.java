@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * change it. Plain text of at most 80 columns, without colour.
  */
 public final class AdviceReport {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final int HASH_LETTERS = 12;
   private static final String CARE = "care";
@@ -64,9 +67,8 @@ public final class AdviceReport {
   private void title() {
     String name = cycle.female().name();
     String id = advice.femaleId();
-    String who = name != null ? name : id != null ? id : "an unnamed female";
-    page.line("Breeding-day plan for " + who);
-    page.line("as of " + LocalWords.moment(advice.asOf()) + "; all times are for " + cycle.zone());
+    page.line(TEXTS.say("plan.title", ObservationWords.who(name, id)));
+    page.line(TEXTS.say("report.moment", LocalWords.moment(advice.asOf()), cycle.zone()));
   }
 
   private void now() {
@@ -74,7 +76,7 @@ public final class AdviceReport {
     page.indented(2, advice.action().headline());
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
-        page.hanging(2, caution.level().equals("vet") ? "See a vet:" : "Stop:", caution.text());
+        page.hanging(2, TEXTS.say("now." + caution.level()), caution.text());
       }
     }
   }
@@ -85,7 +87,7 @@ public final class AdviceReport {
     Plan plan = advice.plan();
     if (plan == null) {
       if (advice.bred() == null) {
-        page.indented(2, "No day can be named yet; what to do now, and the questions, say why.");
+        page.indented(2, TEXTS.say("plan.none"));
       }
       return;
     }
@@ -95,37 +97,37 @@ public final class AdviceReport {
     }
     String together =
         advice.bred() != null
-            ? "With what is done, she meets "
-            : plan.at().size() == 1 ? "It should meet " : "Together they meet ";
+            ? "plan.share.left"
+            : plan.at().size() == 1 ? "plan.share.one" : "plan.share.many";
     page.indented(
         2,
-        together
-            + Shares.inHundred(plan.eggShare().mean())
-            + " of her eggs"
-            + Shares.unlucky(plan.eggShare().p10())
-            + ".");
+        TEXTS.say(
+            together,
+            Shares.inHundred(plan.eggShare().mean()),
+            Shares.unlucky(plan.eggShare().p10())));
     for (Commitment commitment : plan.commitments()) {
       boolean now = !commitment.by().isAfter(advice.asOf());
       page.indented(
           2,
-          commitment.text()
-              + (now ? " now." : " by " + LocalWords.moment(commitment.by()) + ", at the latest."));
+          now
+              ? TEXTS.say("plan.commit.now", commitment.text())
+              : TEXTS.say("plan.commit.by", commitment.text(), LocalWords.moment(commitment.by())));
     }
     if (plan.forecast() != null) {
-      page.hanging(2, "Decide on the forecast:", plan.forecast().text());
+      page.hanging(2, TEXTS.say("plan.forecast"), plan.forecast().text());
     }
     plan.notes().forEach(note -> page.indented(2, note));
     if (!plan.alternatives().isEmpty()) {
-      page.indented(2, "Other ways:");
+      page.indented(2, TEXTS.say("plan.others"));
       for (Plan.Alternative other : plan.alternatives()) {
         page.hanging(
             2,
             "-",
-            LocalWords.moments(other.at())
-                + ": "
-                + Shares.inHundred(other.eggShare().mean())
-                + ". "
-                + capitalised(other.note()));
+            TEXTS.say(
+                "plan.other",
+                LocalWords.moments(other.at()),
+                Shares.inHundred(other.eggShare().mean()),
+                capitalised(other.note())));
       }
     }
   }
@@ -140,14 +142,11 @@ public final class AdviceReport {
     if (bred != null) {
       page.indented(
           2,
-          (bred.count() == 1
-                  ? "The breeding already done meets "
-                  : "The breedings already done meet ")
-              + Shares.inHundred(bred.eggShare().mean())
-              + " of her eggs"
-              + Shares.unlucky(bred.eggShare().p10())
-              + ". "
-              + bred.text());
+          TEXTS.say(
+              bred.count() == 1 ? "plan.done.one" : "plan.done.many",
+              Shares.inHundred(bred.eggShare().mean()),
+              Shares.unlucky(bred.eggShare().p10()),
+              bred.text()));
     }
   }
 
@@ -159,51 +158,31 @@ public final class AdviceReport {
       page.indented(
           2,
           because != null
-              ? "None. " + because + "."
-              : advice.plan() == null ? "None for now." : "None is needed for this plan.");
+              ? TEXTS.say("test.none-because", because)
+              : TEXTS.say(advice.plan() == null ? "test.none-now" : "test.none-needed"));
     } else {
-      String kind =
-          switch (test.kind()) {
-            case "progesterone" -> "Progesterone";
-            case "lh" -> "An LH test";
-            case "cytology" -> "A vaginal smear";
-            default -> test.kind();
-          };
       page.indented(
           2,
-          kind
-              + ", on "
-              + LocalWords.moment(test.at())
-              + "; its result should be there by "
-              + LocalWords.day(test.resultAt().toLocalDate())
-              + ", "
-              + LocalWords.clock(test.resultAt())
-              + ".");
+          TEXTS.say(
+              "test.when",
+              TEXTS.word("test.kind", test.kind()),
+              LocalWords.moment(test.at()),
+              LocalWords.moment(test.resultAt())));
       if (!test.also().isEmpty()) {
-        page.indented(
-            2,
-            "Have the same blood tested for LH, where that can be had: the surge dates ovulation"
-                + " more closely than progesterone does.");
+        page.indented(2, TEXTS.say("test.lh-too"));
       }
       if (test.gain() < 0.005 && !test.kind().equals("lh")) {
         page.indented(
             2,
-            (test.kind().equals("cytology")
-                    ? "It is to date her, and the whelping with it"
-                    : "It is to prove ovulation, and to date the whelping")
-                + (advice.plan() == null ? "." : "; it will hardly change the plan."));
+            TEXTS.say(
+                (test.kind().equals("cytology") ? "test.to-date" : "test.to-prove")
+                    + (advice.plan() == null ? "" : ".no-change")));
       }
       if (test.gain() >= 0.005) {
-        page.indented(
-            2,
-            "With its result in hand, the plan meets "
-                + Shares.number(test.gain())
-                + " more in 100 of her eggs.");
+        page.indented(2, TEXTS.say("test.gain", Shares.number(test.gain())));
       }
     }
-    page.indented(
-        2,
-        "Ask again by " + LocalWords.moment(advice.validUntil()) + ", or when anything changes.");
+    page.indented(2, TEXTS.say("test.ask-again", LocalWords.moment(advice.validUntil())));
   }
 
   private void questions() {
@@ -214,9 +193,9 @@ public final class AdviceReport {
     ObservationWords names = new ObservationWords(cycle);
     for (Query query : advice.questions()) {
       page.hanging(2, "-", query.text());
-      page.indented(4, "This is about " + names.of(query.about()) + ".");
+      page.indented(4, TEXTS.say("question.about", names.of(query.about())));
       for (Query.Reading reading : query.readings()) {
-        page.hanging(4, "in " + reading.unit() + ":", reading.meaning());
+        page.hanging(4, TEXTS.say("question.reading", reading.unit()), reading.meaning());
       }
     }
   }
@@ -234,8 +213,8 @@ public final class AdviceReport {
               page.indented(
                   4,
                   change.plan().isEmpty()
-                      ? "Then no plan would stand."
-                      : "Then best: " + LocalWords.moments(change.plan()) + ".");
+                      ? TEXTS.say("change.no-plan")
+                      : TEXTS.say("change.plan", LocalWords.moments(change.plan())));
             });
   }
 
@@ -257,21 +236,14 @@ public final class AdviceReport {
     LocalProtocol overlay = advice.stamp().overlay();
     if (overlay != null) {
       page.line(
-          "Worked out with the local protocol "
-              + overlay.name()
-              + ", which changes "
-              + (overlay.changes().size() == 1
-                  ? "1 parameter"
-                  : overlay.changes().size() + " parameters")
-              + "; the trace names them.");
+          TEXTS.say(
+              "stamp.local",
+              overlay.name(),
+              TEXTS.count("stamp.local.changes", overlay.changes().size())));
     }
     String rules = advice.stamp().rules().replaceFirst("^sha256:", "");
     String hash = rules.substring(0, Math.min(HASH_LETTERS, rules.length()));
     page.line(
-        "Engine "
-            + advice.stamp().engine()
-            + ", rules "
-            + hash
-            + ". Not a substitute for a vet; check your own local rules.");
+        TEXTS.say("stamp.short", advice.stamp().engine(), hash) + " " + TEXTS.say("stamp.no-vet"));
   }
 }

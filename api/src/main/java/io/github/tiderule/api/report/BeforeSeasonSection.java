@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.BeforeSeason.NextSeason;
@@ -8,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What to see to before a season: when it comes, what is due, what to ask, what is in order. */
 final class BeforeSeasonSection {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private BeforeSeasonSection() {}
 
@@ -18,22 +21,20 @@ final class BeforeSeasonSection {
     page.heading(Section.BEFORE_SEASON);
     NextSeason next = before.next();
     if (next == null) {
-      page.indented(2, "No season of hers is on file, so the next one cannot be told.");
+      page.indented(2, TEXTS.say("before.no-season"));
     } else {
       page.indented(
           2,
-          "Next season about "
-              + LocalWords.day(next.expected())
-              + ", between "
-              + LocalWords.day(next.from())
-              + " and "
-              + LocalWords.day(next.to())
-              + ". "
-              + next.text());
+          TEXTS.say(
+              "before.next",
+              LocalWords.day(next.expected()),
+              LocalWords.day(next.from()),
+              LocalWords.day(next.to()),
+              next.text()));
     }
-    checks(page, "Due:", "[ ]", of(before, "due"));
-    checks(page, "To ask:", "[ ]", of(before, "ask"));
-    checks(page, "In order:", "[x]", of(before, "done"));
+    checks(page, TEXTS.say("before.due"), "[ ]", of(before, "due"));
+    checks(page, TEXTS.say("before.ask"), "[ ]", of(before, "ask"));
+    checks(page, TEXTS.say("before.done"), "[x]", of(before, "done"));
   }
 
   private static List<Check> of(BeforeSeason before, String state) {
@@ -46,13 +47,10 @@ final class BeforeSeasonSection {
     }
     page.indented(2, label);
     for (Check check : checks) {
-      String who =
-          switch (check.whose()) {
-            case "female" -> "She: ";
-            case "stud" -> "He: ";
-            default -> "";
-          };
-      page.hanging(4, mark, who + check.text() + (check.veterinaryAct() ? " (vet)" : ""));
+      String whose = "before.whose." + check.whose();
+      String who = TEXTS.has(whose) ? TEXTS.say(whose) + " " : "";
+      String vet = check.veterinaryAct() ? " " + TEXTS.say("sheet.vet") : "";
+      page.hanging(4, mark, who + check.text() + vet);
     }
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Influence;
@@ -9,6 +10,8 @@ import java.util.List;
 
 /** How sure a report is, and what made it so. */
 final class Certainties {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   /** A season without ovulation is named from this probability on. */
   private static final double WORTH_NAMING = 0.02;
@@ -21,34 +24,24 @@ final class Certainties {
     page.heading(Section.HOW_SURE);
     Ovulation ovulation = advice.ovulation();
     if (ovulation == null) {
-      page.indented(2, "Nothing can be said of ovulation yet.");
+      page.indented(2, TEXTS.say("sure.nothing"));
       return;
     }
     boolean past = !ovulation.median().isAfter(advice.asOf());
     page.indented(
         2,
-        (past ? "She most likely ovulated" : "She will most likely ovulate")
-            + " around "
-            + LocalWords.about(ovulation.median())
-            + "; 9 times in 10 between "
-            + LocalWords.about(ovulation.p05())
-            + " and "
-            + LocalWords.about(ovulation.p95())
-            + ".");
-    page.indented(
-        2,
-        ovulation.confirmed()
-            ? "Ovulation is proven by the tests so far."
-            : "Ovulation is not proven yet.");
+        TEXTS.say(
+            past ? "sure.past" : "sure.ahead",
+            LocalWords.about(ovulation.median()),
+            LocalWords.about(ovulation.p05()),
+            LocalWords.about(ovulation.p95())));
+    page.indented(2, TEXTS.say(ovulation.confirmed() ? "sure.proven" : "sure.not-proven"));
     if (ovulation.noOvulationProbability() >= WORTH_NAMING) {
       page.indented(
-          2,
-          "In about "
-              + Shares.inHundred(ovulation.noOvulationProbability())
-              + " such seasons she does not ovulate this time.");
+          2, TEXTS.say("sure.no-ovulation", Shares.inHundred(ovulation.noOvulationProbability())));
     }
     if (cycle.observations().isEmpty()) {
-      page.indented(2, "There is no observation yet: this rests on the day of first blood alone.");
+      page.indented(2, TEXTS.say("sure.first-blood-alone"));
     }
   }
 
@@ -68,22 +61,19 @@ final class Certainties {
             .orElseThrow();
     page.indented(
         2,
-        "Most of all "
-            + names.of(most.observation())
-            + ": "
-            + shift(most.ovulationShiftHours())
-            + ", and it made the 9-in-10 span "
-            + width(most.widthChangeHours())
-            + ".");
+        TEXTS.say(
+            "weight.most",
+            names.of(most.observation()),
+            shift(most.ovulationShiftHours()),
+            width(most.widthChangeHours())));
     for (Influence influence : influences) {
       if (influence.oddProbability() > MORE_LIKELY_THAN_NOT) {
         page.indented(
             2,
-            "The odd one out is "
-                + names.of(influence.observation())
-                + ": it is out of line with the others ("
-                + Shares.inHundred(influence.oddProbability())
-                + ") and counts for little. Is it right?");
+            TEXTS.say(
+                "weight.odd",
+                names.of(influence.observation()),
+                Shares.inHundred(influence.oddProbability())));
       }
     }
   }
@@ -91,18 +81,16 @@ final class Certainties {
   /** What an observation did to the middle of ovulation, as a clause. */
   static String shift(double hours) {
     if (Math.abs(hours) < 0.5) {
-      return "it left the middle of ovulation where it was";
+      return TEXTS.say("weight.left");
     }
-    return "it moved the middle of ovulation "
-        + Shares.hours(hours)
-        + (hours < 0 ? " earlier" : " later");
+    return TEXTS.say(hours < 0 ? "weight.earlier" : "weight.later", Shares.hours(hours));
   }
 
   /** By how much a span changed. */
   static String width(double hours) {
     if (Math.abs(hours) < 0.5) {
-      return "neither narrower nor wider";
+      return TEXTS.say("weight.same-width");
     }
-    return Shares.hours(hours) + (hours < 0 ? " narrower" : " wider");
+    return TEXTS.say(hours < 0 ? "weight.narrower" : "weight.wider", Shares.hours(hours));
   }
 }

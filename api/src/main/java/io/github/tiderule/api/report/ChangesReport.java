@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
@@ -20,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * by name, then what moved and why. Plain text of at most 80 columns.
  */
 public final class ChangesReport {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private final Told before;
   private final Told after;
@@ -49,17 +52,16 @@ public final class ChangesReport {
   private void write() {
     String name = after.cycle().female().name();
     String id = change.after().femaleId();
-    page.line("What changed for " + (name != null ? name : id != null ? id : "an unnamed female"));
+    page.line(TEXTS.say("changes.title", ObservationWords.who(name, id)));
     page.line(
-        "from "
-            + LocalWords.moment(change.before().asOf())
-            + " to "
-            + LocalWords.moment(change.after().asOf())
-            + "; all times are for "
-            + after.cycle().zone());
+        TEXTS.say(
+            "changes.moments",
+            LocalWords.moment(change.before().asOf()),
+            LocalWords.moment(change.after().asOf()),
+            after.cycle().zone()));
     if (change.nothingMoved() && change.observations().isEmpty()) {
       page.gap();
-      page.line("Nothing: what to do, the plan and the estimate are as they were.");
+      page.line(TEXTS.say("changes.nothing"));
     }
     action();
     plan();
@@ -68,43 +70,43 @@ public final class ChangesReport {
     observations();
     rules(Section.RULES_NEW, true);
     rules(Section.RULES_GONE, false);
-    cautions("New cautions", change.cautionsAdded());
-    cautions("Cautions that are gone", change.cautionsGone());
+    cautions(TEXTS.say("changes.cautions-new"), change.cautionsAdded());
+    cautions(TEXTS.say("changes.cautions-gone"), change.cautionsGone());
     if (change.rulesRevised()) {
-      page.heading("The rules themselves");
-      page.indented(2, "The two answers come from different rules, parameters or engines.");
+      page.heading(TEXTS.say("changes.rules"));
+      page.indented(2, TEXTS.say("changes.rules-differ"));
     }
   }
 
   private void action() {
-    page.heading("What to do now");
+    page.heading(Section.NOW);
     page.indented(2, change.after().action().headline());
     if (!change.before().action().headline().equals(change.after().action().headline())) {
-      page.indented(2, "Before, it was: " + change.before().action().headline());
+      page.indented(2, TEXTS.say("changes.before", change.before().action().headline()));
     }
   }
 
   private void plan() {
     PlanChange plan = change.plan();
-    page.heading("The plan");
+    page.heading(Section.PLAN);
     page.indented(2, outcome(plan));
     for (DoseChange dose : plan.doses()) {
-      page.hanging(2, "-", LocalWords.moment(dose.at()) + ": " + fate(dose) + ".");
+      page.hanging(2, "-", TEXTS.say("changes.dose." + fate(dose), LocalWords.moment(dose.at())));
     }
     for (OffsetDateTime at : plan.added()) {
-      page.hanging(2, "-", LocalWords.moment(at) + ": new.");
+      page.hanging(2, "-", TEXTS.say("changes.dose.new", LocalWords.moment(at)));
     }
     shares(plan.before(), plan.after());
   }
 
   private static String outcome(PlanChange plan) {
     return switch (plan.outcome()) {
-      case NONE -> "There was none, and there is none.";
-      case MADE -> "There was none; now there is one.";
-      case STANDS -> "It stands.";
-      case REPLACED -> "The earlier plan is withdrawn; another takes its place.";
-      case WITHDRAWN -> "The earlier plan is withdrawn, and none takes its place.";
-      case DONE -> "It was carried out; nothing more is planned.";
+      case NONE -> TEXTS.say("changes.plan.none");
+      case MADE -> TEXTS.say("changes.plan.made");
+      case STANDS -> TEXTS.say("changes.plan.stands");
+      case REPLACED -> TEXTS.say("changes.plan.replaced");
+      case WITHDRAWN -> TEXTS.say("changes.plan.withdrawn");
+      case DONE -> TEXTS.say("changes.plan.done");
     };
   }
 
@@ -112,8 +114,8 @@ public final class ChangesReport {
     return switch (dose.fate()) {
       case STANDS -> "stands";
       case DONE -> "done";
-      case PASSED -> "has passed, and no breeding is in the file";
-      case WITHDRAWN -> "withdrawn; tell whoever was told of it";
+      case PASSED -> "passed";
+      case WITHDRAWN -> "withdrawn";
     };
   }
 
@@ -125,15 +127,14 @@ public final class ChangesReport {
     page.indented(
         2,
         was == null
-            ? "It should meet " + share + " of her eggs."
-            : "Eggs met: "
-                + Shares.number(was.eggShare().mean())
-                + " in 100 then, "
-                + Shares.number(is.eggShare().mean())
-                + " now.");
+            ? TEXTS.say("plan.share.one", share, "")
+            : TEXTS.say(
+                "changes.eggs",
+                Shares.number(was.eggShare().mean()),
+                Shares.number(is.eggShare().mean())));
     OffsetDateTime orderBy = is.orderBy();
     if (orderBy != null && (was == null || !orderBy.equals(was.orderBy()))) {
-      page.indented(2, "Order by " + LocalWords.moment(orderBy) + ", at the latest.");
+      page.indented(2, TEXTS.say("changes.order-by", LocalWords.moment(orderBy)));
     }
   }
 
@@ -144,42 +145,31 @@ public final class ChangesReport {
     if (was == null && is == null) {
       return;
     }
-    page.heading("Ovulation");
+    page.heading(TEXTS.say("changes.ovulation"));
     if (was == null || is == null) {
       page.indented(
           2,
           is == null
-              ? "Nothing can be said of it any more."
-              : "Nothing could be said of it then; now it lies around "
-                  + LocalWords.about(is)
-                  + ".");
+              ? TEXTS.say("changes.ovulation.gone")
+              : TEXTS.say("changes.ovulation.new", LocalWords.about(is)));
       return;
     }
     double shift = Objects.requireNonNullElse(moved.shiftHours(), 0.0);
     page.indented(
         2,
-        "Its middle "
-            + (Math.abs(shift) < 0.5
-                ? "stays at " + LocalWords.about(is)
-                : "moved "
-                    + Shares.hours(shift)
-                    + (shift < 0 ? " earlier" : " later")
-                    + ", from "
-                    + LocalWords.about(was)
-                    + " to "
-                    + LocalWords.about(is))
-            + ".");
+        Math.abs(shift) < 0.5
+            ? TEXTS.say("changes.ovulation.stays", LocalWords.about(is))
+            : TEXTS.say(
+                shift < 0 ? "changes.ovulation.earlier" : "changes.ovulation.later",
+                Shares.hours(shift),
+                LocalWords.about(was),
+                LocalWords.about(is)));
     double wide = Objects.requireNonNullElse(moved.widthBeforeHours(), 0.0);
     double now = Objects.requireNonNullElse(moved.widthAfterHours(), 0.0);
     page.indented(
         2,
-        "The 9-in-10 span was "
-            + Shares.hours(wide)
-            + " and is "
-            + Shares.hours(now)
-            + ", "
-            + Certainties.width(now - wide)
-            + ".");
+        TEXTS.say(
+            "changes.span", Shares.hours(wide), Shares.hours(now), Certainties.width(now - wide)));
   }
 
   private void test() {
@@ -188,29 +178,35 @@ public final class ChangesReport {
     if (Objects.equals(was, is)) {
       return;
     }
-    page.heading("Next test");
+    page.heading(Section.NEXT_TEST);
     page.indented(
         2,
-        (is == null ? "None" : is.kind() + ", " + LocalWords.moment(is.at()))
-            + ". Before, it was: "
-            + (was == null ? "none" : was.kind() + ", " + LocalWords.moment(was.at()))
-            + ".");
+        (is == null ? TEXTS.say("changes.test.none") : words(is) + ".")
+            + " "
+            + TEXTS.say(
+                "changes.before",
+                was == null ? TEXTS.say("changes.test.none-before") : words(was) + "."));
+  }
+
+  private static String words(NextTest test) {
+    return test.kind() + ", " + LocalWords.moment(test.at());
   }
 
   private void observations() {
-    page.heading("Because of");
+    page.heading(TEXTS.say("changes.because"));
     if (change.observations().isEmpty()) {
       page.indented(
           2,
-          change.nothingMoved()
-              ? "No entry of the file differs."
-              : "No entry of the file differs: what moved, moved because time went on.");
+          change.nothingMoved() ? TEXTS.say("changes.no-entry") : TEXTS.say("changes.time-alone"));
       return;
     }
     for (ObservationChange one : change.observations()) {
       boolean gone = one.kind() == ObservationChange.Kind.REMOVED;
       ObservationWords names = new ObservationWords(gone ? before.cycle() : after.cycle());
-      page.hanging(2, "-", names.of(one.observation()) + ", " + kind(one) + ": " + effect(one));
+      page.hanging(
+          2,
+          "-",
+          TEXTS.say("changes.entry." + kind(one), names.of(one.observation()), effect(one)));
     }
   }
 
@@ -218,9 +214,9 @@ public final class ChangesReport {
     return switch (one.kind()) {
       case ADDED -> "new";
       case CORRECTED -> "corrected";
-      case REMOVED -> "no longer in the file";
-      case NOW_USED -> "used now";
-      case NO_LONGER_USED -> "no longer used";
+      case REMOVED -> "removed";
+      case NOW_USED -> "now-used";
+      case NO_LONGER_USED -> "unused";
     };
   }
 
@@ -228,12 +224,9 @@ public final class ChangesReport {
     Double shift = one.ovulationShiftHours();
     Double width = one.widthChangeHours();
     if (shift == null || width == null) {
-      return "it does not date ovulation.";
+      return TEXTS.say("changes.no-effect");
     }
-    return Certainties.shift(shift)
-        + ", and it made the 9-in-10 span "
-        + Certainties.width(width)
-        + ".";
+    return TEXTS.say("changes.effect", Certainties.shift(shift), Certainties.width(width));
   }
 
   private void rules(String heading, boolean speaks) {
@@ -245,7 +238,8 @@ public final class ChangesReport {
     page.heading(heading);
     ObservationWords names = new ObservationWords(speaks ? after.cycle() : before.cycle());
     for (RuleChange rule : rules) {
-      String from = rule.matched().isEmpty() ? "" : " From " + names.of(rule.matched()) + ".";
+      String from =
+          rule.matched().isEmpty() ? "" : " " + TEXTS.say("changes.from", names.of(rule.matched()));
       page.hanging(2, "-", rule.rule() + ", " + rule.title() + "." + from);
     }
   }

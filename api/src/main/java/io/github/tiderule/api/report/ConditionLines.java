@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.condition.CheckSeen;
 import io.github.tiderule.rules.condition.ConditionSeen;
 import io.github.tiderule.rules.condition.Outcome;
@@ -8,6 +9,8 @@ import java.util.stream.Collectors;
 
 /** Conditions of a rule and what they saw, as lines of a page. */
 final class ConditionLines {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final String PARAMETER = "the parameter ";
 
@@ -22,7 +25,7 @@ final class ConditionLines {
             .map(subject -> subject.substring(PARAMETER.length()))
             .collect(Collectors.joining(", "));
     if (!parameters.isEmpty()) {
-      page.hanging(6, "with:", parameters);
+      page.hanging(6, TEXTS.say("trace.with"), parameters);
     }
     for (ConditionSeen seen : conditions) {
       if (seen.subject().startsWith(PARAMETER)) {
@@ -30,7 +33,8 @@ final class ConditionLines {
       }
       String checks =
           seen.checks().stream().map(ConditionLines::words).collect(Collectors.joining("; "));
-      page.hanging(6, "saw:", seen.subject() + (checks.isEmpty() ? "" : ": " + checks));
+      page.hanging(
+          6, TEXTS.say("trace.saw"), seen.subject() + (checks.isEmpty() ? "" : ": " + checks));
     }
   }
 
@@ -44,7 +48,7 @@ final class ConditionLines {
         String outcome = check.outcome() == Outcome.NOT_TRIED ? "" : check.outcome().words() + ": ";
         page.hanging(5, "-", outcome + words(check));
         if (!check.written().equals(check.words())) {
-          page.hanging(7, "in the rule:", check.written());
+          page.hanging(7, TEXTS.say("rule.written"), check.written());
         }
       }
     }

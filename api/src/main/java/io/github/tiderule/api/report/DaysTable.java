@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.engine.advice.Verdict;
@@ -8,6 +9,8 @@ import java.util.List;
 
 /** The ranked days of a report. */
 final class DaysTable {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final int MOST_DAYS = 12;
   private static final int MOST_REASONS = 3;
@@ -18,13 +21,19 @@ final class DaysTable {
     if (days.isEmpty()) {
       return;
     }
-    page.heading("Days, best first");
-    page.preformatted("  " + row("", "day", "time", "verdict", "eggs in 100"));
+    page.heading(TEXTS.say("days.title"));
+    page.preformatted(
+        "  "
+            + row(
+                "",
+                TEXTS.say("days.day"),
+                TEXTS.say("days.time"),
+                TEXTS.say("days.verdict"),
+                TEXTS.say("days.eggs")));
     days.stream().limit(MOST_DAYS).forEach(day -> write(page, day));
-    page.indented(
-        2, "Eggs are for one breeding on that day alone; 1 time in 10, fewer than in brackets.");
+    page.indented(2, TEXTS.say("days.note"));
     if (days.size() > MOST_DAYS) {
-      page.indented(2, days.size() - MOST_DAYS + " further days stand in the JSON answer.");
+      page.indented(2, TEXTS.say("days.more", days.size() - MOST_DAYS));
     }
   }
 
@@ -66,9 +75,9 @@ final class DaysTable {
 
   private static String label(Reason reason) {
     return switch (reason.effect()) {
-      case "supports" -> "because:";
-      case "vetoes" -> "ruled out:";
-      default -> "but:";
+      case "supports" -> TEXTS.say("days.because");
+      case "vetoes" -> TEXTS.say("days.ruled-out");
+      default -> TEXTS.say("days.but");
     };
   }
 
@@ -76,16 +85,14 @@ final class DaysTable {
   static String momentInWindow(OffsetDateTime at, List<BreedingDay> days) {
     for (BreedingDay day : days) {
       if (!at.isBefore(day.from()) && !at.isAfter(day.to())) {
-        return LocalWords.day(day.day())
-            + ", "
-            + LocalWords.window(day.from(), day.to())
-            + ", best about "
-            + LocalWords.clock(at)
-            + " (alone "
-            + Shares.inHundred(day.eggShare().mean())
-            + ")";
+        return TEXTS.say(
+            "plan.window",
+            LocalWords.day(day.day()),
+            LocalWords.window(day.from(), day.to()),
+            LocalWords.clock(at),
+            Shares.inHundred(day.eggShare().mean()));
       }
     }
-    return LocalWords.day(at.toLocalDate()) + ", about " + LocalWords.clock(at);
+    return TEXTS.say("plan.about", LocalWords.day(at.toLocalDate()), LocalWords.clock(at));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.ObservationNote;
@@ -7,6 +8,8 @@ import java.util.List;
 
 /** What is not taken at its face: doubted observations, and what schools disagree about. */
 final class Doubts {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final String CONVERTED = "converted";
 
@@ -31,18 +34,14 @@ final class Doubts {
             .distinct()
             .toList();
     if (!converted.isEmpty()) {
-      page.hanging(
-          2,
-          "-",
-          String.join(", ", converted)
-              + ": reported in nmol/L, reasoned with in ng/mL (3.18 nmol/L to 1 ng/mL)");
+      page.hanging(2, "-", TEXTS.say("taken.converted", String.join(", ", converted)));
     }
   }
 
   private static String mark(ObservationNote note) {
     return switch (note.use()) {
-      case "held" -> "not used: ";
-      case "set-aside" -> "not used for dating: ";
+      case "held" -> TEXTS.say("taken.held") + " ";
+      case "set-aside" -> TEXTS.say("taken.set-aside") + " ";
       default -> "";
     };
   }
@@ -54,9 +53,9 @@ final class Doubts {
     }
     page.heading(Section.DISAGREEMENTS);
     for (Disagreement dispute : advice.disagreements()) {
-      page.hanging(2, "-", "About " + dispute.about() + ":");
+      page.hanging(2, "-", TEXTS.say("school.about", dispute.about()) + ":");
       page.bullets(4, dispute.positions().stream().map(Disagreement.Position::text).toList());
-      page.indented(4, "This plan: " + dispute.leansTo() + ", since " + dispute.why() + ".");
+      page.indented(4, TEXTS.say("school.leans", dispute.leansTo(), dispute.why()));
     }
   }
 
@@ -67,15 +66,15 @@ final class Doubts {
     }
     page.heading(TraceReport.SCHOOLS);
     for (Disagreement dispute : advice.disagreements()) {
-      page.hanging(2, "-", "About " + dispute.about());
+      page.hanging(2, "-", TEXTS.say("school.about", dispute.about()));
       for (Disagreement.Position position : dispute.positions()) {
         page.hanging(
             6,
             position.rule() + ":",
             position.text() + " [" + String.join(", ", position.sources()) + "]");
       }
-      page.hanging(6, "plan:", dispute.leansTo());
-      page.hanging(6, "why:", dispute.why());
+      page.hanging(6, TEXTS.say("school.plan"), dispute.leansTo());
+      page.hanging(6, TEXTS.say("school.why"), dispute.why());
     }
   }
 }

@@ -2,6 +2,7 @@ package io.github.tiderule.api.report;
 
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.Progesterone;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,13 +16,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes what people call an observation where a sentence has its key, as in {@code The rise at p3
- * goes on}. Only whole tokens that are keys of the cycle are taken for one, and only keys of small
- * letters and figures, which no other word of a sentence looks like. A key in brackets stands: its
- * name stands before it.
+ * goes on}. Only whole tokens that are keys of the cycle are taken for one, and only keys of
+ * letters and figures, which no other word of a sentence looks like; the id of a rule and the name
+ * of a laboratory do. A key in brackets stands: its name stands before it.
  */
 public final class KeyNames {
 
-  private static final Pattern UNMISTAKABLE = Pattern.compile("[a-z]{1,12}-?\\d{1,6}");
+  private static final Pattern UNMISTAKABLE = Pattern.compile("[A-Za-z]{1,12}-?\\d{1,6}");
+  private static final Pattern RULE = Pattern.compile("[A-Z]{3}-\\d{3}");
   private static final String NOUN =
       "(?<noun>\\b(?:progesterone|value|band|smear|test|folds|vaginoscopy|sign|ultrasound|breeding"
           + "|scan|radiograph|temperature|report|result|reading) )?";
@@ -38,8 +40,13 @@ public final class KeyNames {
   /** For the sentences about one cycle. */
   public KeyNames(CycleRecord cycle) {
     Set<String> seen = new HashSet<>();
+    Set<String> laboratories =
+        cycle.observations().stream()
+            .filter(Progesterone.class::isInstance)
+            .map(one -> ((Progesterone) one).series().laboratory())
+            .collect(Collectors.toSet());
     for (Observation one : cycle.observations()) {
-      if (UNMISTAKABLE.matcher(one.id()).matches()) {
+      if (isUnmistakable(one.id()) && !laboratories.contains(one.id())) {
         OffsetDateTime at = one.at().atZone(cycle.zone()).toOffsetDateTime();
         String kind = ObservationWords.kind(one);
         String moment = LocalWords.shortDay(at.toLocalDate()) + " " + LocalWords.clock(at);
@@ -66,6 +73,10 @@ public final class KeyNames {
                     + keys
                     + ")(?![\\w/-]))*)(?![\\w)/-]|\\.\\w)"
                     + DAY);
+  }
+
+  private static boolean isUnmistakable(String key) {
+    return UNMISTAKABLE.matcher(key).matches() && !RULE.matcher(key).matches();
   }
 
   /** A sentence with names in it. */

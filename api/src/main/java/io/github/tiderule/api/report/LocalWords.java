@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -12,6 +13,8 @@ import java.util.stream.Collectors;
  * that a report reads the same everywhere.
  */
 public final class LocalWords {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
   private static final List<String> MONTHS =
@@ -70,6 +73,8 @@ public final class LocalWords {
 
   /** Several moments, one after the other. */
   public static String moments(List<OffsetDateTime> all) {
-    return all.stream().map(LocalWords::moment).collect(Collectors.joining(" and "));
+    return all.stream()
+        .map(LocalWords::moment)
+        .collect(Collectors.joining(TEXTS.say("report.and")));
   }
 }

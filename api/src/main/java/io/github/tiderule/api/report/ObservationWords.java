@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.BodyTemperature;
 import io.github.tiderule.rules.fact.BreedingDone;
@@ -18,9 +19,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Names the observations of a cycle for people. */
 public final class ObservationWords {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private final CycleRecord cycle;
   private final Map<String, Observation> byId;
@@ -33,6 +37,11 @@ public final class ObservationWords {
             .collect(Collectors.toMap(Observation::id, Function.identity()));
   }
 
+  /** Who a report is about. */
+  static String who(@Nullable String name, @Nullable String id) {
+    return name != null ? name : id != null ? id : TEXTS.say("report.unnamed");
+  }
+
   /** As in {@code the progesterone of Mon 11 Jan, 08:30 (p3)}; the id alone if it is not known. */
   public String of(String id) {
     Observation observation = byId.get(id);
@@ -40,15 +49,12 @@ public final class ObservationWords {
       return id;
     }
     OffsetDateTime at = observation.at().atZone(cycle.zone()).toOffsetDateTime();
-    return "the "
-        + measured(observation)
-        + " of "
-        + LocalWords.shortDay(at.toLocalDate())
-        + ", "
-        + LocalWords.clock(at)
-        + " ("
-        + id
-        + ")";
+    return TEXTS.say(
+        "observation.of",
+        measured(observation),
+        LocalWords.shortDay(at.toLocalDate()),
+        LocalWords.clock(at),
+        id);
   }
 
   /** Several, with commas. */
@@ -60,10 +66,10 @@ public final class ObservationWords {
     if (observation instanceof Progesterone value) {
       String comparator = value.comparator() == null ? "" : value.comparator().word();
       String unit = value.statedUnit() == null ? "" : " " + value.statedUnit().word();
-      return "progesterone " + comparator + plain(value.value()) + unit;
+      return TEXTS.say("observation.progesterone.value", comparator + plain(value.value()) + unit);
     }
     if (observation instanceof BodyTemperature reading) {
-      return "temperature " + plain(reading.celsius()) + " degrees C";
+      return TEXTS.say("observation.temperature.value", plain(reading.celsius()));
     }
     return kind(observation);
   }
@@ -71,36 +77,39 @@ public final class ObservationWords {
   /** What kind of observation it is, without what was measured. */
   static String kind(Observation observation) {
     if (observation instanceof Progesterone) {
-      return "progesterone";
+      return TEXTS.say("observation.progesterone");
     }
     if (observation instanceof ProgesteroneBand) {
-      return "progesterone band";
+      return TEXTS.say("observation.band");
     }
     if (observation instanceof LhTest test) {
-      return test.positive() ? "positive LH test" : "negative LH test";
+      return TEXTS.say(test.positive() ? "observation.lh.positive" : "observation.lh.negative");
     }
     if (observation instanceof Smear) {
-      return "smear";
+      return TEXTS.say("observation.smear");
     }
     if (observation instanceof Vaginoscopy) {
-      return "vaginoscopy";
+      return TEXTS.say("observation.vaginoscopy");
     }
     if (observation instanceof Sign sign) {
-      return "sign \"" + sign.sign().word() + "\"" + (sign.present() ? "" : " (not seen)");
+      return TEXTS.say(
+          sign.present() ? "observation.sign" : "observation.sign.absent", sign.sign().word());
     }
     if (observation instanceof OvaryScan) {
-      return "ultrasound";
+      return TEXTS.say("observation.ultrasound");
     }
     if (observation instanceof PregnancyScan scan) {
-      return "pregnancy scan \"" + scan.finding().word() + "\"";
+      return TEXTS.say("observation.scan", scan.finding().word());
     }
     if (observation instanceof Radiograph) {
-      return "radiograph";
+      return TEXTS.say("observation.radiograph");
     }
     if (observation instanceof BodyTemperature) {
-      return "temperature";
+      return TEXTS.say("observation.temperature");
     }
-    return observation instanceof BreedingDone done ? done.semen().word() + " breeding" : "entry";
+    return observation instanceof BreedingDone done
+        ? TEXTS.say("observation.breeding", done.semen().word())
+        : TEXTS.say("observation.entry");
   }
 
   private static String plain(double value) {

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Caesarean;
 import io.github.tiderule.engine.advice.Happened;
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * the whelping beside its forecast: of these, what the moment asks for.
  */
 final class PregnancySection {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private PregnancySection() {}
 
@@ -37,15 +40,13 @@ final class PregnancySection {
     LocalDate median = whelping.median().toLocalDate();
     page.indented(
         2,
-        "Around "
-            + LocalWords.day(median)
-            + "; 9 times in 10 between "
-            + LocalWords.day(whelping.p05().toLocalDate())
-            + " and "
-            + LocalWords.day(whelping.p95().toLocalDate())
-            + ". Counted from "
-            + (whelping.countedFrom().equals("dioestrus") ? "the shift of the smear" : "ovulation")
-            + ", not from a mating.");
+        TEXTS.say(
+            whelping.countedFrom().equals("dioestrus")
+                ? "whelping.from-shift"
+                : "whelping.from-ovulation",
+            LocalWords.day(median),
+            LocalWords.day(whelping.p05().toLocalDate()),
+            LocalWords.day(whelping.p95().toLocalDate())));
     whelping.notes().forEach(note -> page.hanging(2, "-", note + "."));
   }
 
@@ -66,14 +67,13 @@ final class PregnancySection {
       page.hanging(
           2,
           "-",
-          LocalWords.shortDay(milestone.from().toLocalDate())
-              + " to "
-              + LocalWords.shortDay(milestone.to().toLocalDate())
-              + ": "
-              + milestone.title()
-              + ".");
+          TEXTS.say(
+              "pregnancy.milestone",
+              LocalWords.shortDay(milestone.from().toLocalDate()),
+              LocalWords.shortDay(milestone.to().toLocalDate()),
+              milestone.title()));
     }
-    page.indented(2, "Counted from where ovulation may lie, not from a mating.");
+    page.indented(2, TEXTS.say("pregnancy.counted"));
   }
 
   private static void happened(Page page, @Nullable Pregnancy pregnancy) {
@@ -85,12 +85,11 @@ final class PregnancySection {
       page.hanging(
           2,
           "-",
-          LocalWords.shortDay(one.on())
-              + ", day "
-              + one.daysAfterOvulation()
-              + " after ovulation: "
-              + one.text()
-              + ".");
+          TEXTS.say(
+              "pregnancy.happened",
+              LocalWords.shortDay(one.on()),
+              one.daysAfterOvulation(),
+              one.text()));
     }
   }
 
@@ -103,16 +102,13 @@ final class PregnancySection {
       page.hanging(
           2,
           "-",
-          LocalWords.shortDay(day.day())
-              + ", day "
-              + day.daysAfterOvulation()
-              + ": "
-              + day.text()
-              + ". Too early "
-              + Shares.inHundred(day.chanceEarly())
-              + ", whelped before it "
-              + Shares.inHundred(day.chanceBegun())
-              + ".");
+          TEXTS.say(
+              "caesarean.day",
+              LocalWords.shortDay(day.day()),
+              day.daysAfterOvulation(),
+              day.text(),
+              Shares.inHundred(day.chanceEarly()),
+              Shares.inHundred(day.chanceBegun())));
     }
     page.indented(2, caesarean.text() + ".");
   }
@@ -124,25 +120,20 @@ final class PregnancySection {
     page.heading(Section.LOOKING_BACK);
     page.indented(
         2,
-        "She whelped on "
-            + LocalWords.day(lookBack.whelpedOn())
-            + "; foretold was "
-            + LocalWords.day(lookBack.median().toLocalDate())
-            + ", 9 times in 10 between "
-            + LocalWords.day(lookBack.p05().toLocalDate())
-            + " and "
-            + LocalWords.day(lookBack.p95().toLocalDate())
-            + ".");
+        TEXTS.say(
+            "back.whelped",
+            LocalWords.day(lookBack.whelpedOn()),
+            LocalWords.day(lookBack.median().toLocalDate()),
+            LocalWords.day(lookBack.p05().toLocalDate()),
+            LocalWords.day(lookBack.p95().toLocalDate())));
     page.indented(2, lookBack.text() + ".");
     page.indented(
         2,
-        "With the whelping counted, she ovulated around "
-            + LocalWords.about(lookBack.ovulation().median())
-            + "; 9 times in 10 between "
-            + LocalWords.about(lookBack.ovulation().p05())
-            + " and "
-            + LocalWords.about(lookBack.ovulation().p95())
-            + ".");
+        TEXTS.say(
+            "back.ovulated",
+            LocalWords.about(lookBack.ovulation().median()),
+            LocalWords.about(lookBack.ovulation().p05()),
+            LocalWords.about(lookBack.ovulation().p95())));
   }
 
   private static void redFlags(Page page, @Nullable Pregnancy pregnancy) {

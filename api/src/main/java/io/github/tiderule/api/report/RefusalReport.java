@@ -1,10 +1,13 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.problem.Problem;
+import io.github.tiderule.api.words.Texts;
 import java.util.List;
 
 /** A refused file for people: every problem, where it is, and what may have been meant. */
 public final class RefusalReport {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private RefusalReport() {}
 
@@ -15,11 +18,10 @@ public final class RefusalReport {
    */
   public static String text(String file, List<Problem> problems) {
     Page page = new Page();
-    String count = problems.size() == 1 ? "1 problem" : problems.size() + " problems";
-    page.line(file + " is refused, with " + count + ". Nothing was worked out.");
+    page.line(TEXTS.say("refused.title", file, TEXTS.count("refused.problems", problems.size())));
     for (Problem problem : problems) {
       page.gap();
-      page.line(problem.path().isEmpty() ? "the whole file" : problem.path());
+      page.line(problem.path().isEmpty() ? TEXTS.say("refused.whole") : problem.path());
       page.indented(2, problem.message() + " (" + problem.code().word() + ")");
       page.indented(2, problem.hint());
     }

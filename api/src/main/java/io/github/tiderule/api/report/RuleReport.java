@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.TraceLine;
@@ -13,6 +14,8 @@ import java.util.List;
  */
 public final class RuleReport {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   private RuleReport() {}
 
   /** The report, each line ended by a line feed. */
@@ -21,35 +24,34 @@ public final class RuleReport {
     Page page = new Page();
     page.line(rule.id() + " " + rule.title());
     page.line(rule.sentence());
-    page.line("Why the trade holds this: " + rule.why());
+    page.line(TEXTS.say("rule.why", rule.why()));
     List<TraceLine> spoken = reasoning.spoken(rule.id());
     ObservationWords names = new ObservationWords(cycle);
     for (TraceLine line : spoken) {
       page.heading(
-          "It spoke" + (spoken.size() == 1 ? "" : ", step " + line.seq() + " of the trace"));
+          spoken.size() == 1 ? TEXTS.say("rule.spoke") : TEXTS.say("rule.spoke.step", line.seq()));
       page.bullets(2, line.concluded());
       if (!line.matched().isEmpty()) {
-        page.hanging(2, "from:", names.of(line.matched()));
+        page.hanging(2, TEXTS.say("trace.from"), names.of(line.matched()));
       }
       page.gap();
       ConditionLines.full(page, reasoning.conditions(line));
     }
     if (spoken.isEmpty() && reasoning.ran(rule)) {
-      page.heading("It kept silent");
-      page.indented(2, "What came nearest to meeting it:");
+      page.heading(TEXTS.say("rule.silent"));
+      page.indented(2, TEXTS.say("rule.nearest"));
       page.gap();
       ConditionLines.full(page, reasoning.conditions(rule));
     } else if (spoken.isEmpty()) {
-      page.heading("It was not asked");
-      page.indented(
-          2, "Rules of the stage " + rule.stage().word() + " were not run for this cycle.");
+      page.heading(TEXTS.say("rule.not-asked"));
+      page.indented(2, TEXTS.say("rule.not-asked.stage", rule.stage().word()));
     }
-    page.heading("Sources, and how each was read");
+    page.heading(TraceReport.SOURCES);
     for (String key : rule.sources()) {
       page.hanging(
           2,
           key + ":",
-          sources.get(key).citation() + " Read as: " + sources.get(key).readAs() + ".");
+          TEXTS.say("trace.read-as", sources.get(key).citation(), sources.get(key).readAs()));
     }
     return page.toString();
   }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,72 +13,74 @@ import java.util.Map;
  */
 public record Section(String heading, List<Line> lines) {
 
+  private static final Texts TEXTS = Texts.ofReports();
+
   /** The one thing to do now. */
-  public static final String NOW = "What to do now";
+  public static final String NOW = TEXTS.say("section.now");
 
   /** Which days and when, and what to do for it. */
-  public static final String PLAN = "The plan";
+  public static final String PLAN = TEXTS.say("section.plan");
 
   /** When she ovulates, and how closely that is known. */
-  public static final String HOW_SURE = "How sure";
+  public static final String HOW_SURE = TEXTS.say("section.how-sure");
 
   /** What to test next, and when to ask again. */
-  public static final String NEXT_TEST = "Next test";
+  public static final String NEXT_TEST = TEXTS.say("section.next-test");
 
   /** What must be answered first. */
-  public static final String QUESTIONS = "Questions to you";
+  public static final String QUESTIONS = TEXTS.say("section.questions");
 
   /** Results that are not taken as reported. */
-  public static final String TAKEN = "How her results are taken";
+  public static final String TAKEN = TEXTS.say("section.taken");
 
   /** When she would whelp. */
-  public static final String WHELPING = "Whelping, if she conceives";
+  public static final String WHELPING = TEXTS.say("section.whelping-if");
 
   /** When she whelps. */
-  public static final String WHELPING_ONCE_BRED = "Whelping";
+  public static final String WHELPING_ONCE_BRED = TEXTS.say("section.whelping");
 
   /** What is due in a pregnancy. */
-  public static final String PREGNANCY = "Pregnancy calendar";
+  public static final String PREGNANCY = TEXTS.say("section.pregnancy");
 
   /** What is past of a pregnancy. */
-  public static final String HAPPENED = "What happened";
+  public static final String HAPPENED = TEXTS.say("section.happened");
 
   /** Days for a planned caesarean. */
-  public static final String CAESAREAN = "Days for a planned caesarean";
+  public static final String CAESAREAN = TEXTS.say("section.caesarean");
 
   /** What to do on the day of insemination, and what the semen is worth. */
-  public static final String SHEET = "The day of insemination";
+  public static final String SHEET = TEXTS.say("section.sheet");
 
   /** What to see to before a season. */
-  public static final String BEFORE_SEASON = "Before the season";
+  public static final String BEFORE_SEASON = TEXTS.say("section.before-season");
 
   /** A whelping beside its forecast. */
-  public static final String LOOKING_BACK = "Looking back";
+  public static final String LOOKING_BACK = TEXTS.say("section.looking-back");
 
   /** Signs that call a vet, by the kind of red flag. */
   public static final Map<String, String> RED_FLAGS =
       Map.of(
-          "pregnancy", "Red flags in pregnancy",
-          "whelping", "Red flags at whelping",
-          "after-whelping", "Red flags after whelping");
+          "pregnancy", TEXTS.say("section.red-flags.pregnancy"),
+          "whelping", TEXTS.say("section.red-flags.whelping"),
+          "after-whelping", TEXTS.say("section.red-flags.after-whelping"));
 
   /** Values at which the plan would be another. */
-  public static final String WOULD_CHANGE = "What would change this";
+  public static final String WOULD_CHANGE = TEXTS.say("section.would-change");
 
   /** What moved the estimate most. */
-  public static final String WEIGHTS = "What moved the estimate";
+  public static final String WEIGHTS = TEXTS.say("section.weights");
 
   /** What schools hold. */
-  public static final String DISAGREEMENTS = "Where the trade disagrees";
+  public static final String DISAGREEMENTS = TEXTS.say("section.disagreements");
 
   /** What to take care of. */
-  public static final String CAUTIONS = "Cautions";
+  public static final String CAUTIONS = TEXTS.say("section.cautions");
 
   /** Rules that speak in a later answer only. */
-  public static final String RULES_NEW = "Rules that speak now and did not then";
+  public static final String RULES_NEW = TEXTS.say("section.rules-new");
 
   /** Rules that spoke in an earlier answer only. */
-  public static final String RULES_GONE = "Rules that spoke then and no longer do";
+  public static final String RULES_GONE = TEXTS.say("section.rules-gone");
 
   public Section {
     lines = List.copyOf(lines);

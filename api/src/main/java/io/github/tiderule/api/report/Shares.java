@@ -1,7 +1,11 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
+
 /** Shares, probabilities and spans of hours in words. */
 public final class Shares {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private Shares() {}
 
@@ -9,7 +13,7 @@ public final class Shares {
    * As in {@code 82 in 100}. A share that is not nothing never reads 0, nor one short of all 100.
    */
   public static String inHundred(double share) {
-    return number(share) + " in 100";
+    return TEXTS.say("share.in-hundred", number(share));
   }
 
   /** What happens one time in ten, as the end of a sentence; nothing where that is all but all. */
@@ -17,7 +21,7 @@ public final class Shares {
     if (p10 >= 0.985) {
       return "";
     }
-    return p10 < 0.015 ? "; 1 time in 10, hardly any" : "; 1 time in 10, fewer than " + number(p10);
+    return p10 < 0.015 ? TEXTS.say("share.unlucky-none") : TEXTS.say("share.unlucky", number(p10));
   }
 
   /** As in {@code 82}, {@code under 1}, {@code over 99}. */
@@ -27,14 +31,14 @@ public final class Shares {
     }
     long hundredths = Math.round(share * 100);
     if (hundredths == 0) {
-      return "under 1";
+      return TEXTS.say("share.under");
     }
-    return hundredths >= 100 && share < 1 ? "over 99" : Long.toString(hundredths);
+    return hundredths >= 100 && share < 1 ? TEXTS.say("share.over") : Long.toString(hundredths);
   }
 
   /** As in {@code 1 hour} or {@code 31 hours}, without a sign. */
   public static String hours(double hours) {
     long whole = Math.round(Math.abs(hours));
-    return whole == 1 ? "1 hour" : whole + " hours";
+    return TEXTS.count("share.hours", whole);
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * same day, then the checklist in the order it is done, then what the vet chooses from.
  */
 final class SheetSection {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final String BOX = "[ ]";
 
@@ -46,45 +49,37 @@ final class SheetSection {
     page.indented(
         2,
         (sheet.at() == null ? "" : LocalWords.moment(sheet.at()) + ": ")
-            + sheet.semen()
-            + " semen, "
-            + (sheet.route().equals("vaginal") ? "into the vagina" : "through the cervix, by a vet")
-            + ".");
+            + TEXTS.say(
+                sheet.route().equals("vaginal") ? "sheet.semen.vagina" : "sheet.semen.cervix",
+                sheet.semen()));
     sheet.notes().forEach(note -> page.indented(2, note));
     reckoning();
     if (!sheet.findings().isEmpty()) {
-      page.indented(2, "What it shows:");
+      page.indented(2, TEXTS.say("sheet.shows"));
       sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text()));
     }
     if (!sheet.sameDay().isEmpty()) {
-      page.indented(2, "Too little for a dose: do this today");
+      page.indented(2, TEXTS.say("sheet.too-little"));
       boxes(sheet.sameDay());
       if (sheet.secondParcelBy() != null) {
-        page.indented(
-            4,
-            "It has to be used by "
-                + LocalWords.day(sheet.secondParcelBy())
-                + "; later days are worth much less than the best one.");
+        page.indented(4, TEXTS.say("sheet.second-parcel", LocalWords.day(sheet.secondParcelBy())));
       }
     }
     SemenTemperature temperature = sheet.temperature();
     if (temperature != null) {
-      page.hanging(2, "Temperature:", temperature.text());
+      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text());
     }
     Amount extender = sheet.extender();
     if (extender != null) {
       page.hanging(
           2,
-          "Extender to add:",
-          words(extender)
-              + " in all, slowly, at the semen's temperature ("
-              + extender.working()
-              + ").");
+          TEXTS.say("sheet.extender"),
+          TEXTS.say("sheet.extender.how", words(extender), extender.working()));
     }
-    page.indented(2, "Checklist, in this order:");
+    page.indented(2, TEXTS.say("sheet.checklist"));
     boxes(sheet.steps());
     if (!sheet.advice().isEmpty()) {
-      page.indented(2, "For the vet to choose:");
+      page.indented(2, TEXTS.say("sheet.for-vet"));
       sheet.advice().forEach(line -> page.hanging(4, "-", line.text()));
     }
   }
@@ -96,32 +91,34 @@ final class SheetSection {
     for (DosesMade doses : sheet.doses()) {
       page.hanging(
           2,
-          doses.route().equals("vaginal") ? "Doses for the vagina:" : "Doses for the uterus:",
-          count(doses.least(), doses.most())
-              + " of at least "
-              + Span.words(doses.floorMillion())
-              + " million"
-              + (doses.most() > 0
-                  ? "; "
-                      + count(doses.targetLeast(), doses.targetMost())
-                      + " of the usual "
-                      + Span.words(doses.targetMillion())
-                      + " million"
-                  : "; " + Span.words(doses.shortMillion()) + " million short of one")
-              + units(doses)
-              + ".");
+          TEXTS.say(doses.route().equals("vaginal") ? "sheet.doses.vagina" : "sheet.doses.uterus"),
+          TEXTS.say(
+              "sheet.doses.say",
+              TEXTS.say(
+                  "sheet.doses.floor",
+                  count(doses.least(), doses.most()),
+                  Span.words(doses.floorMillion())),
+              doses.most() > 0
+                  ? TEXTS.say(
+                      "sheet.doses.usual",
+                      count(doses.targetLeast(), doses.targetMost()),
+                      Span.words(doses.targetMillion()))
+                  : TEXTS.say("sheet.doses.short", Span.words(doses.shortMillion())),
+              units(doses)));
     }
   }
 
   private static String units(DosesMade doses) {
     Integer units = doses.unitsForOne();
-    return units == null ? "" : "; one dose takes " + units + " like these";
+    return units == null ? "" : TEXTS.say("sheet.doses.units", units);
   }
 
   private static String count(int least, int most) {
     return least == most
-        ? most == 0 ? "none" : Integer.toString(most)
-        : (least == 0 ? "at most " : least + " to ") + most;
+        ? most == 0 ? TEXTS.say("sheet.doses.none") : Integer.toString(most)
+        : least == 0
+            ? TEXTS.say("sheet.doses.at-most", most)
+            : TEXTS.say("sheet.doses.span", least, most);
   }
 
   private static String words(Amount amount) {
@@ -130,6 +127,8 @@ final class SheetSection {
 
   private void boxes(List<Line> lines) {
     lines.forEach(
-        line -> page.hanging(4, BOX, line.text() + (line.veterinaryAct() ? " (vet)" : "")));
+        line ->
+            page.hanging(
+                4, BOX, line.text() + (line.veterinaryAct() ? " " + TEXTS.say("sheet.vet") : "")));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.days.StudPlan;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -11,6 +12,8 @@ import java.util.List;
  * of at most 80 columns.
  */
 public final class StudReport {
+
+  private static final Texts TEXTS = Texts.ofReports();
 
   private static final double HARDLY = 0.005;
 
@@ -33,68 +36,51 @@ public final class StudReport {
   }
 
   private String text() {
-    page.line("One stud, " + count(plan.services().size(), "service"));
-    page.line("all times are for " + zone);
-    page.heading("Who is given which service");
+    page.line(TEXTS.count("stud.title", plan.services().size()));
+    page.line(TEXTS.say("stud.zone", zone));
+    page.heading(TEXTS.say("stud.who"));
     for (StudPlan.Service service : plan.services()) {
       String female = service.female();
       page.hanging(
           2,
           "-",
-          moment(service.at())
-              + ": "
-              + (female == null
-                  ? "in reserve; it would add too little to any of them."
-                  : female
-                      + ". Without it she would miss "
-                      + Shares.inHundred(service.adds())
-                      + " of her eggs."));
+          female == null
+              ? TEXTS.say("stud.reserve", moment(service.at()))
+              : TEXTS.say(
+                  "stud.given", moment(service.at()), female, Shares.inHundred(service.adds())));
     }
-    page.heading("The females, least slack first");
+    page.heading(TEXTS.say("stud.females"));
     plan.parts().forEach(this::part);
     if (!plan.leftOut().isEmpty()) {
-      page.heading("Not to be bred by these services");
+      page.heading(TEXTS.say("stud.left-out"));
       plan.leftOut().forEach(left -> page.hanging(2, "-", left.female() + ": " + left.instead()));
     }
     page.gap();
-    page.line(
-        "Every way of sharing was looked at; this one meets most eggs over all females together. Ask"
-            + " again after each test. Never force a mating. Not a substitute for a vet; check your"
-            + " own local rules.");
+    page.line(TEXTS.say("stud.foot") + " " + TEXTS.say("stamp.no-vet"));
     return page.toString();
   }
 
   private void part(StudPlan.Part part) {
     String when =
         part.at().isEmpty()
-            ? "no service; others need them more, or none suits her"
-            : String.join(" and ", part.at().stream().map(this::moment).toList());
+            ? TEXTS.say("stud.no-service")
+            : String.join(TEXTS.say("report.and"), part.at().stream().map(this::moment).toList());
     page.hanging(
         2,
         "-",
-        part.female()
-            + ": "
-            + when
-            + ". Meets "
-            + Shares.inHundred(part.share())
-            + " of her eggs. "
-            + slack(part));
+        TEXTS.say("stud.part", part.female(), when, Shares.inHundred(part.share()), slack(part)));
     List<String> alone = part.alone().stream().map(Shares::number).toList();
-    page.indented(4, "Each service on its own would meet " + String.join(", ", alone) + " in 100.");
+    page.indented(4, TEXTS.say("stud.alone", String.join(", ", alone)));
   }
 
   private static String slack(StudPlan.Part part) {
     return part.lostByWaiting() < HARDLY
-        ? "She loses hardly anything if the first goes to another."
-        : "If the first goes to another she loses " + Shares.inHundred(part.lostByWaiting()) + ".";
+        ? TEXTS.say("stud.slack")
+        : TEXTS.say("stud.loses", Shares.inHundred(part.lostByWaiting()));
   }
 
   private String moment(Instant at) {
     OffsetDateTime local = at.atZone(zone).toOffsetDateTime();
     return LocalWords.moment(local);
-  }
-
-  private static String count(int number, String what) {
-    return number == 1 ? "1 " + what : number + " " + what + "s";
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
@@ -22,8 +23,10 @@ import java.util.Locale;
  */
 public final class TraceReport {
 
-  public static final String SCHOOLS = "Where schools disagree";
-  public static final String SOURCES = "Sources, and how each was read";
+  private static final Texts TEXTS = Texts.ofReports();
+
+  public static final String SCHOOLS = TEXTS.say("trace.schools");
+  public static final String SOURCES = TEXTS.say("trace.sources");
 
   private final CycleRecord cycle;
   private final Reasoning reasoning;
@@ -51,12 +54,11 @@ public final class TraceReport {
   private Page written() {
     String name = cycle.female().name();
     String id = advice.femaleId();
-    String who = name != null ? name : id != null ? id : "an unnamed female";
-    page.line("Reasoning for " + who);
-    page.line("as of " + LocalWords.moment(advice.asOf()) + "; all times are for " + cycle.zone());
-    page.line("Outcome: " + advice.action().headline());
+    page.line(TEXTS.say("trace.title", ObservationWords.who(name, id)));
+    page.line(TEXTS.say("report.moment", LocalWords.moment(advice.asOf()), cycle.zone()));
+    page.line(TEXTS.say("trace.outcome", advice.action().headline()));
     if (!advice.action().because().isEmpty()) {
-      page.line("by " + String.join(", ", advice.action().because()));
+      page.line(TEXTS.say("trace.outcome.by", String.join(", ", advice.action().because())));
     }
     localProtocol();
     firings();
@@ -66,9 +68,9 @@ public final class TraceReport {
     timeline();
     cited();
     page.gap();
-    page.line("Engine " + advice.stamp().engine() + ", rules");
+    page.line(TEXTS.say("stamp.engine", advice.stamp().engine()));
     page.line(advice.stamp().rules());
-    page.line("Not a substitute for a vet; check your own local rules.");
+    page.line(TEXTS.say("stamp.no-vet"));
     return page;
   }
 
@@ -77,25 +79,20 @@ public final class TraceReport {
     if (overlay == null) {
       return;
     }
-    page.heading("Local protocol " + overlay.name());
+    page.heading(TEXTS.say("trace.local", overlay.name()));
     for (LocalProtocol.Change change : overlay.changes()) {
       page.hanging(
           2,
           "-",
-          change.parameter()
-              + " is "
-              + PlainNumber.of(change.local())
-              + " instead of "
-              + PlainNumber.of(change.usual())
-              + " "
-              + change.unit()
-              + " since "
-              + change.since()
-              + ": "
-              + change.reason()
-              + " ("
-              + change.by()
-              + ")");
+          TEXTS.say(
+              "trace.local.change",
+              change.parameter(),
+              PlainNumber.of(change.local()),
+              PlainNumber.of(change.usual()),
+              change.unit(),
+              change.since(),
+              change.reason(),
+              change.by()));
     }
     page.indented(2, overlay.hash());
   }
@@ -106,45 +103,42 @@ public final class TraceReport {
     for (TraceLine line : advice.trace()) {
       if (!line.stage().equals(stage)) {
         stage = line.stage();
-        page.heading("Stage " + stage);
+        page.heading(TEXTS.say("trace.stage", stage));
       }
       page.hanging(2, line.seq() + ".", line.rule() + " " + line.title());
       page.bullets(6, line.concluded());
       if (!line.matched().isEmpty()) {
-        page.hanging(6, "from:", names.of(line.matched()));
+        page.hanging(6, TEXTS.say("trace.from"), names.of(line.matched()));
       }
       if (!line.sources().isEmpty()) {
-        page.hanging(6, "by:", String.join(", ", line.sources()));
+        page.hanging(6, TEXTS.say("trace.by"), String.join(", ", line.sources()));
       }
       ConditionLines.brief(page, reasoning.conditions(line));
     }
   }
 
   private void notFired() {
-    page.heading("What did not fire");
+    page.heading(TEXTS.say("trace.not-fired"));
     if (advice.notFired().isEmpty()) {
-      page.indented(2, "No rule was one condition short of speaking.");
+      page.indented(2, TEXTS.say("trace.not-fired.none"));
     }
     for (NotFired rule : advice.notFired()) {
       page.hanging(2, "-", rule.rule() + " " + rule.title());
-      page.hanging(6, "missing:", rule.missing());
+      page.hanging(6, TEXTS.say("trace.missing"), rule.missing());
     }
     if (reasoning.nearMissesUntold() > 0) {
-      page.indented(
-          2,
-          reasoning.nearMissesUntold()
-              + " more were one condition short, but further off. Ask for one with --rule ID.");
+      page.indented(2, TEXTS.say("trace.not-fired.more", reasoning.nearMissesUntold()));
     }
   }
 
   private void influences() {
-    page.heading("Influence of each observation");
+    page.heading(TEXTS.say("trace.influence"));
     if (advice.influence().isEmpty()) {
-      page.indented(2, "No observation entered the timeline.");
+      page.indented(2, TEXTS.say("trace.influence.none"));
       return;
     }
     ObservationWords names = new ObservationWords(cycle);
-    page.preformatted("   shift h   width h   odd   observation");
+    page.preformatted("   " + TEXTS.say("trace.influence.columns"));
     for (Influence influence : advice.influence()) {
       String numbers =
           String.format(
@@ -155,51 +149,52 @@ public final class TraceReport {
               influence.oddProbability());
       page.hanging(0, numbers, names.of(influence.observation()));
     }
-    page.indented(
-        2,
-        "Shift: median of ovulation with it less without it. Width: of the 90 % interval, with it"
-            + " less without it. Odd: probability that it does not belong with the others.");
+    page.indented(2, TEXTS.say("trace.influence.note"));
   }
 
   private void timeline() {
-    page.heading("Timeline");
+    page.heading(TEXTS.say("trace.timeline"));
     Quantiles peak = advice.lhPeak();
     Ovulation ovulation = advice.ovulation();
     if (peak == null && ovulation == null) {
-      page.indented(2, "Nothing can be said.");
+      page.indented(2, TEXTS.say("trace.timeline.nothing"));
       return;
     }
     if (peak != null) {
-      quantiles("LH peak", peak);
+      quantiles(TEXTS.say("trace.peak"), peak);
     }
     if (ovulation == null) {
       return;
     }
     quantiles(
-        "ovulation",
+        TEXTS.say("trace.ovulation"),
         new Quantiles(
             ovulation.median(),
             ovulation.p05(),
             ovulation.p25(),
             ovulation.p75(),
             ovulation.p95()));
-    page.indented(2, "ovulation is " + (ovulation.confirmed() ? "proven" : "not proven"));
+    page.indented(2, TEXTS.say(ovulation.confirmed() ? "trace.proven" : "trace.not-proven"));
     page.indented(
         2,
-        String.format(
-            Locale.ROOT,
-            "course: ordinary %.3f, plateau %.3f, no ovulation %.3f",
-            ovulation.patterns().ordinary(),
-            ovulation.patterns().plateau(),
-            ovulation.patterns().noOvulation()));
-    page.indented(2, "ovulation by day:");
+        TEXTS.say(
+            "trace.course",
+            thousandths(ovulation.patterns().ordinary()),
+            thousandths(ovulation.patterns().plateau()),
+            thousandths(ovulation.patterns().noOvulation())));
+    page.indented(2, TEXTS.say("trace.by-day"));
     for (DayProbability day : ovulation.byDay()) {
       page.preformatted(
           "    "
               + Columns.padded(LocalWords.day(day.day()), 18)
-              + String.format(Locale.ROOT, "%.3f ", day.probability())
+              + thousandths(day.probability())
+              + " "
               + bar(day.probability()));
     }
+  }
+
+  private static String thousandths(double probability) {
+    return String.format(Locale.ROOT, "%.3f", probability);
   }
 
   private static String bar(double probability) {
@@ -224,9 +219,9 @@ public final class TraceReport {
     for (String key : keys) {
       if (sources.contains(key)) {
         Source source = sources.get(key);
-        page.hanging(2, key + ":", source.citation() + " Read as: " + source.readAs() + ".");
+        page.hanging(2, key + ":", TEXTS.say("trace.read-as", source.citation(), source.readAs()));
       } else {
-        page.hanging(2, key + ":", "not in the source list");
+        page.hanging(2, key + ":", TEXTS.say("trace.no-source"));
       }
     }
   }

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 class BesideFilesTest {
 
   private static final String DEMO = "../cases/demo/mixed-laboratories.json";
+  private static final String NATURAL = "../cases/demo/natural-two-matings.json";
+  private static final String WITH_SEMEN = "../cases/semen/0040-fresh-counted-ejaculate/cycle.json";
 
   @TempDir Path directory;
 
@@ -57,6 +59,21 @@ class BesideFilesTest {
     Ran summary = Ran.with("", "trace", DEMO, "--summary", file("v.pdf"));
     assertThat(summary.status(), is(ExitStatus.DONE));
     assertThat(start("v.pdf"), startsWith("%PDF-"));
+  }
+
+  @Test
+  void theDayOfInseminationIsAFileOfItsOwn() throws IOException {
+    Ran ran = Ran.with("", "advise", WITH_SEMEN, "--day-sheet", file("d.pdf"));
+    assertThat(ran.err(), is(""));
+    assertThat(ran.status(), is(ExitStatus.DONE));
+    assertThat(start("d.pdf"), startsWith("%PDF-"));
+    Ran none =
+        Ran.with("", "advise", NATURAL, "--sheet", file("s.pdf"), "--day-sheet", file("n.pdf"));
+    assertThat(none.status(), is(ExitStatus.REFUSED));
+    assertThat(none.err(), containsString("there is no sheet for the day of insemination"));
+    assertThat(none.out(), is(""));
+    assertThat(Files.exists(directory.resolve("s.pdf")), is(false));
+    assertThat(Files.exists(directory.resolve("n.pdf")), is(false));
   }
 
   @Test

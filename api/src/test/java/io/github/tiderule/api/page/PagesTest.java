@@ -14,13 +14,13 @@ import io.github.tiderule.api.page.form.Choices;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Observed;
 import io.github.tiderule.api.page.reasoning.Argument;
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.record.Change;
 import io.github.tiderule.api.record.Page;
 import io.github.tiderule.api.record.Review;
 import io.github.tiderule.api.service.Desk;
 import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.fact.Certainty;
@@ -285,7 +285,7 @@ class PagesTest {
 
   @Test
   void everyTextIsUsedAndEveryTextUsedIsThere() throws IOException {
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     Set<String> used = new TreeSet<>();
     StringBuilder sources = new StringBuilder();
     for (String directory : List.of("src/main/jte", "src/main/java/io/github/tiderule/api/page")) {
@@ -390,7 +390,7 @@ class PagesTest {
 
   @Test
   void everyWordOfTheWireHasAText() {
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     List<String> missing = new ArrayList<>();
     words()
         .forEach(
@@ -414,7 +414,7 @@ class PagesTest {
 
   @Test
   void aWordWithoutATextIsShownAsItStands() {
-    Texts texts = Texts.in(Locale.ROOT);
+    Texts texts = Texts.ofPages(Locale.ROOT);
     assertThat(texts.word("sign", "waters-broken"), is("Waters broken"));
     assertThat(texts.word("sign", "tail-held-high"), is("tail held high"));
     assertThat(

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.greaterThanOrEqualTo;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.oneOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.tiderule.api.InventedAdvice;
 import io.github.tiderule.api.Seasons;
@@ -21,6 +22,7 @@ import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.Observation;
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -61,11 +63,12 @@ class PaperTest {
   void theBreedersSheetIsOnePageAndSaysWhatToDo() throws IOException {
     List<Season> seasons = Seasons.many();
     assertThat(seasons.size(), greaterThan(40));
-    for (int i = 0; i < seasons.size(); i++) {
-      Season season = seasons.get(i);
-      try (PDDocument document = Loader.loadPDF(sheet(season, paper(i)))) {
-        assertThat(
-            season.name(), document.getNumberOfPages(), is(pages(season.reasoning().advice())));
+    for (Season season : seasons) {
+      try (PDDocument letter = Loader.loadPDF(sheet(season, PaperSize.LETTER))) {
+        assertThat(season.name(), letter.getNumberOfPages(), is(1));
+      }
+      try (PDDocument document = Loader.loadPDF(sheet(season, PaperSize.A4))) {
+        assertThat(season.name(), document.getNumberOfPages(), is(1));
         String text = text(document);
         assertThat(
             season.name(),
@@ -115,9 +118,45 @@ class PaperTest {
     }
   }
 
-  /** The plan has one page, and so has the day of insemination where there is a sheet for it. */
-  private static int pages(Advice advice) {
-    return advice.insemination() == null ? 1 : 2;
+  /** Whatever the plan says, the sheet for the day is a page of its own and leaves no step out. */
+  @Test
+  void theSheetForTheDayIsOnePageWithEveryStep() throws IOException {
+    List<Season> seasons =
+        Seasons.many().stream()
+            .filter(season -> DaySheet.isIn(season.reasoning().advice()))
+            .toList();
+    assertThat(seasons.size(), greaterThan(5));
+    for (Season season : seasons) {
+      Advice advice = season.reasoning().advice();
+      for (PaperSize paper : PaperSize.values()) {
+        try (PDDocument document = Loader.loadPDF(DaySheet.pdf(season.cycle(), advice, paper))) {
+          assertThat(season.name(), document.getNumberOfPages(), is(1));
+          String text = text(document);
+          Objects.requireNonNull(advice.insemination())
+              .steps()
+              .forEach(
+                  step ->
+                      assertThat(
+                          season.name(),
+                          text,
+                          containsString(flat(new KeyNames(season.cycle()).in(step.text())))));
+          assertThat(season.name(), text, containsString(flat("When to call a vet")));
+          assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
+        }
+      }
+    }
+  }
+
+  @Test
+  void withoutAnInseminationThereIsNoSheetForTheDay() {
+    Season without =
+        Seasons.many().stream()
+            .filter(season -> !DaySheet.isIn(season.reasoning().advice()))
+            .findFirst()
+            .orElseThrow();
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> DaySheet.pdf(without.cycle(), without.reasoning().advice(), PaperSize.A4));
   }
 
   @Test
@@ -199,7 +238,7 @@ class PaperTest {
       Reasoning invented = Reasoning.of(InventedAdvice.of(seed));
       byte[] pdf = BreederSheet.pdf(DENSE.cycle(), invented, PaperSize.A4);
       try (PDDocument document = Loader.loadPDF(pdf)) {
-        assertThat("seed " + seed, document.getNumberOfPages(), is(pages(invented.advice())));
+        assertThat("seed " + seed, document.getNumberOfPages(), is(1));
         assertThat(text(document).length(), greaterThanOrEqualTo(20));
       }
     }

@@ -19,6 +19,9 @@ class KeyNamesTest {
         {"id": "p12", "kind": "progesterone", "at": "2027-01-12T07:30:00Z", "value": 3, "unit": "ng/mL"},
         {"id": "p13", "kind": "progesterone", "at": "2027-01-12T07:30:00Z", "value": 4, "unit": "ng/mL"},
         {"id": "c1", "kind": "cytology", "at": "2027-01-11T07:30:00Z", "cornifiedPercent": 90},
+        {"id": "LH1", "kind": "lh", "at": "2027-01-10T07:30:00Z", "result": "positive"},
+        {"id": "N1", "kind": "progesterone", "at": "2027-01-07T07:30:00Z", "value": 0.5,
+         "unit": "ng/mL", "laboratory": "N1"},
         {"id": "rise", "kind": "lh", "at": "2027-01-11T07:30:00Z", "result": "negative"},
         {"id": "NXT-012", "kind": "lh", "at": "2027-01-12T07:30:00Z", "result": "negative"}]}""";
 
@@ -32,6 +35,11 @@ class KeyNamesTest {
         is(
             "First rise between the progesterone of Fri 8 Jan 08:30 and the progesterone of Mon 11"
                 + " Jan 08:30, to 2.6 ng/mL"));
+    assertThat(
+        names.in("LH1 and p2 agree"),
+        is(
+            "The positive LH test of Sun 10 Jan 08:30 and the progesterone of Mon 11 Jan 08:30"
+                + " agree"));
     assertThat(
         names.in("The smear c1 is fully cornified"),
         is("The smear of Mon 11 Jan 08:30 is fully cornified"));
@@ -59,6 +67,7 @@ class KeyNamesTest {
           "the progesterone 0.6 ng/mL of Fri 8 Jan, 08:30 (p1)",
           "The rise goes on",
           "NXT-012 waits for p3",
+          "N1 reads higher; LH peak and LH10 stand",
           "p10 of the share, p1.5 and x-p1, p1-x, p1/2, P1",
         }) {
       assertThat(names.in(sentence), is(sentence));

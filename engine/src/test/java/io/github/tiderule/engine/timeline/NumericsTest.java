@@ -251,8 +251,7 @@ class NumericsTest {
         assertThat(assay.logReading(20), closeTo(assay.logReading(8), 1e-12));
       }
       double sum =
-          new Model(Parameters.load())
-              .assays(method).stream().mapToDouble(Assay::weight).sum();
+          new Model(Parameters.load()).assays(method).stream().mapToDouble(Assay::weight).sum();
       assertThat(method.word(), sum, closeTo(1, 1e-9));
     }
     assertThat(lines > 0, is(true));
@@ -302,8 +301,7 @@ class NumericsTest {
     assertThat(
         Math.exp(resting.logMean(-3)),
         closeTo(
-            Math.pow(
-                Math.pow(Math.exp(model.curve.logMean(-3)), 4) + Math.pow(1.25, 4), 0.25),
+            Math.pow(Math.pow(Math.exp(model.curve.logMean(-3)), 4) + Math.pow(1.25, 4), 0.25),
             0.01));
   }
 

@@ -31,8 +31,10 @@ class OutlookTest {
     assertThat(outlook.results(), is(2));
     assertThat(outlook.chance(0, 10), closeTo(0.9, 1e-12));
     // day 11 follows peak 10 with 0.6 × 2/3 and peak 11 with 0.4 × 1/3
-    assertThat(outlook.chance(0, 11), closeTo((0.4 * 0.9 + 0.4 / 3 * 0.3) / (0.4 + 0.4 / 3), 1e-12));
-    assertThat(outlook.chance(1, 11), closeTo((0.4 * 0.1 + 0.4 / 3 * 0.7) / (0.4 + 0.4 / 3), 1e-12));
+    assertThat(
+        outlook.chance(0, 11), closeTo((0.4 * 0.9 + 0.4 / 3 * 0.3) / (0.4 + 0.4 / 3), 1e-12));
+    assertThat(
+        outlook.chance(1, 11), closeTo((0.4 * 0.1 + 0.4 / 3 * 0.7) / (0.4 + 0.4 / 3), 1e-12));
     assertThat(outlook.chance(0, 12), closeTo(0.3, 1e-12));
   }
 
@@ -40,8 +42,7 @@ class OutlookTest {
   void whereNoPeakLeadsTheNearestChanceHolds() {
     Lattice peaks = new Lattice(0, 5, 1);
     double[][] value = {{0.5, 0.8, 0.1, 0.4, 0.5}, {0.5, 0.2, 0.9, 0.6, 0.5}};
-    Outlook outlook =
-        Outlook.over(peaks, new double[] {0, 1}, new double[] {0, 1, 0, 2, 0}, value);
+    Outlook outlook = Outlook.over(peaks, new double[] {0, 1}, new double[] {0, 1, 0, 2, 0}, value);
     assertThat(outlook.chance(0, 0), closeTo(0.8, 1e-12));
     assertThat(outlook.chance(0, 1), closeTo(0.8, 1e-12));
     assertThat(outlook.chance(0, 2), closeTo(0.8, 1e-12));

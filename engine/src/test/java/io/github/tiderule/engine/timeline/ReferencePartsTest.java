@@ -125,8 +125,7 @@ class ReferencePartsTest {
       ProgesteroneLikelihood progesterone = progesterone(season);
       Mixture none = progesterone.mixture();
       progesterone.none(none);
-      same(
-          season + ", none", new double[] {none.log()}, season.part("all-none"), tolerance);
+      same(season + ", none", new double[] {none.log()}, season.part("all-none"), tolerance);
       tried++;
     }
     assertThat(tried, greaterThan(15));
@@ -252,10 +251,8 @@ class ReferencePartsTest {
         assertThat(
             where,
             pull.medianShift(),
-            closeTo(
-                with.ovulation().quantile(0.5) - without.ovulation().quantile(0.5), allowed));
-        assertThat(
-            where, pull.widthChange(), closeTo(width(with) - width(without), 3 * allowed));
+            closeTo(with.ovulation().quantile(0.5) - without.ovulation().quantile(0.5), allowed));
+        assertThat(where, pull.widthChange(), closeTo(width(with) - width(without), 3 * allowed));
         tried++;
       }
     }

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.page.form;
 
-import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.words.Texts;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.form;
 
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.page.words.Texts;
+import io.github.tiderule.api.words.Texts;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

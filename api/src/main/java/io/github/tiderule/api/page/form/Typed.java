@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.form;
 
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.problem.Problem;
+import io.github.tiderule.api.words.Texts;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,11 +2,11 @@ package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.problem.Problems;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;

@@ -1,10 +1,10 @@
 package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.report.KeyNames;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.ObservationNote;
 import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;

@@ -1,12 +1,12 @@
 package io.github.tiderule.api.page.plan;
 
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
 import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.ObservationWords;
 import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Query;
@@ -155,6 +155,11 @@ public record PlanView(
       }
     }
     return lines;
+  }
+
+  /** Whether there is a sheet for the day of insemination, and the plan is not stopped. */
+  public boolean hasDaySheet() {
+    return stops.isEmpty() && !lines(Section.SHEET).isEmpty();
   }
 
   /** The signs that call a vet, as far as she may show them now. */

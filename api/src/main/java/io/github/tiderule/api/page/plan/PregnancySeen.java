@@ -1,8 +1,8 @@
 package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.page.words.Texts;
-import io.github.tiderule.api.page.words.Words;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;

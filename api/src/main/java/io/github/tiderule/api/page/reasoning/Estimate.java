@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.DayProbability;
 import io.github.tiderule.engine.advice.Ovulation;

@@ -1,11 +1,11 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
 import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;

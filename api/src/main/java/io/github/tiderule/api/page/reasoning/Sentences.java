@@ -1,8 +1,8 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.page.words.Words;
 import io.github.tiderule.api.report.KeyNames;
 import io.github.tiderule.api.report.ObservationWords;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import java.time.LocalDate;
 import java.util.List;

@@ -7,8 +7,8 @@ import static org.hamcrest.Matchers.nullValue;
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
 import io.github.tiderule.api.node.NodeText;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.api.words.Texts;
 import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** A female's form gives back what it was filled with, also what it does not ask. */
 class FemaleFormTest {
 
-  private static final Texts TEXTS = Texts.in(Locale.ROOT);
+  private static final Texts TEXTS = Texts.ofPages(Locale.ROOT);
 
   private static final String WHOLE =
       "{\"id\":\"juniper\",\"name\":\"Juniper\",\"bodyMassKg\":13.2,\"earlierCycles\":["

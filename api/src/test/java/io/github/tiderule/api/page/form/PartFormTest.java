@@ -8,9 +8,9 @@ import static org.hamcrest.Matchers.nullValue;
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.page.plan.Documents;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
+import io.github.tiderule.api.words.Texts;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The semen in hand and what became of her, as they are typed. */
 class PartFormTest {
 
-  private static final Texts TEXTS = Texts.in(Locale.ROOT);
+  private static final Texts TEXTS = Texts.ofPages(Locale.ROOT);
   private static final SemenForm SEMEN = SemenForm.of(ZoneId.of("Europe/Vienna"), TEXTS);
   private static final OutcomeForm OUTCOME = OutcomeForm.of(TEXTS);
   private static final String BEFORE =

@@ -8,9 +8,9 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeText;
-import io.github.tiderule.api.page.words.Texts;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
+import io.github.tiderule.api.words.Texts;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** What is seen of a pregnancy, as it is typed. */
 class PregnancyFieldsTest {
 
-  private static final Texts TEXTS = Texts.in(Locale.ROOT);
+  private static final Texts TEXTS = Texts.ofPages(Locale.ROOT);
   private static final ZoneId VIENNA = ZoneId.of("Europe/Vienna");
   private static final Instant NOW = Instant.parse("2027-03-01T12:00:00Z");
 

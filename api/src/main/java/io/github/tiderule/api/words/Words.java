@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page.words;
+package io.github.tiderule.api.words;
 
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
