@@ -106,16 +106,14 @@ class DayTableTest {
   void breedingsDoneCountTowardsTheEggsAndKeepTheirDistance() {
     PlainSeason season = season();
     BreedingDone done =
-        new BreedingDone(
-            "b", season.slots.get(1).middle(), Semen.CHILLED, Route.VAGINAL);
+        new BreedingDone("b", season.slots.get(1).middle(), Semen.CHILLED, Route.VAGINAL);
     DayTable table = season.table(done);
     assertThat(table.alreadyMet(), closeTo(season.mean(List.of(1)), 1e-9));
     assertThat(table.alreadyMetP10() > 0, is(true));
     assertThat(table.alreadyMetP10() < table.alreadyMet(), is(true));
     // a day's own share is that of one dose alone
     assertThat(table.days().get(1).share(), closeTo(season.table().days().get(1).share(), 1e-12));
-    PlanSearch search =
-        table.search(PlainSeason.PARAMETERS, Set.of(LocalDate.of(2027, 3, 15)), 22);
+    PlanSearch search = table.search(PlainSeason.PARAMETERS, Set.of(LocalDate.of(2027, 3, 15)), 22);
     // 17:00 + 22 h is 15:00 of the next day, and the 15th is forbidden
     assertThat(
         search.best(1).stream().map(plan -> plan.slots().get(0)).sorted().toList(),
@@ -130,11 +128,9 @@ class DayTableTest {
     PlainSeason season = season();
     double[] two = {9, 12};
     double[] chance = {0.25, 0.75};
-    PlanSearch search =
-        season.table().search(two, chance, PlainSeason.PARAMETERS, Set.of(), 22);
+    PlanSearch search = season.table().search(two, chance, PlainSeason.PARAMETERS, Set.of(), 22);
     for (ScoredPlan plan : search.best(2)) {
-      double mean =
-          0.25 * season.share(9, plan.slots()) + 0.75 * season.share(12, plan.slots());
+      double mean = 0.25 * season.share(9, plan.slots()) + 0.75 * season.share(12, plan.slots());
       assertThat(plan.mean(), closeTo(mean, 1e-9));
     }
   }

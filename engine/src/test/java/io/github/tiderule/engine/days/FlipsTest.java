@@ -100,15 +100,7 @@ class FlipsTest {
     PlanSearch search = table.search(PlainSeason.PARAMETERS, Set.of(), SPACING);
     ScoredPlan best = search.best(doses).get(0);
     Flips flips =
-        Flips.of(
-            table,
-            PlainSeason.PARAMETERS,
-            Set.of(),
-            SPACING,
-            best,
-            List.of(),
-            knownAt,
-            value);
+        Flips.of(table, PlainSeason.PARAMETERS, Set.of(), SPACING, best, List.of(), knownAt, value);
     List<List<Integer>> sets = new ArrayList<>();
     for (List<Integer> set : season.sets(doses, SPACING)) {
       if (set.stream().noneMatch(s -> season.slots.get(s).decideBy().isBefore(knownAt))) {

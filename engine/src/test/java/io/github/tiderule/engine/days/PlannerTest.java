@@ -57,8 +57,7 @@ class PlannerTest {
     BreedingDone natural = new BreedingDone("b", PlainSeason.ANCHOR, Semen.NATURAL, Route.NATURAL);
     assertThat(planner.dosesLeft(plan(Semen.FROZEN, 3, null), List.of()), is(3));
     assertThat(planner.dosesLeft(plan(Semen.FROZEN, 3, null), List.of(frozen, natural)), is(2));
-    assertThat(
-        planner.dosesLeft(plan(Semen.FROZEN, 1, null), List.of(frozen, frozen)), is(0));
+    assertThat(planner.dosesLeft(plan(Semen.FROZEN, 1, null), List.of(frozen, frozen)), is(0));
     int most = (int) PlainSeason.PARAMETERS.value("planning.most-matings");
     assertThat(planner.dosesLeft(SemenPlan.naturalUnlimited(), List.of(natural)), is(most - 1));
   }
@@ -78,8 +77,7 @@ class PlannerTest {
 
     List<LocalDate> days = Planner.days(table, choice.best());
     assertThat(
-        days,
-        equalTo(choice.best().slots().stream().map(s -> season.slots.get(s).day()).toList()));
+        days, equalTo(choice.best().slots().stream().map(s -> season.slots.get(s).day()).toList()));
     Planner.Choice.Other onOtherDays =
         choice.others().stream()
             .filter(other -> other.note().startsWith("next best on other days"))
@@ -120,10 +118,10 @@ class PlannerTest {
     }
     Planner.Choice choice = planner.choose(table, search, unlimited, 3).orElseThrow();
     assertThat(choice.best(), equalTo(search.best(doses).get(0)));
-    assertThat(planner.choose(table, search, unlimited, 1).orElseThrow().best().slots(), hasSize(1));
-    assertThat(planner.choose(table, search, unlimited, 0), equalTo(Optional.empty()));
     assertThat(
-        search.worthwhile(3, 2.0), equalTo(Optional.of(search.best(1).get(0))));
+        planner.choose(table, search, unlimited, 1).orElseThrow().best().slots(), hasSize(1));
+    assertThat(planner.choose(table, search, unlimited, 0), equalTo(Optional.empty()));
+    assertThat(search.worthwhile(3, 2.0), equalTo(Optional.of(search.best(1).get(0))));
     assertThat(search.worthwhile(2, -1.0), equalTo(Optional.of(search.best(2).get(0))));
   }
 
@@ -152,8 +150,7 @@ class PlannerTest {
       SemenPlan plan = plan(Semen.FROZEN, 1, null);
       PlanSearch search = planner.search(table, plan, Set.of());
       Planner.Choice choice = planner.choose(table, search, plan, 1).orElseThrow();
-      double p10 =
-          search.best(1).stream().mapToDouble(ScoredPlan::p10).max().orElseThrow();
+      double p10 = search.best(1).stream().mapToDouble(ScoredPlan::p10).max().orElseThrow();
       List<String> notes = new ArrayList<>();
       choice.others().forEach(other -> notes.add(other.note()));
       boolean expected = p10 > choice.best().p10() + by;

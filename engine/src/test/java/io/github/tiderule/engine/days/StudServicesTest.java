@@ -118,8 +118,7 @@ class StudServicesTest {
   @Test
   void aServiceThatAddsTooLittleIsNotGiven() {
     PlainSeason season = season(11, 0.5);
-    StudPlan plan =
-        StudServices.divide(services(season), List.of(candidate("one", season)), 2);
+    StudPlan plan = StudServices.divide(services(season), List.of(candidate("one", season)), 2);
     assertThat(plan.parts().get(0).at(), equalTo(List.of()));
     plan.services().forEach(service -> assertThat(service.female(), nullValue()));
     assertThat(plan.total(), is(0.0));
@@ -135,7 +134,8 @@ class StudServicesTest {
             WORTH);
     assertThat(plan.services().get(0).female(), equalTo("b"));
     // both lose the same by waiting, so the list goes by name
-    assertThat(plan.parts().stream().map(StudPlan.Part::female).toList(), equalTo(List.of("a", "b")));
+    assertThat(
+        plan.parts().stream().map(StudPlan.Part::female).toList(), equalTo(List.of("a", "b")));
   }
 
   @Test
@@ -148,8 +148,7 @@ class StudServicesTest {
     List<Instant> early =
         season.slots.stream().map(slot -> slot.middle().minus(Duration.ofMinutes(20))).toList();
     LocalDate second = season.slots.get(1).day();
-    StudPlan other =
-        StudServices.divide(early, List.of(candidate("one", season, second)), 0.001);
+    StudPlan other = StudServices.divide(early, List.of(candidate("one", season, second)), 0.001);
     assertThat(other.parts().get(0).at().contains(early.get(1)), is(false));
     assertThat(other.parts().get(0).alone().get(2) > 0.1, is(true));
     assertThat(other.parts().get(0).alone().get(1), is(0.0));
@@ -163,10 +162,8 @@ class StudServicesTest {
     for (int i = 0; i < 13; i++) {
       thirteen.add(PlainSeason.ANCHOR.plus(Duration.ofHours(i)));
     }
-    assertThrows(
-        IllegalArgumentException.class, () -> StudServices.divide(thirteen, one, WORTH));
-    assertThat(
-        StudServices.divide(thirteen.subList(0, 12), one, WORTH).services().size(), is(12));
+    assertThrows(IllegalArgumentException.class, () -> StudServices.divide(thirteen, one, WORTH));
+    assertThat(StudServices.divide(thirteen.subList(0, 12), one, WORTH).services().size(), is(12));
     Instant at = PlainSeason.ANCHOR;
     assertThrows(
         IllegalArgumentException.class, () -> StudServices.divide(List.of(at, at), one, WORTH));

@@ -146,9 +146,7 @@ class TestValueTest {
     assertThat(where, outcome.acting(), closeTo(sum(act), 1e-9));
     assertThat(where, outcome.waiting(), closeTo(sum(wait), 1e-9));
     assertThat(
-        where,
-        outcome.gain(),
-        closeTo(Math.max(0, Math.max(sum(act), sum(wait)) - without), 1e-9));
+        where, outcome.gain(), closeTo(Math.max(0, Math.max(sum(act), sum(wait)) - without), 1e-9));
     assertThat(where, outcome.actingLoses(), closeTo(shortfall(act, wait), 1e-9));
     assertThat(where, outcome.waitingLoses(), closeTo(shortfall(wait, act), 1e-9));
     assertThat(where, outcome.actRather(), is(sum(act) >= sum(wait) - 1e-6));
@@ -157,14 +155,11 @@ class TestValueTest {
             ? open(season, doses, settled, result)
             : open(season, doses, List.of(), result);
     assertThat(
-        where,
-        outcome.canChange(),
-        is(better.stream().anyMatch(set -> !set.equals(best.slots()))));
+        where, outcome.canChange(), is(better.stream().anyMatch(set -> !set.equals(best.slots()))));
 
     double most = 0;
     for (List<List<Integer>> sets :
-        List.of(
-            open(season, doses, settled, result), open(season, doses, List.of(), result))) {
+        List.of(open(season, doses, settled, result), open(season, doses, List.of(), result))) {
       double[] days = season.days();
       double[] chances = season.chances();
       double known = 0;
