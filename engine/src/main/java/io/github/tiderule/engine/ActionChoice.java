@@ -4,7 +4,6 @@ import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.NextTest;
-import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Whelping;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.rules.StageResult;
@@ -13,8 +12,6 @@ import io.github.tiderule.rules.conclusion.CautionLevel;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.Question;
-import io.github.tiderule.rules.fact.Hours;
-import io.github.tiderule.rules.fact.Semen;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -36,8 +33,8 @@ final class ActionChoice {
   private final @Nullable PregnancyCourse course;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
-  private final @Nullable OnForecast forecast;
   private final @Nullable Bred bred;
+  private final MatingChoice mating;
 
   ActionChoice(
       Tools tools,
@@ -61,8 +58,17 @@ final class ActionChoice {
     this.course = course;
     this.breeding = breeding;
     this.test = testing == null ? null : testing.nextTest();
-    this.forecast = testing == null ? null : testing.forecast();
     this.bred = bred;
+    mating =
+        new MatingChoice(
+            tools,
+            cycle,
+            clock,
+            findings,
+            dating,
+            breeding,
+            test,
+            testing == null ? null : testing.forecast());
   }
 
   /** What to do now. */
@@ -71,8 +77,8 @@ final class ActionChoice {
         .or(this::closed)
         .or(() -> SeasonAhead.action(cycle, care))
         .or(this::answer)
-        .or(this::onForecast)
-        .or(this::breedOrBook)
+        .or(mating::onForecast)
+        .or(mating::breedOrBook)
         .or(this::passed)
         .or(this::noTimeLeft)
         .or(this::testing)
@@ -162,88 +168,6 @@ final class ActionChoice {
         .map(observation -> observation.at())
         .findFirst()
         .orElse(Instant.MIN);
-  }
-
-  /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
-  private Optional<Action> onForecast() {
-    if (forecast == null || !forecast.cheaperMistake().equals("act")) {
-      return Optional.empty();
-    }
-    Instant by = forecast.decideBy().toInstant();
-    return Optional.of(
-        new Action(
-            Now.BOOK,
-            "Decide on the forecast "
-                + (by.isAfter(cycle.asOf()) ? "by " + clock.dayAndTime(by) : "now")
-                + ": no progesterone result can be there before.",
-            List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
-  }
-
-  private Optional<Action> breedOrBook() {
-    if (breeding == null || !(breeding.close() || lateButFertile())) {
-      return Optional.empty();
-    }
-    return breeding.first().flatMap(this::breedOrBook);
-  }
-
-  /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
-  private boolean lateButFertile() {
-    Semen semen = cycle.semenPlan().semen();
-    return findings.lateWithFullSmear() && (semen == Semen.NATURAL || semen == Semen.FRESH);
-  }
-
-  private Optional<Action> breedOrBook(Slot first) {
-    List<String> because = breeding == null ? List.of() : breeding.becauseOf();
-    double hours = Hours.between(cycle.asOf(), first.from());
-    if (hours <= tools.value("planning.breed-within")) {
-      if (breeding != null
-          && breeding.opposed(first.day())
-          && testDueToday()
-          && !lateButFertile()) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Action(
-              Now.BREED,
-              word() + " her on " + clock.day(first.middle()) + ", " + clock.span(first) + ".",
-              because));
-    }
-    if (!first.deadlines().isEmpty()) {
-      boolean testFirst = test != null && !test.resultAt().toInstant().isAfter(first.decideBy());
-      return testFirst || forecast != null
-          ? Optional.empty()
-          : Optional.of(
-              new Action(
-                  Now.BOOK, new Commitments(cycle.semenPlan(), clock).headline(first), because));
-    }
-    boolean firm = dating != null && dating.width() <= tools.value("planning.firm-width");
-    if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
-      return Optional.of(
-          new Action(
-              Now.BOOK,
-              "Arrange to "
-                  + word().toLowerCase(java.util.Locale.ROOT)
-                  + " her on "
-                  + clock.day(first.middle())
-                  + ", "
-                  + clock.span(first)
-                  + ".",
-              because));
-    }
-    return Optional.empty();
-  }
-
-  /** Whether a test is due well before a slot, so that it should be made first. */
-  private boolean testBefore(Slot slot) {
-    return test != null && Hours.between(test.at().toInstant(), slot.from()) > 24;
-  }
-
-  private boolean testDueToday() {
-    return test != null && Hours.between(cycle.asOf(), test.at().toInstant()) <= 24;
-  }
-
-  private String word() {
-    return cycle.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
   }
 
   private Optional<Action> passed() {

@@ -274,6 +274,7 @@ final class PregnancyCourse {
             + far
             + ", "
             + (within ? "within" : "outside")
-            + " the 9-in-10 days. Write day of ovulation, shift and whelping into her next season");
+            + " the 9-in-10 days. For her next season write down her day of ovulation; a record carries"
+            + " shift and whelping over itself");
   }
 }

@@ -13,6 +13,7 @@ import io.github.tiderule.api.page.reasoning.Argued;
 import io.github.tiderule.api.page.reasoning.Day;
 import io.github.tiderule.api.page.reasoning.Filter;
 import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.EarlierSeasons;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Review;
@@ -117,11 +118,8 @@ public final class ReasoningPages {
       return new Held(
           given,
           ledger.advices().latest(season, 1).get(0).key().equals(key),
-          CycleText.of(
-              given.advice().asOf(),
-              given.female(),
-              given.cycle(),
-              ledger.entries().current(season)),
+          EarlierSeasons.of(ledger, given.female())
+              .file(given.advice().asOf(), given.cycle(), ledger.entries().current(season)),
           new Signatures(ledger, frame.words(), Who.of(call, given.female(), given.cycle()).zone())
               .of(season, key));
     }

@@ -86,8 +86,7 @@ public final class WhatIfPages {
     Instant then = drawn.isAfter(moment) ? drawn : moment;
     List<String> observations = new ArrayList<>(CycleText.documents(held.current()));
     observations.add(NodeText.of(value));
-    String file =
-        CycleText.of(then, held.female().document(), held.cycle().document(), observations);
+    String file = held.earlier().fileWith(then, held.cycle(), observations);
     if (CycleText.read(file) instanceof Reading.Refused refused) {
       typed.refuse(refused.problems(), frame.texts());
       return null;

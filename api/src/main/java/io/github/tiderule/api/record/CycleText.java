@@ -47,7 +47,10 @@ public final class CycleText {
         + "]}";
   }
 
-  /** The season as a cycle file, with the observations as they are now. */
+  /**
+   * The season as a cycle file of what people wrote, with the observations as they are now. What is
+   * answered is {@link EarlierSeasons#file}, which also knows her earlier seasons.
+   */
   public static String of(Instant asOf, Female female, Cycle cycle, List<Entry> current) {
     return of(asOf, female.document(), cycle.document(), documents(current));
   }

@@ -26,9 +26,10 @@ public record PastSeasons(List<Past> whelped, int others) {
   /**
    * A season that ended in a whelping.
    *
+   * @param earlier the seasons of the female, of which those before this one count
    * @param whelpedOn as {@code 2027-03-19}
    */
-  public record Past(Female female, Cycle cycle, List<Entry> current, String whelpedOn) {
+  public record Past(EarlierSeasons earlier, Cycle cycle, List<Entry> current, String whelpedOn) {
 
     public Past {
       current = List.copyOf(current);
@@ -66,12 +67,13 @@ public record PastSeasons(List<Past> whelped, int others) {
     while (true) {
       Page<Female> page = females.apply(wanted);
       for (Female female : page.items()) {
+        EarlierSeasons earlier = EarlierSeasons.of(ledger, female);
         for (Cycle cycle : Transfer.seasons(ledger, female)) {
           @Nullable String on = whelpedOn(cycle);
           if (on == null) {
             others++;
           } else {
-            whelped.add(new Past(female, cycle, ledger.entries().current(cycle.key()), on));
+            whelped.add(new Past(earlier, cycle, ledger.entries().current(cycle.key()), on));
           }
         }
       }
@@ -114,8 +116,7 @@ public record PastSeasons(List<Past> whelped, int others) {
   }
 
   private static CycleRecord read(Past past, Instant now) {
-    String file =
-        CycleText.of(past.cycle().moment(now), past.female(), past.cycle(), past.current());
+    String file = past.earlier().file(past.cycle().moment(now), past.cycle(), past.current());
     if (CycleText.read(file) instanceof Reading.Read read) {
       return read.cycle();
     }

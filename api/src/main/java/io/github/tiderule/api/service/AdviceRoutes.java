@@ -10,6 +10,7 @@ import io.github.tiderule.api.node.NodeReader;
 import io.github.tiderule.api.node.NodeText;
 import io.github.tiderule.api.problem.Problems;
 import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.EarlierSeasons;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Page;
@@ -68,11 +69,11 @@ final class AdviceRoutes {
         call.read(
             ledger -> {
               Known.Season season = new Known(call, ledger).seasonToEnter();
-              return CycleText.of(
-                  asked == null ? season.cycle().moment(call.now()) : asked,
-                  season.female(),
-                  season.cycle(),
-                  ledger.entries().current(season.cycle().key()));
+              return EarlierSeasons.of(ledger, season.female())
+                  .file(
+                      asked == null ? season.cycle().moment(call.now()) : asked,
+                      season.cycle(),
+                      ledger.entries().current(season.cycle().key()));
             });
     CycleRecord cycle = CycleCheck.read(file, "/asOf", "/asOf");
     Advice advice = advice(call, cycle);

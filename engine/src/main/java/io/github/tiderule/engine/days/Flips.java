@@ -5,10 +5,10 @@ import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,14 +25,12 @@ public final class Flips {
   private static final int CELLS = 40;
   private static final double LOWEST = Math.log(0.1);
   private static final double HIGHEST = Math.log(60);
-  private static final double[] EDGES =
-      IntStream.rangeClosed(0, CELLS).mapToDouble(cell -> Math.exp(edge(cell))).toArray();
 
   private final DayTable table;
   private final ComingValue value;
   private final List<List<Integer>> plans;
   private final double[][] share;
-  private final double[] cumulative;
+  private final double[] cumulative = new double[CELLS + 1];
   private final double worth;
 
   private Flips(
@@ -46,7 +44,7 @@ public final class Flips {
     this.plans = plans;
     this.share = share;
     this.worth = worth;
-    cumulative = value.below(EDGES);
+    Arrays.fill(cumulative, Double.NaN);
   }
 
   /**
@@ -100,14 +98,30 @@ public final class Flips {
 
   /** Log of the value below which a share of the results would lie. */
   private double quantile(double share) {
-    for (int c = 1; c <= CELLS; c++) {
-      if (cumulative[c] >= share) {
-        double step = cumulative[c] - cumulative[c - 1];
-        double part = step > 0 ? (share - cumulative[c - 1]) / step : 0;
-        return edge(c - 1) + Math.max(0, part) * (edge(c) - edge(c - 1));
+    int low = 0;
+    int high = CELLS;
+    if (cumulative(high) < share) {
+      return HIGHEST;
+    }
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
+      if (cumulative(middle) >= share) {
+        high = middle;
+      } else {
+        low = middle;
       }
     }
-    return HIGHEST;
+    double step = cumulative(high) - cumulative(low);
+    double part = step > 0 ? (share - cumulative(low)) / step : 0;
+    return edge(low) + Math.max(0, part) * (edge(high) - edge(low));
+  }
+
+  /** Probability of a result below an edge, reckoned when first asked for. */
+  private double cumulative(int cell) {
+    if (Double.isNaN(cumulative[cell])) {
+      cumulative[cell] = value.below(Math.exp(edge(cell)));
+    }
+    return cumulative[cell];
   }
 
   /** The likeliest value to come, ng/mL: as often above as below. */

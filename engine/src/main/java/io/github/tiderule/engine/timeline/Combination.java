@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.timeline;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Joins all evidence on a lattice of LH peaks and the lattice of ovulations that follow them.
  *
@@ -21,47 +23,42 @@ final class Combination {
   private final double sideWithoutOvulation;
 
   Combination(Model model, Lattice peaks, double[] prior, Evidence evidence) {
+    this(model, peaks, prior, evidence, null);
+  }
+
+  /**
+   * @param known one with other evidence over the same peaks, of which what speaks of ovulation is
+   *     taken over where it is the same; null where there is none
+   */
+  private Combination(
+      Model model, Lattice peaks, double[] prior, Evidence evidence, @Nullable Combination known) {
     this.model = model;
     this.peaks = peaks;
     this.prior = prior;
     this.evidence = evidence;
-    lag = new Lag(model).kernel(peaks.step());
+    PeakEvidence peakEvidence = new PeakEvidence(model, evidence);
+    OvulationEvidence ovulationEvidence = new OvulationEvidence(model, evidence);
+    peakLikelihood = peakEvidence.on(peaks);
+    sideWithoutOvulation = peakEvidence.withoutOvulation() * ovulationEvidence.withoutOvulation();
+    lag = known == null ? new Lag(model).kernel(peaks.step()) : known.lag;
     ovulations = new Lattice(peaks.first(), peaks.count() + lag.length - 1, peaks.step());
-    PeakEvidence peakEvidence = new PeakEvidence(model, evidence);
-    OvulationEvidence ovulationEvidence = new OvulationEvidence(model, evidence);
-    peakLikelihood = peakEvidence.on(peaks);
-    ovulationLikelihood = ovulationEvidence.on(ovulations);
-    sideWithoutOvulation = peakEvidence.withoutOvulation() * ovulationEvidence.withoutOvulation();
-    back = back();
-  }
-
-  /**
-   * The same with other evidence; what speaks of ovulation is weighed anew only where it differs.
-   */
-  private Combination(Combination other, Evidence evidence) {
-    this.model = other.model;
-    this.peaks = other.peaks;
-    this.prior = other.prior;
-    this.evidence = evidence;
-    lag = other.lag;
-    ovulations = other.ovulations;
-    PeakEvidence peakEvidence = new PeakEvidence(model, evidence);
-    OvulationEvidence ovulationEvidence = new OvulationEvidence(model, evidence);
-    peakLikelihood = peakEvidence.on(peaks);
-    sideWithoutOvulation = peakEvidence.withoutOvulation() * ovulationEvidence.withoutOvulation();
-    boolean same =
-        evidence.smears().equals(other.evidence.smears())
-            && evidence.scans().equals(other.evidence.scans());
-    ovulationLikelihood = same ? other.ovulationLikelihood : ovulationEvidence.on(ovulations);
-    back = same ? other.back : back();
+    if (known != null
+        && evidence.smears().equals(known.evidence.smears())
+        && evidence.scans().equals(known.evidence.scans())) {
+      ovulationLikelihood = known.ovulationLikelihood;
+      back = known.back;
+    } else {
+      ovulationLikelihood = ovulationEvidence.on(ovulations);
+      back = back(peaks, lag, ovulationLikelihood);
+    }
   }
 
   /** The same with other evidence beside progesterone. */
   Combination with(Evidence other) {
-    return new Combination(this, other);
+    return new Combination(model, peaks, prior, other, this);
   }
 
-  private double[] back() {
+  private static double[] back(Lattice peaks, double[] lag, double[] ovulationLikelihood) {
     double[] sum = new double[peaks.count()];
     for (int i = 0; i < sum.length; i++) {
       for (int l = 0; l < lag.length; l++) {

@@ -18,9 +18,6 @@ public final class ComingValue {
 
   private static final double TAIL = 0.001;
 
-  /** Parts of a mixture smaller than this are left out. */
-  private static final double LEAST = 1e-5;
-
   /** LH peaks of less weight than this beside the likeliest are not looked at for a result. */
   private static final double SLIGHT = 1e-8;
 
@@ -33,15 +30,16 @@ public final class ComingValue {
   private final Lattice peaks;
   private final double[] lag;
   private final double[] weight;
-  private final Sink[] nodes;
+  private final Normals[] nodes;
   private final Lattice ovulations;
   private final double[] seen;
   private final double[] mass;
+  private final double heaviest;
   private final Evidence evidence;
   private final double day;
 
   private ComingValue(
-      Model model, Evidence evidence, double day, Lattice peaks, double[] weight, Sink[] nodes) {
+      Model model, Evidence evidence, double day, Lattice peaks, double[] weight, Normals[] nodes) {
     this.model = model;
     this.peaks = peaks;
     this.weight = weight;
@@ -57,63 +55,7 @@ public final class ComingValue {
         mass[i] += weight[i] * lag[l] * seen[i + l];
       }
     }
-  }
-
-  /** The normals of one LH peak. */
-  static final class Sink {
-
-    private double[] log = new double[32];
-    private double[] mean = new double[32];
-    private double[] sd = new double[32];
-    private int count;
-    private double most = Double.NEGATIVE_INFINITY;
-    private double middle;
-    private double oddSd;
-
-    void add(double logWeight, double mean, double sd) {
-      if (count == log.length) {
-        log = Arrays.copyOf(log, 2 * count);
-        this.mean = Arrays.copyOf(this.mean, 2 * count);
-        this.sd = Arrays.copyOf(this.sd, 2 * count);
-      }
-      log[count] = logWeight;
-      this.mean[count] = mean;
-      this.sd[count++] = sd;
-      most = Math.max(most, logWeight);
-    }
-
-    /**
-     * Log of the sum of all weights; from then on they sum to 1, and those that matter to nothing
-     * are gone.
-     *
-     * @param spread log standard deviation an odd value has on top
-     */
-    private double settle(double spread) {
-      double sum = 0;
-      for (int i = 0; i < count; i++) {
-        log[i] = Math.exp(log[i] - most);
-        sum += log[i];
-      }
-      int kept = 0;
-      double second = 0;
-      for (int i = 0; i < count; i++) {
-        double part = log[i] / sum;
-        middle += part * mean[i];
-        second += part * (mean[i] * mean[i] + sd[i] * sd[i]);
-        if (part > LEAST) {
-          log[kept] = part;
-          mean[kept] = mean[i];
-          sd[kept++] = sd[i];
-        }
-      }
-      count = kept;
-      oddSd = Math.sqrt(second - middle * middle + spread * spread);
-      return most + Math.log(sum);
-    }
-
-    private double weight(int i) {
-      return log[i];
-    }
+    heaviest = Arrays.stream(mass).max().orElse(0);
   }
 
   /**
@@ -151,11 +93,11 @@ public final class ComingValue {
     double[] prior = model.onset.on(peaks, evidence);
     double[] side = new PeakEvidence(model, evidence).on(peaks);
     double usual = 1 - model.plateauWeight - model.noOvulationWeight;
-    Sink[] nodes = new Sink[peaks.count()];
+    Normals[] nodes = new Normals[peaks.count()];
     double[] weight = new double[nodes.length];
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < nodes.length; i++) {
-      nodes[i] = new Sink();
+      nodes[i] = new Normals();
       progesterone.foresee(coming, peaks.at(i), usual, model.plateauWeight, nodes[i]);
       weight[i] = nodes[i].settle(model.oddSd);
       most = Math.max(most, weight[i]);
@@ -177,11 +119,16 @@ public final class ComingValue {
     Evidence alone =
         Evidence.NOTHING.with(new Evidence.Value("", day, level, series, false, false));
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, alone);
-    Sink sink = new Sink();
+    Normals sink = new Normals();
     progesterone.foresee(0, 0, 1, 0, sink);
     sink.settle(model.oddSd);
     return new ComingValue(
-        model, Evidence.NOTHING, day, new Lattice(0, 1, STEP), new double[] {1}, new Sink[] {sink});
+        model,
+        Evidence.NOTHING,
+        day,
+        new Lattice(0, 1, STEP),
+        new double[] {1},
+        new Normals[] {sink});
   }
 
   /**
@@ -190,34 +137,16 @@ public final class ComingValue {
    * @param ngPerMl positive, on the scale of the series
    */
   public double below(double ngPerMl) {
-    return below(new double[] {ngPerMl})[0];
-  }
-
-  /**
-   * Probabilities of a result below each of some levels.
-   *
-   * @param ngPerMl positive, on the scale of the series
-   */
-  public double[] below(double[] ngPerMl) {
-    double most = 0;
-    for (double one : mass) {
-      most = Math.max(most, one);
-    }
-    double[] logs = Arrays.stream(ngPerMl).map(Math::log).toArray();
-    double[] sum = new double[logs.length];
+    double log = Math.log(ngPerMl);
+    double sum = 0;
     double total = 0;
     for (int i = 0; i < mass.length; i++) {
-      if (mass[i] > SLIGHT * most) {
+      if (mass[i] > SLIGHT * heaviest) {
         total += mass[i];
-        for (int c = 0; c < logs.length; c++) {
-          sum[c] += mass[i] * below(nodes[i], logs[c]);
-        }
+        sum += mass[i] * nodes[i].below(log, model.oddWeight);
       }
     }
-    for (int c = 0; c < sum.length; c++) {
-      sum[c] /= total;
-    }
-    return sum;
+    return sum / total;
   }
 
   /**
@@ -278,7 +207,7 @@ public final class ComingValue {
       }
       double before = 0;
       for (int c = 0; c < edges.length; c++) {
-        double until = below(nodes[i], Math.log(edges[c]));
+        double until = nodes[i].below(Math.log(edges[c]), model.oddWeight);
         chance[c][i] = until - before;
         before = until;
       }
@@ -307,9 +236,10 @@ public final class ComingValue {
    * @param ngPerMl positive, on the scale of the series
    */
   public double[] after(double ngPerMl) {
+    double log = Math.log(ngPerMl);
     double[] density = new double[peaks.count()];
     for (int i = 0; i < density.length; i++) {
-      density[i] = weight[i] == 0 ? 0 : density(nodes[i], Math.log(ngPerMl));
+      density[i] = weight[i] == 0 ? 0 : nodes[i].density(log, model.oddWeight);
     }
     return ovulation(density);
   }
@@ -331,23 +261,5 @@ public final class ComingValue {
       sum[j] /= total;
     }
     return sum;
-  }
-
-  private double below(Sink sink, double log) {
-    double sum = 0;
-    for (int k = 0; k < sink.count; k++) {
-      sum += sink.weight(k) * Normal.quickCdf((log - sink.mean[k]) / sink.sd[k]);
-    }
-    double odd = Normal.quickCdf((log - sink.middle) / sink.oddSd);
-    return (1 - model.oddWeight) * sum + model.oddWeight * odd;
-  }
-
-  private double density(Sink sink, double log) {
-    double sum = 0;
-    for (int k = 0; k < sink.count; k++) {
-      sum += sink.weight(k) * Normal.density((log - sink.mean[k]) / sink.sd[k]) / sink.sd[k];
-    }
-    double odd = Normal.density((log - sink.middle) / sink.oddSd) / sink.oddSd;
-    return (1 - model.oddWeight) * sum + model.oddWeight * odd;
   }
 }

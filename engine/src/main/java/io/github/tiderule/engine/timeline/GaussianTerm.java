@@ -107,7 +107,7 @@ final class GaussianTerm {
    * Foresees number i from the others on the placed course: for every way the laboratories may
    * read, and for every other number that may be the odd one out, a normal distribution.
    */
-  void foresee(int i, double logWeight, ComingValue.Sink into) {
+  void foresee(int i, double logWeight, Normals into) {
     for (ProgesteroneData.Reading reading : data.readings()) {
       prepare(reading);
       if (k == 0) {

@@ -109,7 +109,7 @@ final class ProgesteroneLikelihood {
    * @param usual prior weight of the ordinary course
    * @param resting prior weight of a plateau
    */
-  void foresee(int i, double peak, double usual, double resting, ComingValue.Sink into) {
+  void foresee(int i, double peak, double usual, double resting, Normals into) {
     for (int r = stride / 2; r < rates.length; r += stride) {
       for (int k = 0; k < data.count(); k++) {
         place(k, model.curve, onCurve(rates[r], data.day(k) - peak));

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.lessThan;
 
 import io.github.tiderule.rules.parameter.Parameters;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What must hold of the estimator whatever the season; seasons are drawn from seeds 1, 2, 3 … */
@@ -20,6 +21,7 @@ class TimelineTest {
     return TIMELINE.estimate(evidence).ovulation().quantile(0.5);
   }
 
+  @Tag("long")
   @Test
   void halvingTheGridMovesNoQuantileByAnHour() {
     Timeline finer = TIMELINE.withStep(0.125);
@@ -70,6 +72,7 @@ class TimelineTest {
   }
 
   /** What an observation is said to do is what leaving it out does. */
+  @Tag("long")
   @Test
   void influenceIsTheDifferenceOfLeavingOut() {
     for (int seed = 1; seed <= 30; seed++) {
@@ -85,6 +88,7 @@ class TimelineTest {
     }
   }
 
+  @Tag("long")
   @Test
   void wholeDaysMoveEverythingByThemselvesAndNothingElse() {
     for (int seed = 1; seed <= 30; seed++) {
@@ -107,6 +111,7 @@ class TimelineTest {
    * leaves it. Where the speed of the rise is free, a steeper last step also argues for a faster
    * riser that began later; two hours is the most that this was seen to win by, three are granted.
    */
+  @Tag("long")
   @Test
   void raisingTheLatestValueNeverMovesOvulationLater() {
     double hair = 3 * HOUR;
@@ -137,6 +142,7 @@ class TimelineTest {
    * One more value that fits, the one least likely to be an error among values a twelfth apart,
    * narrows the 90 % interval or widens it by less than four hours.
    */
+  @Tag("long")
   @Test
   void aConsistentValueHardlyEverWidens() {
     double hair = 4 * HOUR;

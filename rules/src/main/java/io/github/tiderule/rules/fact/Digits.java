@@ -7,11 +7,24 @@ import java.math.RoundingMode;
 /** Numbers as people write them. */
 public final class Digits {
 
+  /** Six decimals are told apart at once; the rest takes the long way. */
+  private static final double MILLION = 1e6;
+
+  /** A double holds every decimal number of so many digits apart from its neighbours. */
+  private static final int EXACT_DIGITS = 15;
+
   private Digits() {}
 
   /** Rounds to so many significant digits, half up; not-a-number and infinities pass unchanged. */
   public static double significant(double value, int digits) {
     if (!Double.isFinite(value)) {
+      return value;
+    }
+    double scaled = Math.rint(value * MILLION);
+    if (digits <= EXACT_DIGITS
+        && Math.abs(scaled) < Math.pow(10, digits)
+        && scaled / MILLION == value) {
+      // the number is itself the nearest to one of so few digits, and rounding would leave it
       return value;
     }
     return new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP)).doubleValue();

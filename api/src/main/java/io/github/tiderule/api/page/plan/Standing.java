@@ -3,6 +3,7 @@ package io.github.tiderule.api.page.plan;
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.EarlierSeasons;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
@@ -54,7 +55,12 @@ public record Standing(
   }
 
   /** What the record holds of a season, before anything is worked out. */
-  public record Held(Female female, Cycle cycle, List<Entry> current, List<GivenAdvice> latest) {
+  public record Held(
+      Female female,
+      Cycle cycle,
+      List<Entry> current,
+      List<GivenAdvice> latest,
+      EarlierSeasons earlier) {
 
     /** Reads it. */
     public static Held of(Ledger ledger, Female female, Cycle cycle) {
@@ -62,12 +68,13 @@ public record Standing(
           female,
           cycle,
           ledger.entries().current(cycle.key()),
-          ledger.advices().latest(cycle.key(), LATEST));
+          ledger.advices().latest(cycle.key(), LATEST),
+          EarlierSeasons.of(ledger, female));
     }
 
-    /** The season as a cycle file for a moment. */
+    /** The season as a cycle file for a moment, with what her earlier ones tell. */
     public String file(Instant moment) {
-      return CycleText.of(moment, female, cycle, current);
+      return earlier.file(moment, cycle, current);
     }
   }
 
