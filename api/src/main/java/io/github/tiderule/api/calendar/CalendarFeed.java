@@ -1,10 +1,10 @@
 package io.github.tiderule.api.calendar;
 
-import biweekly.Biweekly;
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.component.VJournal;
+import biweekly.io.text.ICalWriter;
 import biweekly.property.Classification;
 import biweekly.property.DateEnd;
 import biweekly.property.DateStart;
@@ -17,6 +17,9 @@ import biweekly.util.DateTimeComponents;
 import biweekly.util.ICalDate;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Female;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -60,7 +63,19 @@ public final class CalendarFeed {
     if (entries.isEmpty()) {
       calendar.addJournal(nothing(season, advice, stamp));
     }
-    return Biweekly.write(calendar).go();
+    return ContentLines.folded(unfolded(calendar));
+  }
+
+  /** The library counts characters of a line, where the standard counts octets. */
+  private static String unfolded(ICalendar calendar) {
+    StringWriter text = new StringWriter();
+    try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
+      writer.write(calendar);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
   }
 
   /**
