@@ -20,7 +20,7 @@ final class Html {
    *     screen}
    */
   Html(Room room, String restElsewhere) {
-    this.longest = room.most(900, 700, 500, 400, 300, 240, 160, 90);
+    this.longest = room.most(900, 800, 700, 600, 500, 400, 240, 90);
     this.restElsewhere = restElsewhere;
   }
 

@@ -2,6 +2,7 @@ package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.Commitment;
@@ -91,6 +92,9 @@ public final class AdviceReport {
       }
       return;
     }
+    if (advice.action().now() == Action.Now.VET) {
+      page.indented(2, TEXTS.say("plan.vet-first"));
+    }
     for (int i = 0; i < plan.at().size(); i++) {
       page.hanging(
           2, (i + 1) + ".", DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays()));
@@ -102,9 +106,7 @@ public final class AdviceReport {
     page.indented(
         2,
         TEXTS.say(
-            together,
-            Shares.inHundred(plan.eggShare().mean()),
-            Shares.unlucky(plan.eggShare().p10())));
+            together, Shares.inHundred(plan.eggShare().mean()), Shares.unlucky(plan.eggShare())));
     for (Commitment commitment : plan.commitments()) {
       boolean now = !commitment.by().isAfter(advice.asOf());
       page.indented(
@@ -145,7 +147,7 @@ public final class AdviceReport {
           TEXTS.say(
               bred.count() == 1 ? "plan.done.one" : "plan.done.many",
               Shares.inHundred(bred.eggShare().mean()),
-              Shares.unlucky(bred.eggShare().p10()),
+              Shares.unlucky(bred.eggShare()),
               bred.text()));
     }
   }

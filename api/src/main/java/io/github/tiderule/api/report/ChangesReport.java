@@ -189,7 +189,7 @@ public final class ChangesReport {
   }
 
   private static String words(NextTest test) {
-    return test.kind() + ", " + LocalWords.moment(test.at());
+    return TEXTS.word("test.kind", test.kind()) + ", " + LocalWords.moment(test.at());
   }
 
   private void observations() {

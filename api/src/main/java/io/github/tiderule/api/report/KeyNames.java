@@ -24,6 +24,8 @@ public final class KeyNames {
 
   private static final Pattern UNMISTAKABLE = Pattern.compile("[A-Za-z]{1,12}-?\\d{1,6}");
   private static final Pattern RULE = Pattern.compile("[A-Z]{3}-\\d{3}");
+  private static final Pattern AFTER_A_TIME =
+      Pattern.compile("(?<=\\d\\d:\\d\\d) \\(([A-Za-z]{1,12}-?\\d{1,6})\\)");
   private static final String NOUN =
       "(?<noun>\\b(?:progesterone|value|band|smear|test|folds|vaginoscopy|sign|ultrasound|breeding"
           + "|scan|radiograph|temperature|report|result|reading) )?";
@@ -73,6 +75,20 @@ public final class KeyNames {
                     + keys
                     + ")(?![\\w/-]))*)(?![\\w)/-]|\\.\\w)"
                     + DAY);
+  }
+
+  /** The same without keys in brackets after a time, where the time tells them apart. */
+  public String plain(String sentence) {
+    return AFTER_A_TIME
+        .matcher(in(sentence))
+        .replaceAll(
+            found -> {
+              String key = found.group(1);
+              boolean needed = alike.contains(kinds.get(key) + moments.get(key));
+              return kinds.containsKey(key) && !needed
+                  ? ""
+                  : Matcher.quoteReplacement(found.group());
+            });
   }
 
   private static boolean isUnmistakable(String key) {

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.engine.advice.EggShare;
 
 /** Shares, probabilities and spans of hours in words. */
 public final class Shares {
@@ -16,9 +17,13 @@ public final class Shares {
     return TEXTS.say("share.in-hundred", number(share));
   }
 
-  /** What happens one time in ten, as the end of a sentence; nothing where that is all but all. */
-  public static String unlucky(double p10) {
-    if (p10 >= 0.985) {
+  /**
+   * What happens one time in ten, as the end of a sentence; nothing where that is all but all, or
+   * no less than what happens on average, as where few but bad chances pull the average down.
+   */
+  public static String unlucky(EggShare share) {
+    double p10 = share.p10();
+    if (p10 >= 0.985 || p10 >= share.mean()) {
       return "";
     }
     return p10 < 0.015 ? TEXTS.say("share.unlucky-none") : TEXTS.say("share.unlucky", number(p10));

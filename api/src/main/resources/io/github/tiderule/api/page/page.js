@@ -11,10 +11,12 @@
         return null;
       }
     },
+    fields(form) {
+      return [...new FormData(form)].filter(([name]) => name !== "csrf" && name !== "was");
+    },
     write(form) {
-      const fields = [...new FormData(form)].filter(([name]) => name !== "csrf" && name !== "was");
       try {
-        localStorage.setItem(prefix + form.dataset.draft, JSON.stringify(fields));
+        localStorage.setItem(prefix + form.dataset.draft, JSON.stringify(kept.fields(form)));
       } catch {
         // no room or not allowed: the form still works
       }
@@ -73,6 +75,12 @@
     }
   };
 
+  // a form sent as it stood holds nothing to put back; its key differs every time
+  const isAsOffered = (draft, form) => {
+    const typed = (fields) => JSON.stringify(fields.filter(([name]) => name !== "once"));
+    return typed(draft) === typed(kept.fields(form));
+  };
+
   const reachable = async () => {
     try {
       const icon = document.querySelector("link[rel=icon]").href;
@@ -83,7 +91,11 @@
   };
 
   for (const form of document.querySelectorAll("form[data-draft]")) {
-    const draft = kept.read(form);
+    let draft = kept.read(form);
+    if (draft && !document.querySelector(".errors") && isAsOffered(draft, form)) {
+      kept.drop(form);
+      draft = null;
+    }
     if (draft && !document.querySelector(".errors")) {
       fill(form, draft);
       const fresh = document.createElement("button");

@@ -145,6 +145,20 @@ class BreederTest {
   }
 
   @Test
+  void theSheetForTheDayIsLinkedWhereThereIsOne() throws IOException, InterruptedException {
+    String season = season("Sorrel");
+    enter("1.1", "ng/mL", "2027-01-08T08:00");
+    assertThat(browser.all("a[href*='/day.pdf']"), is(empty()));
+    URI address = URI.create(browser.find("a[href$='/plan.pdf']").getDomProperty("href"));
+    HttpResponse<String> none =
+        HttpClient.newHttpClient()
+            .send(
+                HttpRequest.newBuilder(address.resolve(season + "/day.pdf")).build(),
+                HttpResponse.BodyHandlers.ofString());
+    assertThat(none.statusCode(), is(404));
+  }
+
+  @Test
   void methodAndLaboratoryAreRememberedAndTheUnitIsOnlyShown() {
     season("Juniper");
     new org.openqa.selenium.support.ui.Select(browser.find("[name=method]")).selectByValue("eclia");

@@ -109,6 +109,7 @@ class LaterTest {
     assertThat(browser.text("#sheet"), containsString("Checklist, in this order"));
     assertThat(browser.text("#sheet"), containsString("(vet)"));
     assertThat(browser.all("#sheet .box"), hasSize(greaterThan(5)));
+    assertThat(browser.all("a[href$='/day.pdf']"), hasSize(1));
     look("sheet");
     browser.open(season + "/semen");
     assertThat(browser.find("#field-arrival-temperatureC").getDomProperty("value"), is("9.5"));

@@ -168,6 +168,32 @@ class CurveTest {
     assertThat(times.x(times.end()), closeTo(1000, 1e-9));
   }
 
+  /** Two months later the days of the season are drawn, and not the weeks since. */
+  @Test
+  void afterWhelpingItIsStillTheSeasonThatIsDrawn() {
+    Season whelped =
+        Seasons.text(
+            """
+            {"schema": "tiderule/cycle/1", "asOf": "2027-03-20T12:00:00+01:00",
+             "zone": "Europe/Vienna", "firstBlood": {"on": "2027-01-03", "certainty": "seen"},
+             "outcome": {"pregnant": true, "whelpedOn": "2027-03-17"},
+             "observations": [
+              {"id": "p1", "kind": "progesterone", "at": "2027-01-11T08:00:00+01:00", "value": 0.8,
+               "unit": "ng/mL"},
+              {"id": "p2", "kind": "progesterone", "at": "2027-01-13T08:00:00+01:00", "value": 2.4,
+               "unit": "ng/mL"},
+              {"id": "p3", "kind": "progesterone", "at": "2027-01-15T08:00:00+01:00", "value": 6.1,
+               "unit": "ng/mL"},
+              {"id": "m1", "kind": "breeding", "at": "2027-01-16T10:00:00+01:00",
+               "semen": "natural", "route": "natural"}]}""");
+    TimeScale times = TimeScale.of(CurveInput.of(whelped.cycle(), whelped.reasoning()), 0, 1000);
+    whelped
+        .cycle()
+        .observations()
+        .forEach(one -> assertThat(one.id(), times.holds(one.at()), is(true)));
+    assertThat(times.end().isBefore(LocalDate.of(2027, 2, 10)), is(true));
+  }
+
   @Test
   void theTableHoldsEveryObservationInBothUnits() {
     List<CurveRow> rows = curve(SEASON, CurveSize.PHONE).rows();

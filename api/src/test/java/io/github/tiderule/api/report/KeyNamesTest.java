@@ -61,6 +61,19 @@ class KeyNamesTest {
   }
 
   @Test
+  void aKeyAfterItsTimeCanBeLeftOut() {
+    assertThat(
+        names.plain("Most of all the progesterone 0.6 ng/mL of Fri 8 Jan, 08:30 (p1): it moved"),
+        is("Most of all the progesterone 0.6 ng/mL of Fri 8 Jan, 08:30: it moved"));
+    for (String sentence :
+        new String[] {
+          "the progesterone 3 ng/mL of Tue 12 Jan, 08:30 (p12)", "at 08:30 (p99)", "held (p1)"
+        }) {
+      assertThat(names.plain(sentence), is(sentence));
+    }
+  }
+
+  @Test
   void whatIsNoKeyOrMayBeAnotherWordStands() {
     for (String sentence :
         new String[] {

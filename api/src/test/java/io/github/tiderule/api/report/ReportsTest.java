@@ -6,16 +6,20 @@ import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
 
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.InventedAdvice;
 import io.github.tiderule.api.SampleAdvice;
+import io.github.tiderule.api.Seasons;
+import io.github.tiderule.api.Seasons.Season;
 import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.Locale;
@@ -84,6 +88,27 @@ class ReportsTest {
   }
 
   @Test
+  void noDayOfAPlanStandsBeforeTheVet() {
+    Season ill =
+        Seasons.text(
+            """
+            {"schema": "tiderule/cycle/1", "asOf": "2027-01-13T12:00:00+01:00",
+             "zone": "Europe/Vienna", "firstBlood": {"on": "2027-01-03", "certainty": "seen"},
+             "observations": [
+              {"id": "p1", "kind": "progesterone", "at": "2027-01-10T08:00:00+01:00", "value": 1.1,
+               "unit": "ng/mL"},
+              {"id": "s1", "kind": "sign", "at": "2027-01-13T08:00:00+01:00",
+               "sign": "foul-discharge", "present": true}]}""");
+    assertThat(ill.reasoning().advice().plan(), is(notNullValue()));
+    String plan = AdviceReport.text(ill.cycle(), ill.reasoning().advice());
+    assertThat(
+        plan,
+        containsString("THE PLAN\n  None of these days before a vet has seen her and agrees.\n"));
+    assertThat(
+        AdviceReport.text(CYCLE, SampleAdvice.full()), not(containsString("None of these days")));
+  }
+
+  @Test
   void doNotDependOnTheLocale() {
     Locale before = Locale.getDefault();
     String here = AdviceReport.text(CYCLE, SampleAdvice.full());
@@ -117,6 +142,9 @@ class ReportsTest {
     assertThat(Shares.number(0.824), is("82"));
     assertThat(Shares.number(0.999), is("over 99"));
     assertThat(Shares.number(1), is("100"));
+    assertThat(Shares.unlucky(new EggShare(0.9, 0.7)), is("; 1 time in 10, fewer than 70"));
+    assertThat(Shares.unlucky(new EggShare(0.97, 0.98)), is(""));
+    assertThat(Shares.unlucky(new EggShare(0.2, 0.01)), is("; 1 time in 10, hardly any"));
   }
 
   @Test

@@ -114,8 +114,12 @@ public record Observed(
       case "temperature" ->
           said.append(' ').append(words.number(part(document, "celsius"))).append(" °C");
       default -> {
-        for (String name : List.of("result", "folds", "finding", "semen", "route")) {
+        for (String name : List.of("result", "folds", "finding", "semen")) {
           choice(said, document, name, texts);
+        }
+        // a natural mating has no other route, and needs no word for it
+        if (!"natural".equals(Documents.text(document, "route"))) {
+          choice(said, document, "route", texts);
         }
       }
     }

@@ -83,8 +83,8 @@ public record PlanView(
                 query ->
                     new Asked(
                         query.about(),
-                        words.localised(names.of(query.about())),
-                        words.localised(keys.in(query.text())),
+                        words.localised(keys.plain(names.of(query.about()))),
+                        words.localised(keys.plain(query.text())),
                         query.readings().stream()
                             .map(
                                 one ->
@@ -92,7 +92,7 @@ public record PlanView(
                             .toList()))
             .toList();
     return new PlanView(
-        words.localised(keys.in(advice.action().headline())),
+        words.localised(keys.plain(advice.action().headline())),
         words.moment(advice.asOf()),
         orderBy == null ? null : words.shortMoment(orderBy),
         questions,
@@ -120,7 +120,7 @@ public record PlanView(
                                 new Section.Line(
                                     line.indent(),
                                     line.mark(),
-                                    words.localised(keys.in(line.words()))))
+                                    words.localised(keys.plain(line.words()))))
                         .toList()))
         .toList();
   }
@@ -129,7 +129,7 @@ public record PlanView(
     return advice.cautions().stream()
         .filter(caution -> caution.level().equals(level))
         .map(Warning::text)
-        .map(keys::in)
+        .map(keys::plain)
         .map(words::localised)
         .toList();
   }
