@@ -65,7 +65,7 @@ class StudServicesTest {
       for (int code = 0; code < 256; code++) {
         int[] sets = new int[4];
         for (int i = 0; i < 4; i++) {
-          sets[code >> 2 * i & 3] |= 1 << i;
+          sets[(code >> (2 * i)) & 3] |= 1 << i;
         }
         double value = 0;
         for (int f = 0; f < 3; f++) {
