@@ -28,6 +28,9 @@ public final class TraceReport {
   public static final String SCHOOLS = TEXTS.say("trace.schools");
   public static final String SOURCES = TEXTS.say("trace.sources");
 
+  /** What is said of a source that is not in the list. */
+  public static final String NOT_LISTED = TEXTS.say("trace.no-source");
+
   private final CycleRecord cycle;
   private final Reasoning reasoning;
   private final Advice advice;
@@ -221,7 +224,7 @@ public final class TraceReport {
         Source source = sources.get(key);
         page.hanging(2, key + ":", TEXTS.say("trace.read-as", source.citation(), source.readAs()));
       } else {
-        page.hanging(2, key + ":", TEXTS.say("trace.no-source"));
+        page.hanging(2, key + ":", NOT_LISTED);
       }
     }
   }

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
+import io.github.tiderule.api.SampleAdvice;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,7 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
 class BesideFilesTest {
 
   private static final String DEMO = "../cases/demo/mixed-laboratories.json";
-  private static final String NATURAL = "../cases/demo/natural-two-matings.json";
   private static final String WITH_SEMEN = "../cases/semen/0040-fresh-counted-ejaculate/cycle.json";
 
   @TempDir Path directory;
@@ -63,12 +63,20 @@ class BesideFilesTest {
 
   @Test
   void theDayOfInseminationIsAFileOfItsOwn() throws IOException {
-    Ran ran = Ran.with("", "advise", WITH_SEMEN, "--day-sheet", file("d.pdf"));
+    Ran ran = Ran.with("", "advise", DEMO, "--day-sheet", file("d.pdf"));
     assertThat(ran.err(), is(""));
     assertThat(ran.status(), is(ExitStatus.DONE));
     assertThat(start("d.pdf"), startsWith("%PDF-"));
     Ran none =
-        Ran.with("", "advise", NATURAL, "--sheet", file("s.pdf"), "--day-sheet", file("n.pdf"));
+        Ran.withEngine(
+            cycle -> SampleAdvice.empty(),
+            "",
+            "advise",
+            DEMO,
+            "--sheet",
+            file("s.pdf"),
+            "--day-sheet",
+            file("n.pdf"));
     assertThat(none.status(), is(ExitStatus.REFUSED));
     assertThat(none.err(), containsString("there is no sheet for the day of insemination"));
     assertThat(none.out(), is(""));

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.rules.source.Source;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
@@ -24,7 +24,7 @@ public record Cited(String key, String brief, String readAs, String citation) {
   /** A source; one that is not in the list says so. */
   static Cited of(String key, Sources sources) {
     if (!sources.contains(key)) {
-      return new Cited(key, key, Texts.ofReports().say("trace.no-source"), key);
+      return new Cited(key, key, TraceReport.NOT_LISTED, key);
     }
     Source source = sources.get(key);
     return new Cited(key, brief(source), source.readAs(), source.citation());
