@@ -12,6 +12,7 @@ import io.github.tiderule.rules.parameter.Parameters;
 import java.util.List;
 import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The tabulated egg model against its written formula, integrated by brute force. */
@@ -69,6 +70,7 @@ class EggModelTest {
     return missed;
   }
 
+  @Tag("long")
   @Test
   void oneDoseMeetsWhatTheFormulaSays() {
     LogNormalDistribution fresh = logNormal("life.fresh", "life.natural-log-sd");
@@ -85,6 +87,7 @@ class EggModelTest {
     }
   }
 
+  @Tag("long")
   @Test
   void twoDosesMeetWhatTheFormulaSays() {
     LogNormalDistribution frozen = logNormal("life.frozen", "life.frozen-log-sd");
