@@ -20,7 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
 class BesideFilesTest {
 
   private static final String DEMO = "../cases/demo/mixed-laboratories.json";
-  private static final String WITH_SEMEN = "../cases/semen/0040-fresh-counted-ejaculate/cycle.json";
 
   @TempDir Path directory;
 
