@@ -54,7 +54,7 @@ final class ContentLines {
     int octets = 0;
     while (true) {
       int character = line.codePointAt(most);
-      octets += new String(Character.toChars(character)).getBytes(StandardCharsets.UTF_8).length;
+      octets += Character.toString(character).getBytes(StandardCharsets.UTF_8).length;
       if (octets > room) {
         break;
       }

@@ -67,12 +67,13 @@ public record PastSeasons(List<Past> whelped, int others) {
     while (true) {
       Page<Female> page = females.apply(wanted);
       for (Female female : page.items()) {
-        EarlierSeasons earlier = EarlierSeasons.of(ledger, female);
+        @Nullable EarlierSeasons earlier = null;
         for (Cycle cycle : Transfer.seasons(ledger, female)) {
           @Nullable String on = whelpedOn(cycle);
           if (on == null) {
             others++;
           } else {
+            earlier = earlier == null ? EarlierSeasons.of(ledger, female) : earlier;
             whelped.add(new Past(earlier, cycle, ledger.entries().current(cycle.key()), on));
           }
         }
