@@ -1,4 +1,4 @@
-package io.github.tiderule.api.picture;
+package io.github.tiderule.api.picture.svg;
 
 import io.github.tiderule.api.node.Markup;
 import java.math.BigDecimal;
@@ -9,43 +9,46 @@ import java.math.RoundingMode;
  * where inline styles are forbidden. Every text is escaped, and a character that does not show as
  * itself becomes a space.
  */
-final class Svg {
+public final class Svg {
 
   private final StringBuilder markup = new StringBuilder();
 
   /** An element without content. */
-  Svg empty(String name, Object... attributes) {
+  public Svg empty(String name, Object... attributes) {
     start(name, attributes);
     markup.append("/>\n");
     return this;
   }
 
   /** Opens an element. */
-  Svg open(String name, Object... attributes) {
+  public Svg open(String name, Object... attributes) {
     start(name, attributes);
     markup.append(">\n");
     return this;
   }
 
-  Svg close(String name) {
+  /** Closes the element that was opened last under that name. */
+  public Svg close(String name) {
     markup.append("</").append(name).append(">\n");
     return this;
   }
 
   /** An element that holds a text. */
-  Svg text(String name, String words, Object... attributes) {
+  public Svg text(String name, String words, Object... attributes) {
     start(name, attributes);
     markup.append('>').append(Markup.escaped(words)).append("</").append(name).append(">\n");
     return this;
   }
 
   /** Words at a place; {@code anchor} is {@code start}, {@code middle} or {@code end}. */
-  Svg words(double x, double y, double letter, String anchor, String fill, String words) {
+  public Svg words(double x, double y, double letter, String anchor, String fill, String words) {
     return text(
         "text", words, "x", x, "y", y, "font-size", letter, "text-anchor", anchor, "fill", fill);
   }
 
-  Svg line(double x1, double y1, double x2, double y2, String stroke, double width, String dash) {
+  /** A straight line; an empty dash draws it whole. */
+  public Svg line(
+      double x1, double y1, double x2, double y2, String stroke, double width, String dash) {
     start("line", "x1", x1, "y1", y1, "x2", x2, "y2", y2, "stroke", stroke);
     attribute("stroke-width", width);
     if (!dash.isEmpty()) {
@@ -56,7 +59,7 @@ final class Svg {
   }
 
   /** A line along a path, not filled; an empty dash draws it whole. */
-  Svg stroke(CharSequence path, String colour, double width, String dash) {
+  public Svg stroke(CharSequence path, String colour, double width, String dash) {
     return empty(
         "path",
         "d",
@@ -72,7 +75,7 @@ final class Svg {
   }
 
   /** Another drawing, as it is. */
-  Svg add(Svg other) {
+  public Svg add(Svg other) {
     markup.append(other.markup);
     return this;
   }
@@ -94,7 +97,7 @@ final class Svg {
   }
 
   /** A length, to a hundredth. */
-  static String number(double value) {
+  public static String number(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
     BigDecimal plain = rounded.stripTrailingZeros();
     return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();

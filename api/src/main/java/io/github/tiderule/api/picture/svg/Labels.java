@@ -1,10 +1,10 @@
-package io.github.tiderule.api.picture;
+package io.github.tiderule.api.picture.svg;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Which places of a picture are taken, so that no label lies on another or on a mark. */
-final class Labels {
+public final class Labels {
 
   /** Breadth of a letter, in its size; broad letters of narrow scripts need no more. */
   private static final double LETTER = 0.58;
@@ -16,7 +16,8 @@ final class Labels {
   private final double right;
   private final List<Box> taken = new ArrayList<>();
 
-  Labels(double left, double right) {
+  /** Nothing taken yet, for labels that stay between two values of x. */
+  public Labels(double left, double right) {
     this.left = left;
     this.right = right;
   }
@@ -33,7 +34,7 @@ final class Labels {
   }
 
   /** About how broad words are; when in doubt, more. */
-  static double breadth(String words, double letter) {
+  public static double breadth(String words, double letter) {
     return words
         .codePoints()
         .mapToDouble(character -> letter * (character > 0x10FF ? WIDE_LETTER : LETTER))
@@ -41,12 +42,12 @@ final class Labels {
   }
 
   /** Says that a mark is about a place. */
-  void mark(double x, double y, double r) {
+  public void mark(double x, double y, double r) {
     taken.add(new Box(x - r, y - r, x + r, y + r));
   }
 
   /** Says that a place is taken. */
-  void take(double left, double top, double right, double bottom) {
+  public void take(double left, double top, double right, double bottom) {
     taken.add(new Box(left, top, right, bottom));
   }
 
@@ -56,7 +57,7 @@ final class Labels {
    * @param places pairs of x and the y of the base line; the words are centred about x
    * @return whether there was such a place
    */
-  boolean write(Svg svg, String words, double letter, String fill, double... places) {
+  public boolean write(Svg svg, String words, double letter, String fill, double... places) {
     double half = breadth(words, letter) / 2;
     if (words.isEmpty() || 2 * half > right - left) {
       return false;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.picture;
+package io.github.tiderule.api.picture.svg;
 
 import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
@@ -16,7 +16,7 @@ public final class Raster {
   /**
    * The picture as a PNG file.
    *
-   * @param svg what {@link Curve#svg} gave
+   * @param svg the whole document, as a curve gives it
    * @param pixels its breadth, 1 to 10 000
    * @throws IllegalArgumentException if the breadth is something else, or that is no picture
    * @throws IllegalStateException if the machine has no font to write with

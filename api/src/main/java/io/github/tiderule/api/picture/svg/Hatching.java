@@ -1,7 +1,7 @@
-package io.github.tiderule.api.picture;
+package io.github.tiderule.api.picture.svg;
 
 /** Slanting lines within a rectangle: told apart from any grey, and printed by any printer. */
-final class Hatching {
+public final class Hatching {
 
   private Hatching() {}
 
@@ -10,7 +10,7 @@ final class Hatching {
    *
    * @param step from line to line
    */
-  static void draw(
+  public static void draw(
       Svg svg, double left, double top, double right, double bottom, double step, String stroke) {
     double height = bottom - top;
     StringBuilder path = new StringBuilder();

@@ -1,7 +1,7 @@
-package io.github.tiderule.api.picture;
+package io.github.tiderule.api.picture.svg;
 
 /** The shape of a series' values, with the dashes of the line between them. */
-enum Marker {
+public enum Marker {
   CIRCLE("#123f66", ""),
   SQUARE("#7d3311", "8 3"),
   TRIANGLE("#3c5a14", "2 3"),
@@ -21,15 +21,17 @@ enum Marker {
   /**
    * The marker of the series at a place in the order of series; beyond the last they come again.
    */
-  static Marker of(int series) {
+  public static Marker of(int series) {
     return values()[series % values().length];
   }
 
-  String colour() {
+  /** Colour of the outline and of the line between the values. */
+  public String colour() {
     return colour;
   }
 
-  String dash() {
+  /** Dashes of the line between the values, as SVG writes them; empty for a whole line. */
+  public String dash() {
     return dash;
   }
 
@@ -39,7 +41,7 @@ enum Marker {
    * @param r half its breadth
    * @param full whether it is filled, which says that its value is taken
    */
-  void draw(Svg svg, double x, double y, double r, boolean full) {
+  public void draw(Svg svg, double x, double y, double r, boolean full) {
     String fill = full ? colour : Colours.PAPER;
     if (this == CIRCLE) {
       svg.empty(
@@ -50,7 +52,7 @@ enum Marker {
   }
 
   /** A ring that belongs to no series. */
-  static void ring(Svg svg, double x, double y, double r) {
+  public static void ring(Svg svg, double x, double y, double r) {
     svg.empty(
         "circle",
         "cx",

@@ -1,19 +1,19 @@
-package io.github.tiderule.api.picture;
+package io.github.tiderule.api.picture.svg;
 
 import java.util.List;
 
 /** Lines through points without corners (Catmull–Rom splines written as cubic curves). */
-final class Smooth {
+public final class Smooth {
 
   private static final double THIRD_OF_SLOPE = 1.0 / 6;
 
   private Smooth() {}
 
   /** A place. */
-  record Point(double x, double y) {}
+  public record Point(double x, double y) {}
 
   /** The line as path commands, without the move to its first point. */
-  static String through(List<Point> points) {
+  public static String through(List<Point> points) {
     StringBuilder path = new StringBuilder();
     for (int i = 1; i < points.size(); i++) {
       Point before = points.get(Math.max(i - 2, 0));
@@ -40,7 +40,8 @@ final class Smooth {
     return (after - before) * THIRD_OF_SLOPE;
   }
 
-  static String place(double x, double y) {
+  /** A place as path commands write it. */
+  public static String place(double x, double y) {
     return Svg.number(x) + " " + Svg.number(y);
   }
 }
