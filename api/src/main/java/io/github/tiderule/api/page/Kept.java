@@ -5,7 +5,7 @@ import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.GivenAdvice;
-import io.github.tiderule.api.report.KeyNames;
+import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import java.time.OffsetDateTime;

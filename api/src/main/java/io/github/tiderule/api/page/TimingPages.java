@@ -3,7 +3,7 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.record.PastSeasons;
 import io.github.tiderule.api.report.AccuracyReport;
-import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;

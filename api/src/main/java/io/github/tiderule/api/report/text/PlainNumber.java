@@ -1,4 +1,4 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.text;
 
 import java.math.BigDecimal;
 

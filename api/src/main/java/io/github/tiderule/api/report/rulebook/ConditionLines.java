@@ -1,5 +1,6 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.rulebook;
 
+import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.condition.CheckSeen;
 import io.github.tiderule.rules.condition.ConditionSeen;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Conditions of a rule and what they saw, as lines of a page. */
-final class ConditionLines {
+public final class ConditionLines {
 
   private static final Texts TEXTS = Texts.ofReports();
 
@@ -17,7 +18,7 @@ final class ConditionLines {
   private ConditionLines() {}
 
   /** A line for each condition, and one for all parameters. */
-  static void brief(Page page, List<ConditionSeen> conditions) {
+  public static void brief(Page page, List<ConditionSeen> conditions) {
     String parameters =
         conditions.stream()
             .map(ConditionSeen::subject)
@@ -39,7 +40,7 @@ final class ConditionLines {
   }
 
   /** Each condition with its outcome, and each test in it as written and in words. */
-  static void full(Page page, List<ConditionSeen> conditions) {
+  public static void full(Page page, List<ConditionSeen> conditions) {
     int number = 0;
     for (ConditionSeen seen : conditions) {
       number++;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.rulebook;
 
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.tiderule.api.json.RulebookJson;
 import io.github.tiderule.api.json.Schemas;
+import io.github.tiderule.api.report.text.Columns;
+import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.parameter.Parameter;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.EggShare;

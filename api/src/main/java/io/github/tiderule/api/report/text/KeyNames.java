@@ -1,4 +1,4 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Observation;

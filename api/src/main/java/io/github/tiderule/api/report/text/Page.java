@@ -1,4 +1,4 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.api.node.Characters;
 import java.util.ArrayList;
@@ -9,16 +9,16 @@ import java.util.Locale;
  * A plain text page no wider than {@value #WIDTH} columns. Longer words are broken; a character
  * that does not show as itself is written out, so nothing in a file can act on a terminal.
  */
-final class Page {
+public final class Page {
 
   /** Columns of the narrowest screen or sheet a page is written for. */
-  static final int WIDTH = 80;
+  public static final int WIDTH = 80;
 
   private final StringBuilder text = new StringBuilder();
   private final List<Section.Draft> drafts = new ArrayList<>(List.of(new Section.Draft("")));
 
   /** What was written, before it was set in lines. */
-  List<Section> sections() {
+  public List<Section> sections() {
     return drafts.stream().map(Section.Draft::section).toList();
   }
 
@@ -27,7 +27,7 @@ final class Page {
   }
 
   /** A heading with an empty line above it. */
-  void heading(String words) {
+  public void heading(String words) {
     if (!text.isEmpty()) {
       text.append('\n');
     }
@@ -36,19 +36,19 @@ final class Page {
   }
 
   /** An empty line, with which a part without a heading begins. */
-  void gap() {
+  public void gap() {
     text.append('\n');
     drafts.add(new Section.Draft(""));
   }
 
   /** A paragraph from the left edge. */
-  void line(String words) {
+  public void line(String words) {
     keep(0, "", words);
     paragraph("", "", words);
   }
 
   /** A line whose columns are kept, if it fits; a paragraph otherwise. */
-  void preformatted(String words) {
+  public void preformatted(String words) {
     String row = safe(words);
     if (Columns.of(row) <= WIDTH) {
       keep(0, "", words);
@@ -59,14 +59,14 @@ final class Page {
   }
 
   /** A paragraph set in by some columns. */
-  void indented(int columns, String words) {
+  public void indented(int columns, String words) {
     keep(columns, "", words);
     String indent = " ".repeat(columns);
     paragraph(indent, indent, words);
   }
 
   /** A paragraph that hangs from a mark at its left, such as a bullet, a number or a label. */
-  void hanging(int columns, String mark, String words) {
+  public void hanging(int columns, String mark, String words) {
     String first = " ".repeat(columns) + mark + " ";
     int hang = Columns.of(first);
     if (hang > WIDTH / 2) {
@@ -78,7 +78,7 @@ final class Page {
   }
 
   /** A paragraph for each text, each with a dash. */
-  void bullets(int columns, List<String> all) {
+  public void bullets(int columns, List<String> all) {
     all.forEach(words -> hanging(columns, "-", words));
   }
 

@@ -1,5 +1,6 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.rulebook;
 
+import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;

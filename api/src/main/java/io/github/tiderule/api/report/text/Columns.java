@@ -1,7 +1,7 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.text;
 
 /** How many columns of a terminal a text takes. */
-final class Columns {
+public final class Columns {
 
   /** First and last characters of the ranges that terminals draw two columns wide. */
   private static final int[][] WIDE = {
@@ -26,7 +26,7 @@ final class Columns {
   private Columns() {}
 
   /** Columns of a text; when in doubt, the greater number. */
-  static int of(String text) {
+  public static int of(String text) {
     return text.codePoints().map(Columns::of).sum();
   }
 
@@ -59,7 +59,7 @@ final class Columns {
   }
 
   /** A text filled up with spaces to some columns. */
-  static String padded(String text, int columns) {
+  public static String padded(String text, int columns) {
     return text + " ".repeat(Math.max(0, columns - of(text)));
   }
 }

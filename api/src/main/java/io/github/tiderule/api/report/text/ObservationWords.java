@@ -1,4 +1,4 @@
-package io.github.tiderule.api.report;
+package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
@@ -38,7 +38,7 @@ public final class ObservationWords {
   }
 
   /** Who a report is about. */
-  static String who(@Nullable String name, @Nullable String id) {
+  public static String who(@Nullable String name, @Nullable String id) {
     return name != null ? name : id != null ? id : TEXTS.say("report.unnamed");
   }
 
