@@ -5,7 +5,7 @@ import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.json.AccuracyJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.record.PastSeasons;
-import io.github.tiderule.api.record.Store;
+import io.github.tiderule.api.record.store.Store;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.WhelpedSeason;

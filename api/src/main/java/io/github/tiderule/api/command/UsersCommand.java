@@ -5,7 +5,7 @@ import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Store;
+import io.github.tiderule.api.record.store.Store;
 import java.io.Console;
 import java.io.FileInputStream;
 import java.io.IOException;

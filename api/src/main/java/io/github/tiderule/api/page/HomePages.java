@@ -6,7 +6,7 @@ import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.Answer;
 import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Route;

@@ -3,7 +3,7 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -6,7 +6,7 @@ import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -7,7 +7,7 @@ import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Female;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,7 +2,7 @@ package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.access.Attempts;
 import io.github.tiderule.api.access.Passwords;
-import io.github.tiderule.api.record.Store;
+import io.github.tiderule.api.record.store.Store;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.record.Female;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import java.util.List;
 
 /** Who she is, and who may see her. */

@@ -5,7 +5,7 @@ import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

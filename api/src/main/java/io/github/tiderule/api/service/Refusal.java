@@ -5,7 +5,7 @@ import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.ProblemsJson;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
-import io.github.tiderule.api.record.Conflict;
+import io.github.tiderule.api.record.table.Conflict;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.access.People;
-import io.github.tiderule.api.record.Unavailable;
+import io.github.tiderule.api.record.store.Unavailable;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.store;
 
 import java.io.File;
 import java.io.IOException;

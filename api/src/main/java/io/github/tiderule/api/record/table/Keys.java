@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.table;
 
 import java.math.BigInteger;
 import java.security.SecureRandom;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.store;
 
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.cycle.Reading;
@@ -9,6 +9,12 @@ import io.github.tiderule.api.problem.Pointer;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.api.record.Cycle;
+import io.github.tiderule.api.record.CycleText;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Female;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.engine.CycleRecord;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -101,7 +107,7 @@ public final class Transfer {
     List<String> files =
         store.read(
             ledger ->
-                seasons(ledger, female).stream()
+                ledger.cycles().all(female.key()).stream()
                     .map(
                         cycle ->
                             CycleText.of(
@@ -112,10 +118,6 @@ public final class Transfer {
                     .toList());
     files.forEach(line);
     return !files.isEmpty();
-  }
-
-  static List<Cycle> seasons(Ledger ledger, Female female) {
-    return ledger.cycles().of(female.key(), new Page.Wanted("", 1000)).items();
   }
 
   /**
@@ -175,7 +177,7 @@ public final class Transfer {
       Ledger ledger, Female female, Instant seenAt, Node.Members file, List<String> differing) {
     String document = CycleText.season(file);
     Optional<Cycle> there =
-        seasons(ledger, female).stream().filter(one -> isSame(one, document)).findFirst();
+        ledger.cycles().all(female.key()).stream().filter(one -> isSame(one, document)).findFirst();
     Cycle cycle =
         there.orElseGet(
             () ->

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.table;
 
 import java.util.List;
 import java.util.function.Function;

@@ -1,7 +1,9 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.store;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.table.Conflict;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

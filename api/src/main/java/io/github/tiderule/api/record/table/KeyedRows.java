@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.table;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -50,7 +50,7 @@ public final class KeyedRows<T> {
   }
 
   /** Rows with a number. */
-  static <T> KeyedRows<T> numbered(
+  public static <T> KeyedRows<T> numbered(
       Handle handle, String table, String column, Row<T> row, ToIntFunction<T> number) {
     return new KeyedRows<>(
         handle,
@@ -89,7 +89,7 @@ public final class KeyedRows<T> {
   }
 
   /** Every row that meets a condition. */
-  List<T> all(String condition, Map<String, ?> values) {
+  public List<T> all(String condition, Map<String, ?> values) {
     return handle
         .createQuery("SELECT * FROM " + table + " WHERE " + condition + " ORDER BY " + column)
         .bindMap(values)

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.table;
 
 /** The record is not, or no longer, as the change takes it to be. Nothing was changed. */
 public final class Conflict extends RuntimeException {
@@ -17,7 +17,8 @@ public final class Conflict extends RuntimeException {
 
   private final Kind kind;
 
-  Conflict(Kind kind, String message) {
+  /** A conflict of a kind; the message is for people. */
+  public Conflict(Kind kind, String message) {
     super(message);
     this.kind = kind;
   }

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.store;
 
 import java.sql.SQLException;
 import java.util.Set;

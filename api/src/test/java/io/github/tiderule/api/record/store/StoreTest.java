@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.store;
 
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
@@ -12,6 +12,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.record.Change;
+import io.github.tiderule.api.record.Cycle;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Female;
+import io.github.tiderule.api.record.GivenAdvice;
+import io.github.tiderule.api.record.KeptAnswers;
+import io.github.tiderule.api.record.table.Conflict;
+import io.github.tiderule.api.record.table.Keys;
+import io.github.tiderule.api.record.table.Page;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.record;
+package io.github.tiderule.api.record.store;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
