@@ -1,10 +1,10 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Secrets;
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Refusal;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
+import io.github.tiderule.api.service.http.Route;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

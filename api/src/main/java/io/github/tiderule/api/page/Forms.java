@@ -2,9 +2,9 @@ package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Refusal;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.words.Texts;
 import java.util.Locale;
 import java.util.function.Function;

@@ -3,7 +3,7 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.access.Sessions;
-import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import java.util.Locale;

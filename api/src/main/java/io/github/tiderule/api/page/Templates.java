@@ -5,7 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.node.Markup;
-import io.github.tiderule.api.service.Answer;
+import io.github.tiderule.api.service.http.Answer;
 
 /**
  * Writes pages from the templates of {@code src/main/jte}, which were compiled with the program.

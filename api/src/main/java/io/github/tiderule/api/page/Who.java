@@ -3,7 +3,7 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
-import io.github.tiderule.api.service.Call;
+import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import java.time.ZoneId;

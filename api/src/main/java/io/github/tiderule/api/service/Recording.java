@@ -12,6 +12,8 @@ import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Review;
 import io.github.tiderule.api.record.table.Keys;
 import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.service.http.Body;
+import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.engine.advice.Advice;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -14,6 +14,7 @@ import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Review;
 import io.github.tiderule.api.record.Revision;
 import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.service.http.Answer;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;

@@ -18,7 +18,7 @@ import io.github.tiderule.api.record.Change;
 import io.github.tiderule.api.record.Review;
 import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.Desk;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Verdict;

@@ -9,6 +9,8 @@ import io.github.tiderule.api.access.Tokens;
 import io.github.tiderule.api.page.Pages;
 import io.github.tiderule.api.record.store.Address;
 import io.github.tiderule.api.record.store.Store;
+import io.github.tiderule.api.service.http.Environment;
+import io.github.tiderule.api.service.http.Settings;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.Tiderule;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.github.tiderule.api.access.Attempts;
 import io.github.tiderule.api.access.Passwords;
@@ -31,7 +31,7 @@ public record Environment(
     Consumer<String> faults) {
 
   /** The same, with advice worked out one piece after the other. */
-  Environment through(Gate gate) {
+  public Environment through(Gate gate) {
     return new Environment(
         store,
         cycle -> gate.pass(() -> advise.apply(cycle)),

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * the loopback names. With users, a change that comes with a session must carry the session's token
  * and, if it names an Origin, the same one as its Host.
  */
-final class Guard {
+public final class Guard {
 
   private static final String COOKIE = "tiderule_session";
   static final String CSRF_HEADER = "X-CSRF-Token";
@@ -38,7 +38,7 @@ final class Guard {
   /**
    * @param port the port in use, once it is known
    */
-  Guard(Settings settings, Environment environment, IntSupplier port) {
+  public Guard(Settings settings, Environment environment, IntSupplier port) {
     this.settings = settings;
     this.environment = environment;
     this.port = port;
@@ -54,7 +54,7 @@ final class Guard {
   }
 
   /** Sets what every answer says to a browser. */
-  void protect(Context context) {
+  public void protect(Context context) {
     context
         .header("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'")
         .header("X-Content-Type-Options", "nosniff")
@@ -68,7 +68,7 @@ final class Guard {
   }
 
   /** Sets what every page says to a browser: it takes scripts, styles and pictures from here. */
-  void protectPage(Context context) {
+  public void protectPage(Context context) {
     protect(context);
     context
         .header(
@@ -85,7 +85,7 @@ final class Guard {
    *
    * @throws Refusal if they may not
    */
-  Caller admit(Context context, Route route) {
+  public Caller admit(Context context, Route route) {
     refuseForeign(context, route);
     String address = address(context);
     if (!settings.usersNeeded()) {

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.github.tiderule.api.json.Document;
 import io.github.tiderule.api.json.Layout;
@@ -16,7 +16,8 @@ public final class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  static final String CONTENT_TYPE = "application/problem+json";
+  /** The media type of a refusal, as RFC 9457 has it. */
+  public static final String CONTENT_TYPE = "application/problem+json";
 
   private static final String KEY_USED_OTHERWISE = "key-used-otherwise";
   private static final String TYPES = "tag:tiderule.github.io,2026:problem/";
@@ -55,7 +56,7 @@ public final class Refusal extends RuntimeException {
   }
 
   /** The document sent is not one that can be used, for these reasons. */
-  static Refusal document(List<Problem> problems) {
+  public static Refusal document(List<Problem> problems) {
     boolean isDocument = problems.stream().noneMatch(p -> NOT_A_DOCUMENT.contains(p.code()));
     return new Refusal(
         isDocument ? 422 : 400,
@@ -66,11 +67,13 @@ public final class Refusal extends RuntimeException {
         Map.of());
   }
 
-  static Refusal query(String detail) {
+  /** The path, the query or a header cannot be understood. */
+  public static Refusal query(String detail) {
     return plain(400, "bad-query", "The request cannot be understood", detail);
   }
 
-  static Refusal notSignedIn(String detail) {
+  /** Nobody is signed in, or by nothing that counts. */
+  public static Refusal notSignedIn(String detail) {
     return new Refusal(
         401,
         "not-signed-in",
@@ -92,7 +95,8 @@ public final class Refusal extends RuntimeException {
     return plain(404, "not-found", "Not found", "There is nothing here for you.");
   }
 
-  static Refusal method() {
+  /** There is something here, but not for this method. */
+  public static Refusal method() {
     return plain(405, "method-not-allowed", "Method not allowed", "Another method is meant here.");
   }
 
@@ -102,7 +106,8 @@ public final class Refusal extends RuntimeException {
         : plain(409, "in-the-way", "Something is in the way", conflict.getMessage() + ".");
   }
 
-  static Refusal otherPreview() {
+  /** What is to be saved is not what was previewed. */
+  public static Refusal otherPreview() {
     return plain(
         409,
         "in-the-way",
@@ -148,7 +153,8 @@ public final class Refusal extends RuntimeException {
         "Send If-Match with the ETag of what you read.");
   }
 
-  static Refusal tooOften(Duration wait) {
+  /** Too many attempts to sign in; the answer says when to come again. */
+  public static Refusal tooOften(Duration wait) {
     return new Refusal(
         429,
         "too-many-attempts",
@@ -158,11 +164,13 @@ public final class Refusal extends RuntimeException {
         Map.of("Retry-After", Long.toString(wait.toSeconds() + 1)));
   }
 
-  static Refusal fault() {
+  /** A fault of ours. It tells nothing of it. */
+  public static Refusal fault() {
     return plain(500, "fault", "A fault of ours", "Please report it.");
   }
 
-  static Refusal busy() {
+  /** More was asked at once than is taken on. */
+  public static Refusal busy() {
     return new Refusal(
         503,
         "busy",
@@ -173,7 +181,7 @@ public final class Refusal extends RuntimeException {
   }
 
   /** The record cannot be used at present. */
-  static Refusal unavailable() {
+  public static Refusal unavailable() {
     return new Refusal(
         503,
         "record-unavailable",
@@ -188,7 +196,8 @@ public final class Refusal extends RuntimeException {
     return status;
   }
 
-  Map<String, String> headers() {
+  /** Headers that belong to it, by name. */
+  public Map<String, String> headers() {
     return headers;
   }
 
@@ -212,7 +221,8 @@ public final class Refusal extends RuntimeException {
     return problems;
   }
 
-  String json() {
+  /** Itself as RFC 9457 has it, on one line. */
+  public String json() {
     return Document.text(
         Layout.ONE_LINE,
         json -> {

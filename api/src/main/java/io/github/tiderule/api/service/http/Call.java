@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.github.tiderule.api.access.Audit;
 import io.github.tiderule.api.access.Person;
@@ -46,7 +46,7 @@ public final class Call {
   /**
    * @param secure whether browsers speak TLS with the server before this one
    */
-  Call(Context context, Environment environment, Caller caller, boolean secure) {
+  public Call(Context context, Environment environment, Caller caller, boolean secure) {
     this.context = context;
     this.environment = environment;
     this.caller = caller;
@@ -84,10 +84,6 @@ public final class Call {
     return Optional.ofNullable(context.header(name));
   }
 
-  Context context() {
-    return context;
-  }
-
   /** A part of the query. */
   public Optional<String> query(String name) {
     return Optional.ofNullable(context.queryParam(name));
@@ -114,12 +110,20 @@ public final class Call {
     return FormBody.of(context);
   }
 
+  /** Lets a browser take the style that stands in the answer; nothing else of it acts. */
+  public void mayStyleItself() {
+    context.header(
+        "Content-Security-Policy",
+        "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+  }
+
   /** Lets a browser keep the answer, which must never change. */
   public void mayBeKept() {
     context.header("Cache-Control", "private, max-age=31536000, immutable");
   }
 
-  void setCookie(String secret, Duration lasts) {
+  /** Gives a browser the secret of its session to keep, for so long; zero makes it forget. */
+  public void setCookie(String secret, Duration lasts) {
     context.header("Set-Cookie", Guard.cookie(secret, lasts, secure));
   }
 
@@ -141,7 +145,7 @@ public final class Call {
   }
 
   /** The bytes sent, when they are said to be JSON. */
-  byte[] bytes() {
+  public byte[] bytes() {
     String type = context.contentType();
     String plain = type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
     if (!plain.equals("application/json")) {
@@ -165,12 +169,12 @@ public final class Call {
   }
 
   /** The object sent. */
-  Body body() {
+  public Body body() {
     return Body.of(bytes());
   }
 
   /** Whether nothing was sent. */
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return context.req().getContentLengthLong() <= 0 && context.header("Transfer-Encoding") == null;
   }
 
@@ -179,7 +183,7 @@ public final class Call {
    *
    * @throws Refusal when If-Match is missing or names another version
    */
-  void mustMatch(int version) {
+  public void mustMatch(int version) {
     String match = header("If-Match").orElseThrow(Refusal::versionNeeded);
     boolean matches =
         Arrays.stream(match.split(","))
@@ -209,7 +213,7 @@ public final class Call {
   }
 
   /** Changes the record, once for each Idempotency-Key. */
-  Answer changeOnce(byte[] sent, Function<Ledger, Answer> work) {
+  public Answer changeOnce(byte[] sent, Function<Ledger, Answer> work) {
     Optional<String> key = header("Idempotency-Key");
     if (key.isEmpty()) {
       return change(work);

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -8,13 +8,14 @@ import java.util.function.Supplier;
  * Lets so many pieces of work be done at a time, and so many more wait their turn, for a while. Who
  * comes then is sent away at once: waiting longer than that serves nobody.
  */
-final class Gate {
+public final class Gate {
 
   private final Semaphore admitted;
   private final Semaphore places;
   private final long waitMillis;
 
-  Gate(Settings.Limits limits) {
+  /** An open gate with room for so much work at a time, and so many who wait. */
+  public Gate(Settings.Limits limits) {
     admitted = new Semaphore(limits.working() + limits.waiting());
     places = new Semaphore(limits.working(), true);
     waitMillis = limits.turn().toMillis();

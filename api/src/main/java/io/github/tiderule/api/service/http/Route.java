@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 /**
  * One thing the service does.
@@ -9,7 +9,7 @@ package io.github.tiderule.api.service;
 public record Route(Method method, String path, Need need, Action action, boolean isPage) {
 
   /** One for programs. */
-  Route(Method method, String path, Need need, Action action) {
+  public Route(Method method, String path, Need need, Action action) {
     this(method, path, need, action, false);
   }
 

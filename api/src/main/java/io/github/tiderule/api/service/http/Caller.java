@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Sessions;
@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 public record Caller(@Nullable Person known, Sessions.@Nullable Session session, String address) {
 
   /** Whoever it may be. */
-  static Caller unknown(String address) {
+  public static Caller unknown(String address) {
     return new Caller(null, null, address);
   }
 

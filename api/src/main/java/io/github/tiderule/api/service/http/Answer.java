@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
@@ -33,12 +33,12 @@ public record Answer(
   }
 
   /** What was asked for. */
-  static Answer json(String body) {
+  public static Answer json(String body) {
     return new Answer(200, JSON, body, null, null);
   }
 
   /** What was asked for, in its present version. */
-  static Answer json(String body, int version) {
+  public static Answer json(String body, int version) {
     return new Answer(200, JSON, body, null, tagOf(version));
   }
 
@@ -63,12 +63,12 @@ public record Answer(
   }
 
   /** What was made. */
-  static Answer made(String body, String location) {
+  public static Answer made(String body, String location) {
     return new Answer(201, JSON, body, location, null);
   }
 
   /** What was made, in its first version. */
-  static Answer made(String body, String location, int version) {
+  public static Answer made(String body, String location, int version) {
     return new Answer(201, JSON, body, location, tagOf(version));
   }
 

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.javalin.http.Context;
 import java.net.URLDecoder;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.service;
+package io.github.tiderule.api.service.http;
 
 import io.github.tiderule.api.node.Field;
 import io.github.tiderule.api.node.Fields;
@@ -13,7 +13,7 @@ import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /** The JSON object a request carries. */
-final class Body {
+public final class Body {
 
   private final byte[] bytes;
   private final Node.Members members;
@@ -28,9 +28,11 @@ final class Body {
   }
 
   /**
+   * Reads it.
+   *
    * @throws Refusal unless it is a JSON object
    */
-  static Body of(byte[] bytes) {
+  public static Body of(byte[] bytes) {
     Problems problems = new Problems();
     Node node = NodeReader.read(text(bytes, problems), problems).orElse(null);
     Fields fields = node == null ? null : Fields.of(node, problems);
@@ -49,24 +51,28 @@ final class Body {
     }
   }
 
-  byte[] bytes() {
+  /** The object as it was sent. */
+  public byte[] bytes() {
     return bytes;
   }
 
-  Node.Members members() {
+  /** The object as it was read. */
+  public Node.Members members() {
     return members;
   }
 
-  Field required(String name) {
+  /** A field that must be there; where it is not, the end of the reading says so. */
+  public Field required(String name) {
     return fields.required(name);
   }
 
-  Field optional(String name) {
+  /** A field that may be there. */
+  public Field optional(String name) {
     return fields.optional(name);
   }
 
   /** A value of the object that is read by somebody else. */
-  @Nullable Node node(String name) {
+  public @Nullable Node node(String name) {
     return members.byKey().get(name);
   }
 
@@ -75,7 +81,7 @@ final class Body {
    *
    * @throws Refusal with every problem met, and every field not asked for
    */
-  void end() {
+  public void end() {
     fields.refuseOthers();
     endWithOthers();
   }
@@ -85,14 +91,14 @@ final class Body {
    *
    * @throws Refusal with every problem met
    */
-  void endWithOthers() {
+  public void endWithOthers() {
     if (!problems.none()) {
       throw Refusal.document(problems.all());
     }
   }
 
   /** The value that was read, which is there when no problem was met. */
-  static <T> T there(@Nullable T value) {
+  public static <T> T there(@Nullable T value) {
     if (value == null) {
       throw new IllegalStateException("a field is missing without a problem");
     }
