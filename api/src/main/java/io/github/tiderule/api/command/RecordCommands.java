@@ -2,6 +2,13 @@ package io.github.tiderule.api.command;
 
 import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Fault;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.InputLines;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.record.store.Address;
 import io.github.tiderule.api.record.store.Backup;

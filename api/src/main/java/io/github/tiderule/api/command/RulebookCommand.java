@@ -1,5 +1,9 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.json.RulebookJson;
 import io.github.tiderule.api.report.rulebook.RulebookHtml;
 import io.github.tiderule.api.report.rulebook.RulebookMarkdown;

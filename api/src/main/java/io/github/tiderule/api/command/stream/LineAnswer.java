@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.cycle.Reading;

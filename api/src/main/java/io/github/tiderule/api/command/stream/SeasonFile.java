@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.cycle.Reading;
@@ -22,23 +22,24 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 
 /** A cycle file that results are taken into. */
-final class SeasonFile {
+public final class SeasonFile {
 
   /** A file is refused; nothing was changed. */
-  static final class Refused extends Exception {
+  public static final class Refused extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final transient List<Problem> problems;
     private final String what;
 
-    Refused(String what, List<Problem> problems) {
+    /** A refusal of what is named, with everything that is wrong with it. */
+    public Refused(String what, List<Problem> problems) {
       super(what, null, false, false);
       this.what = what;
       this.problems = problems;
     }
 
     /** Tells the problems, and gives the exit status. */
-    int print(Streams streams) throws IOException {
+    public int print(Streams streams) throws IOException {
       new Output(streams.err()).print(RefusalReport.text(what, problems));
       return ExitStatus.REFUSED;
     }
@@ -55,9 +56,12 @@ final class SeasonFile {
   }
 
   /**
+   * Reads it.
+   *
+   * @throws Given.Unreadable if it cannot be read
    * @throws Refused if it is no good cycle file
    */
-  static SeasonFile read(Given given, Streams streams) throws Given.Unreadable, Refused {
+  public static SeasonFile read(Given given, Streams streams) throws Given.Unreadable, Refused {
     byte[] bytes = given.bytes(streams, CycleFile.MOST_BYTES + 1);
     Reading reading = CycleFile.read(bytes);
     if (reading instanceof Reading.Refused refused) {
@@ -66,12 +70,13 @@ final class SeasonFile {
     return new SeasonFile(given, bytes, ((Reading.Read) reading).cycle());
   }
 
-  CycleRecord cycle() {
+  /** The cycle as it was read. */
+  public CycleRecord cycle() {
     return cycle;
   }
 
   /** What it is called in messages. */
-  String words() {
+  public String words() {
     return given.words();
   }
 
@@ -82,7 +87,7 @@ final class SeasonFile {
    * @throws Refused if it would no longer be a good cycle file
    * @throws Given.Unreadable if it is no file that can be changed
    */
-  void save(UnaryOperator<List<Node>> change) throws IOException, Refused, Given.Unreadable {
+  public void save(UnaryOperator<List<Node>> change) throws IOException, Refused, Given.Unreadable {
     String text = with(change);
     if (CycleFile.read(text.getBytes(StandardCharsets.UTF_8)) instanceof Reading.Refused refused) {
       throw new Refused(given.words() + ", with what is new,", refused.problems());

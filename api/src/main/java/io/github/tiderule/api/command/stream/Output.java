@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import io.github.tiderule.api.node.Characters;
 import java.io.IOException;
@@ -10,11 +10,12 @@ import java.util.Locale;
  * A stream that texts are written to, as UTF-8. Unlike a print stream it hides no failure, and it
  * lets no character through that a terminal would act on.
  */
-record Output(OutputStream stream) {
+public record Output(OutputStream stream) {
 
   private static final String CLEAR_LINE = "\r\u001b[K";
 
-  void print(String text) throws IOException {
+  /** Writes a text, at once. */
+  public void print(String text) throws IOException {
     stream.write(Characters.visible(text).getBytes(StandardCharsets.UTF_8));
     stream.flush();
   }
@@ -26,7 +27,7 @@ record Output(OutputStream stream) {
   }
 
   /** Whether the reader of a pipe has gone, which is not an error: it had what it wanted. */
-  static boolean readerHasGone(IOException failure) {
+  public static boolean readerHasGone(IOException failure) {
     String message = failure.getMessage();
     return message != null && message.toLowerCase(Locale.ROOT).contains("pipe");
   }

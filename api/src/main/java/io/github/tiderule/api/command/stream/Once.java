@@ -1,16 +1,17 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a thing when it is first asked for, once; a failure is remembered too. Thread-safe. */
-final class Once<T> implements Supplier<T> {
+public final class Once<T> implements Supplier<T> {
 
   private final Supplier<T> maker;
   private @Nullable T made;
   private @Nullable RuntimeException failure;
 
-  Once(Supplier<T> maker) {
+  /** A thing that is made by this maker. */
+  public Once(Supplier<T> maker) {
     this.maker = maker;
   }
 

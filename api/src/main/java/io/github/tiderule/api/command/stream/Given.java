@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import java.io.FilterInputStream;
 import java.io.IOException;
@@ -10,12 +10,13 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** A file given on the command line; {@code -} is the standard input. */
-record Given(String name) {
+public record Given(String name) {
 
-  static final String STANDARD_INPUT = "-";
+  /** What is given for the standard input. */
+  public static final String STANDARD_INPUT = "-";
 
   /** The file cannot be opened; the message is for people. */
-  static final class Unreadable extends Exception {
+  public static final class Unreadable extends Exception {
     private static final long serialVersionUID = 1L;
 
     Unreadable(String message) {
@@ -24,11 +25,12 @@ record Given(String name) {
   }
 
   /** What it is called in messages. */
-  String words() {
+  public String words() {
     return name.equals(STANDARD_INPUT) ? "the standard input" : name;
   }
 
-  InputStream open(Streams streams) throws Unreadable {
+  /** Its bytes, from the first. To close them leaves the standard input open. */
+  public InputStream open(Streams streams) throws Unreadable {
     if (name.equals(STANDARD_INPUT)) {
       return new FilterInputStream(streams.in()) {
         @Override
@@ -53,7 +55,7 @@ record Given(String name) {
   }
 
   /** How many bytes it has; 0 where nobody knows before they are read. */
-  long size() {
+  public long size() {
     try {
       return name.equals(STANDARD_INPUT) ? 0 : Files.size(Path.of(name));
     } catch (InvalidPathException | IOException e) {
@@ -62,7 +64,7 @@ record Given(String name) {
   }
 
   /** Its first bytes, at most so many. */
-  byte[] bytes(Streams streams, int most) throws Unreadable {
+  public byte[] bytes(Streams streams, int most) throws Unreadable {
     try (InputStream in = open(streams)) {
       return in.readNBytes(most);
     } catch (IOException e) {

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 /** What the process ends with. */
 public final class ExitStatus {

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import java.io.IOException;
 import java.time.Duration;
@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One line that tells how far a long run is, written anew about once a second for whoever watches.
  */
-final class Progress {
+public final class Progress {
 
   private static final long EVERY = Duration.ofSeconds(1).toNanos();
 
@@ -34,17 +34,17 @@ final class Progress {
    * @param size bytes there are in all; 0 where nobody knows
    * @param nanos a clock that counts nanoseconds from anywhere
    */
-  static Progress of(Streams streams, long size, LongSupplier nanos) {
+  public static Progress of(Streams streams, long size, LongSupplier nanos) {
     return new Progress(streams.watched() ? new Output(streams.err()) : null, size, nanos);
   }
 
   /** So many bytes more have been read. */
-  void read(long more) {
+  public void read(long more) {
     bytes += more;
   }
 
   /** One more line is answered. */
-  void answered() throws IOException {
+  public void answered() throws IOException {
     answers++;
     long now = nanos.getAsLong();
     if (output != null && now - shown >= EVERY) {
@@ -55,7 +55,7 @@ final class Progress {
   }
 
   /** Takes the line away. */
-  void end() throws IOException {
+  public void end() throws IOException {
     if (output != null && shown != start) {
       output.clearLine();
     }

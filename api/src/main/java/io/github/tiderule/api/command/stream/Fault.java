@@ -1,11 +1,12 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 /** A fault of ours, on one line. */
-final class Fault {
+public final class Fault {
 
   private Fault() {}
 
-  static String words(Throwable fault) {
+  /** What it is called, and its message. */
+  public static String words(Throwable fault) {
     String message = fault.getMessage() == null ? "" : ": " + fault.getMessage();
     return (fault.getClass().getSimpleName() + message).replaceAll("\\s+", " ");
   }

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import java.io.FileDescriptor;
 import java.io.FileInputStream;

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * The lines of a stream, without their line feeds. Of a line longer than the limit only the limit
  * and one byte more are kept, so that memory stays bounded and the reader can tell.
  */
-final class InputLines {
+public final class InputLines {
 
   private static final int BUFFER_BYTES = 1 << 16;
 
@@ -19,13 +19,14 @@ final class InputLines {
   private int at;
   private int end;
 
-  InputLines(InputStream in, int mostBytes) {
+  /** The lines of a stream, of which each is kept up to so many bytes and one more. */
+  public InputLines(InputStream in, int mostBytes) {
     this.in = in;
     this.mostBytes = mostBytes;
   }
 
   /** The next line; absent at the end of the stream. */
-  byte @Nullable [] next() throws IOException {
+  public byte @Nullable [] next() throws IOException {
     ByteArrayOutputStream line = new ByteArrayOutputStream();
     boolean any = false;
     while (true) {
@@ -52,7 +53,7 @@ final class InputLines {
   }
 
   /** Whether more can surely be read without waiting. */
-  boolean ready() {
+  public boolean ready() {
     try {
       return at < end || in.available() > 0;
     } catch (IOException e) {

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import io.github.tiderule.api.problem.NearMiss;
 import io.github.tiderule.api.problem.Pointer;
@@ -19,12 +19,12 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** A clinic's own parameters, given as a file on the command line. */
-final class Protocol {
+public final class Protocol {
 
   private static final int MOST_BYTES = 1 << 20;
 
   /** The file was read and is wrong. */
-  static final class Refused extends Exception {
+  public static final class Refused extends Exception {
     private static final long serialVersionUID = 1L;
     private final transient List<Problem> problems;
 
@@ -33,7 +33,8 @@ final class Protocol {
       this.problems = problems;
     }
 
-    List<Problem> problems() {
+    /** Everything that is wrong with it, in the order of its lines. */
+    public List<Problem> problems() {
       return problems;
     }
   }
@@ -46,7 +47,7 @@ final class Protocol {
    * @throws Given.Unreadable if the file cannot be read
    * @throws Refused if it is no protocol, with everything that is wrong with it
    */
-  static Overlay read(Given file, Streams streams, RuleBase rules)
+  public static Overlay read(Given file, Streams streams, RuleBase rules)
       throws Given.Unreadable, Refused {
     byte[] bytes;
     try (InputStream in = file.open(streams)) {

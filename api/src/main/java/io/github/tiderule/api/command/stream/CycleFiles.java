@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.cycle.Reading;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param json whether a refusal is printed as a document on the standard output, and not for people
  *     on the standard error
  */
-record CycleFiles(Streams streams, boolean json) {
+public record CycleFiles(Streams streams, boolean json) {
 
   /**
    * A cycle file; nothing once its refusal has been printed.
@@ -26,7 +26,7 @@ record CycleFiles(Streams streams, boolean json) {
    * @param asOf the moment to advise for instead of the file's own, if given
    * @throws IOException if the refusal cannot be written
    */
-  Optional<CycleRecord> read(Given file, @Nullable Instant asOf) throws IOException {
+  public Optional<CycleRecord> read(Given file, @Nullable Instant asOf) throws IOException {
     Reading reading;
     try (InputStream in = file.open(streams)) {
       reading = reading(file, in, asOf);
@@ -43,7 +43,7 @@ record CycleFiles(Streams streams, boolean json) {
    * @param words what the file is called in messages
    * @throws IOException if the refusal cannot be written
    */
-  Optional<CycleRecord> accepted(String words, Reading reading) throws IOException {
+  public Optional<CycleRecord> accepted(String words, Reading reading) throws IOException {
     if (reading instanceof Reading.Refused refused) {
       if (json) {
         new Output(streams.out()).print(ProblemsJson.text(refused.problems(), Layout.INDENTED));
@@ -61,7 +61,7 @@ record CycleFiles(Streams streams, boolean json) {
    * @return the exit status
    * @throws IOException if it cannot be written
    */
-  int refuse(@Nullable String message) throws IOException {
+  public int refuse(@Nullable String message) throws IOException {
     new Output(streams.err()).print(message + "\n");
     return ExitStatus.REFUSED;
   }

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.command;
+package io.github.tiderule.api.command.stream;
 
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
