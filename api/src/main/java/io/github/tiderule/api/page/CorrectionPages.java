@@ -3,6 +3,7 @@ package io.github.tiderule.api.page;
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.form.ObservationForm;
 import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.frame.Forms;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.service.Known;

@@ -1,7 +1,11 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.page.plan.Kept;
+import io.github.tiderule.api.page.plan.Seasons;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;

@@ -1,5 +1,8 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.page.frame.Assets;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.service.http.Refusal;

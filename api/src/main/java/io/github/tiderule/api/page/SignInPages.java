@@ -1,6 +1,8 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.service.SigningIn;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;

@@ -1,6 +1,8 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.record.PastSeasons;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.api.report.text.Section;

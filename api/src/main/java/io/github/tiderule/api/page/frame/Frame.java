@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.frame;
 
 import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;

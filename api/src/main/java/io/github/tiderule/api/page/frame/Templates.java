@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.frame;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -10,7 +10,7 @@ import io.github.tiderule.api.service.http.Answer;
 /**
  * Writes pages from the templates of {@code src/main/jte}, which were compiled with the program.
  */
-final class Templates {
+public final class Templates {
 
   private static final String COMPILED = "io.github.tiderule.api.page.html";
   private static final int OK = 200;
@@ -24,11 +24,12 @@ final class Templates {
   private Templates() {}
 
   /** A page from the template of that name. */
-  static Answer page(String template, Object model) {
+  public static Answer page(String template, Object model) {
     return page(OK, template, model);
   }
 
-  static Answer page(int status, String template, Object model) {
+  /** The same with another HTTP status. */
+  public static Answer page(int status, String template, Object model) {
     StringOutput html = new StringOutput();
     Engine.TEMPLATES.render(template + ".jte", model, html);
     String page = html.toString();

@@ -1,8 +1,7 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.report.text.KeyNames;
@@ -13,9 +12,10 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What is to be read from kept advice without asking the engine again. */
-record Kept(String now, String headline, OffsetDateTime asOf, OffsetDateTime validUntil) {
+public record Kept(String now, String headline, OffsetDateTime asOf, OffsetDateTime validUntil) {
 
-  static Kept of(GivenAdvice given) {
+  /** From advice as it was written. */
+  public static Kept of(GivenAdvice given) {
     Node.Members answer = Documents.of(given.answer());
     return new Kept(
         text(answer, "action", "now"),
@@ -25,7 +25,8 @@ record Kept(String now, String headline, OffsetDateTime asOf, OffsetDateTime val
   }
 
   /** What advice asks about an observation, with its readings; absent where it asks nothing. */
-  static @Nullable String question(GivenAdvice given, String about, Texts texts, Words words) {
+  public static @Nullable String question(
+      GivenAdvice given, String about, Texts texts, Words words) {
     if (Documents.of(given.answer()).byKey().get("questions") instanceof Node.Entries questions) {
       for (Node question : questions.all()) {
         if (question instanceof Node.Members asked

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
@@ -9,9 +9,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The seasons of a female, in the order they were added. */
-record Seasons(List<Cycle> all) {
+public record Seasons(List<Cycle> all) {
 
-  static Seasons of(Ledger ledger, Female female) {
+  /** All that are on record. */
+  public static Seasons of(Ledger ledger, Female female) {
     List<Cycle> all = new ArrayList<>();
     Page.Wanted wanted = Page.Wanted.FIRST;
     while (true) {
@@ -25,7 +26,7 @@ record Seasons(List<Cycle> all) {
   }
 
   /** The one added last. */
-  @Nullable Cycle last() {
+  public @Nullable Cycle last() {
     return all.isEmpty() ? null : all.get(all.size() - 1);
   }
 }

@@ -1,8 +1,7 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.page.form.Typed;
-import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.Entry;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -14,14 +13,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param unit only to be shown: a unit is said anew each time
  */
-record Remembered(
+public record Remembered(
     @Nullable String method,
     @Nullable String laboratory,
     @Nullable String specimen,
     @Nullable String tube,
     @Nullable String unit) {
 
-  static Remembered of(List<Entry> current) {
+  /** From the entries that stand in a season; nothing is remembered where none is a value. */
+  public static Remembered of(List<Entry> current) {
     Node.Members last = null;
     OffsetDateTime lastAt = null;
     for (Entry entry : current) {
@@ -44,7 +44,7 @@ record Remembered(
   }
 
   /** A form with what is remembered, and without a unit. */
-  Typed form() {
+  public Typed form() {
     return Typed.nothing()
         .fill("method", method)
         .fill("laboratory", laboratory)

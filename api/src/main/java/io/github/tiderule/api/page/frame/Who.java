@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.frame;
 
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.Cycle;
@@ -25,7 +25,11 @@ public record Who(
     ZoneId zone,
     boolean mayEnter) {
 
-  static Who of(Call call, Female female, Cycle cycle) {
+  /** What marks a female that does not exist, in her name. */
+  public static final String INVENTED = "(invented)";
+
+  /** About a season of hers, for who asks. */
+  public static Who of(Call call, Female female, Cycle cycle) {
     Texts texts = Texts.ofPages(Locale.ROOT);
     Words words = Words.ofHeader(call.header("Accept-Language").orElse(""));
     String name = Documents.name(female, texts);
@@ -33,7 +37,7 @@ public record Who(
         female.key(),
         cycle.key(),
         name,
-        name.contains(DemoFemale.MARK),
+        name.contains(INVENTED),
         Documents.firstBlood(cycle, texts, words),
         Documents.zone(cycle),
         call.person().mayEnter(female));

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.frame;
 
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.record.Ledger;
@@ -11,10 +11,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Saves what a form sent, once, or shows it again with what is wrong. */
-final class Forms {
+public final class Forms {
 
   /** Does what a form asks for; gives nothing when something typed is wrong, which is then said. */
-  interface Work {
+  public interface Work {
     @Nullable Answer done(Ledger ledger);
   }
 
@@ -37,7 +37,7 @@ final class Forms {
    *
    * @param again the form once more, to be put right
    */
-  static Answer save(Call call, Typed typed, Work work, Function<Ledger, Answer> again) {
+  public static Answer save(Call call, Typed typed, Work work, Function<Ledger, Answer> again) {
     Texts texts = Texts.ofPages(Locale.ROOT);
     try {
       return call.changeOnce(
@@ -80,7 +80,7 @@ final class Forms {
    *
    * @throws Refusal if it was
    */
-  static void mustMatch(Typed typed, int version) {
+  public static void mustMatch(Typed typed, int version) {
     if (!typed.value("was").equals(Integer.toString(version))) {
       throw Refusal.changed();
     }

@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.frame;
 
 import io.github.tiderule.api.access.Secrets;
 import io.github.tiderule.api.service.http.Answer;
@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** The style and the script of the pages. A path names the content, so browsers may keep it. */
-final class Assets {
+public final class Assets {
 
   private static final String BASE = "/assets/";
   private static final int DIGEST_LETTERS = 12;
@@ -27,7 +27,8 @@ final class Assets {
 
   private Assets() {}
 
-  static List<Route> all() {
+  /** The route they are got by. */
+  public static List<Route> all() {
     return List.of(
         Route.page(Route.Method.GET, BASE + "{digest}/{name}", Route.Need.NOBODY, Assets::asset));
   }

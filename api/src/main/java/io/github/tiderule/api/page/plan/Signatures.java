@@ -1,4 +1,4 @@
-package io.github.tiderule.api.page;
+package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
@@ -26,7 +26,7 @@ public final class Signatures {
   /**
    * @param zone of the season
    */
-  Signatures(Ledger ledger, Words words, ZoneId zone) {
+  public Signatures(Ledger ledger, Words words, ZoneId zone) {
     this.ledger = ledger;
     this.words = words;
     this.zone = zone;
@@ -56,7 +56,7 @@ public final class Signatures {
    *
    * @param shown key of the plan that is shown; absent where it is not on file
    */
-  List<Signed> of(String season, @Nullable String shown) {
+  public List<Signed> of(String season, @Nullable String shown) {
     List<Signed> all = new ArrayList<>();
     for (GivenAdvice given : ledger.advices().latest(season, PLANS)) {
       List<Review> reviews = ledger.advices().reviews(given.key(), Page.Wanted.FIRST).items();
@@ -71,7 +71,7 @@ public final class Signatures {
    * What is worth showing beside a plan: what was signed about it, or else the last word about an
    * earlier one.
    */
-  List<Signed> beside(String season, @Nullable String shown) {
+  public List<Signed> beside(String season, @Nullable String shown) {
     List<Signed> all = of(season, shown);
     List<Signed> about = all.stream().filter(Signed::ofShown).toList();
     return about.isEmpty() ? all.stream().limit(1).toList() : about;
