@@ -172,6 +172,9 @@ class FlipsTest {
     found += compare(1, 0, PlainSeason.AXIS.instant(10.7));
     found += compare(2, 17, PlainSeason.AXIS.instant(10.7));
     found += compare(2, 17, PlainSeason.AXIS.instant(12.5));
+    // days that can no longer be chosen are not changed to
+    found += compare(1, 40, PlainSeason.AXIS.instant(12));
+    found += compare(1, 17, PlainSeason.AXIS.instant(13.5));
     assertThat(found, greaterThan(2));
   }
 
@@ -201,5 +204,22 @@ class FlipsTest {
         settled,
         PlainSeason.AXIS.instant(11),
         value);
+  }
+
+  /** However far beyond the days would change. */
+  @Test
+  void valuesThatAreHardlyLikelyAreLeftAlone() {
+    PlainSeason season = season(0);
+    DayTable table = table(season);
+    PlanSearch search = table.search(PlainSeason.PARAMETERS, Set.of(), SPACING);
+    Flips flips = flips(table, search.best(1).get(0), List.of());
+    assertThat(flips.from(flips.middle(), 0.02).size(), greaterThan(0));
+    assertThat(flips.from(flips.middle(), 0.499), equalTo(List.of()));
+    for (double chance : new double[] {0.02, 0.1, 0.2, 0.3}) {
+      for (Flips.Flip flip : flips.from(flips.middle(), chance)) {
+        double below = value.below(flip.ngPerMl());
+        assertThat(below > chance - 0.02 && below < 1 - chance + 0.02, is(true));
+      }
+    }
   }
 }
