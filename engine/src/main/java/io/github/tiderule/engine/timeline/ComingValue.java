@@ -2,6 +2,7 @@ package io.github.tiderule.engine.timeline;
 
 import io.github.tiderule.rules.fact.Series;
 import java.util.Arrays;
+import java.util.stream.Stream;
 
 /**
  * A progesterone number as the full model foresees it from all other evidence: for every LH peak, a
@@ -93,12 +94,11 @@ public final class ComingValue {
     double[] prior = model.onset.on(peaks, evidence);
     double[] side = new PeakEvidence(model, evidence).on(peaks);
     double usual = 1 - model.plateauWeight - model.noOvulationWeight;
-    Normals[] nodes = new Normals[peaks.count()];
+    Normals[] nodes = Stream.generate(Normals::new).limit(peaks.count()).toArray(Normals[]::new);
+    progesterone.foresee(coming, peaks, usual, model.plateauWeight, nodes);
     double[] weight = new double[nodes.length];
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < nodes.length; i++) {
-      nodes[i] = new Normals();
-      progesterone.foresee(coming, peaks.at(i), usual, model.plateauWeight, nodes[i]);
       weight[i] = nodes[i].settle(model.oddSd);
       most = Math.max(most, weight[i]);
     }
@@ -119,16 +119,11 @@ public final class ComingValue {
     Evidence alone =
         Evidence.NOTHING.with(new Evidence.Value("", day, level, series, false, false));
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, alone);
-    Normals sink = new Normals();
-    progesterone.foresee(0, 0, 1, 0, sink);
-    sink.settle(model.oddSd);
-    return new ComingValue(
-        model,
-        Evidence.NOTHING,
-        day,
-        new Lattice(0, 1, STEP),
-        new double[] {1},
-        new Normals[] {sink});
+    Lattice here = new Lattice(0, 1, STEP);
+    Normals[] sink = {new Normals()};
+    progesterone.foresee(0, here, 1, 0, sink);
+    sink[0].settle(model.oddSd);
+    return new ComingValue(model, Evidence.NOTHING, day, here, new double[] {1}, sink);
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.timeline;
 
 import java.util.Arrays;
+import java.util.stream.Stream;
 
 /**
  * How well the progesterone results fit each LH peak of a lattice, for the ordinary course and for
@@ -64,12 +65,15 @@ record CourseWeights(Course ordinary, Course plateau) {
     Course ordinary = Course.empty(places, results, progesterone.values());
     Course plateau = Course.empty(places, results, progesterone.values());
     if (results > 0) {
-      Mixture mixture = progesterone.mixture();
+      Mixture one = progesterone.mixture();
       for (int i = 0; i < places; i++) {
-        progesterone.ordinary(lattice.at(i), mixture);
-        ordinary.keep(mixture, i);
-        progesterone.plateau(lattice.at(i), mixture);
-        plateau.keep(mixture, i);
+        progesterone.ordinary(lattice.at(i), one);
+        ordinary.keep(one, i);
+      }
+      Mixture[] all = Stream.generate(progesterone::mixture).limit(places).toArray(Mixture[]::new);
+      progesterone.plateaus(lattice, all);
+      for (int i = 0; i < places; i++) {
+        plateau.keep(all[i], i);
       }
     }
     return new CourseWeights(ordinary, plateau);

@@ -74,23 +74,27 @@ final class ProgesteroneLikelihood {
   void ordinary(double peak, Mixture into) {
     into.clear();
     for (int r = stride / 2; r < rates.length; r += stride) {
-      for (int i = 0; i < data.count(); i++) {
-        place(i, model.curve, onCurve(rates[r], data.day(i) - peak));
-      }
+      place(rates[r], peak);
       term.addTo(into, logRateWeights[r]);
     }
   }
 
-  /** A plateau before the surge, with the LH peak at {@code peak}. */
-  void plateau(double peak, Mixture into) {
-    into.clear();
+  /**
+   * A plateau before the surge, with the LH peak at each place of a lattice: plateau by plateau, so
+   * that only one curve at a time has to be near at hand.
+   *
+   * @param into as many as the lattice has places
+   */
+  void plateaus(Lattice peaks, Mixture[] into) {
+    for (Mixture mixture : into) {
+      mixture.clear();
+    }
     for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
       Model.Plateau plateau = model.plateaus.get(p);
-      for (int i = 0; i < data.count(); i++) {
-        double days = data.day(i) - peak;
-        place(i, plateau.curve(), days);
+      for (int i = 0; i < into.length; i++) {
+        place(plateau, peaks.at(i));
+        term.addTo(into[i], plateau.logShare() + logPlateauPart());
       }
-      term.addTo(into, plateau.logShare() + logPlateauPart());
     }
   }
 
@@ -104,24 +108,38 @@ final class ProgesteroneLikelihood {
   }
 
   /**
-   * Foresees number i from all other results, with the LH peak at {@code peak}, if she ovulates.
+   * Foresees number i from all other results, with the LH peak at each place of a lattice, if she
+   * ovulates.
    *
    * @param usual prior weight of the ordinary course
    * @param resting prior weight of a plateau
+   * @param into as many as the lattice has places
    */
-  void foresee(int i, double peak, double usual, double resting, Normals into) {
+  void foresee(int i, Lattice peaks, double usual, double resting, Normals[] into) {
     for (int r = stride / 2; r < rates.length; r += stride) {
-      for (int k = 0; k < data.count(); k++) {
-        place(k, model.curve, onCurve(rates[r], data.day(k) - peak));
+      for (int j = 0; j < into.length; j++) {
+        place(rates[r], peaks.at(j));
+        term.foresee(i, Math.log(usual) + logRateWeights[r], into[j]);
       }
-      term.foresee(i, Math.log(usual) + logRateWeights[r], into);
     }
     for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
       Model.Plateau plateau = model.plateaus.get(p);
-      for (int k = 0; k < data.count(); k++) {
-        place(k, plateau.curve(), data.day(k) - peak);
+      for (int j = 0; j < into.length; j++) {
+        place(plateau, peaks.at(j));
+        term.foresee(i, Math.log(resting) + plateau.logShare() + logPlateauPart(), into[j]);
       }
-      term.foresee(i, Math.log(resting) + plateau.logShare() + logPlateauPart(), into);
+    }
+  }
+
+  private void place(double rate, double peak) {
+    for (int i = 0; i < data.count(); i++) {
+      place(i, model.curve, onCurve(rate, data.day(i) - peak));
+    }
+  }
+
+  private void place(Model.Plateau plateau, double peak) {
+    for (int i = 0; i < data.count(); i++) {
+      place(i, plateau.curve(), data.day(i) - peak);
     }
   }
 
