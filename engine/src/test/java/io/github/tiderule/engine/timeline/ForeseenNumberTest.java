@@ -18,7 +18,17 @@ import org.junit.jupiter.api.Test;
  */
 class ForeseenNumberTest {
 
+  private static final Lattice PEAKS = new Lattice(8, 6, 1);
+
   private final Model model = new Model(Parameters.load());
+
+  private static Normals[] foresee(
+      ProgesteroneLikelihood progesterone, int number, double usual, double resting) {
+    Normals[] foreseen = new Normals[PEAKS.count()];
+    Arrays.setAll(foreseen, place -> new Normals());
+    progesterone.foresee(number, PEAKS, usual, resting, foreseen);
+    return foreseen;
+  }
 
   private static Series series(Method method) {
     return Series.of("A", method);
@@ -53,10 +63,10 @@ class ForeseenNumberTest {
     Arrays.fill(all, true);
     boolean[] others = all.clone();
     others[number] = false;
-    for (double peak = 8; peak <= 13; peak += 1.25) {
-      Normals foreseen = new Normals();
-      progesterone.foresee(number, peak, usual, resting, foreseen);
-      double log = foreseen.settle(model.oddSd);
+    Normals[] foreseen = foresee(progesterone, number, usual, resting);
+    for (int place = 0; place < foreseen.length; place++) {
+      double peak = PEAKS.at(place);
+      double log = foreseen[place].settle(model.oddSd);
       String where = "number " + number + ", peak " + peak;
       double apart = plain.density(peak, logs, others, -1, usual, resting);
       assertThat(where, log, closeTo(Math.log(apart), 0.75 * tolerance));
@@ -66,7 +76,7 @@ class ForeseenNumberTest {
         double together = plain.density(peak, some, all, number, usual, resting);
         assertThat(
             where + ", log " + moved,
-            foreseen.density(moved, 0),
+            foreseen[place].density(moved, 0),
             closeTo(together / apart, tolerance));
       }
     }
@@ -108,11 +118,12 @@ class ForeseenNumberTest {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, limit);
     progesterone.thorough(true);
     boolean[] others = {true, true, true, false};
-    for (double peak = 8; peak <= 13; peak += 1.25) {
-      Normals foreseen = new Normals();
-      progesterone.foresee(3, peak, 0.9, 0.08, foreseen);
+    Normals[] foreseen = foresee(progesterone, 3, 0.9, 0.08);
+    for (int place = 0; place < foreseen.length; place++) {
+      double peak = PEAKS.at(place);
       double apart = plain.density(peak, plain.logs(), others, -1, 0.9, 0.08);
-      assertThat("peak " + peak, foreseen.settle(model.oddSd), closeTo(Math.log(apart), 0.03));
+      assertThat(
+          "peak " + peak, foreseen[place].settle(model.oddSd), closeTo(Math.log(apart), 0.03));
     }
   }
 
