@@ -7,7 +7,6 @@ import static org.hamcrest.Matchers.is;
 import io.github.tiderule.rules.fact.Method;
 import io.github.tiderule.rules.fact.Series;
 import io.github.tiderule.rules.parameter.Parameters;
-import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -124,8 +123,6 @@ class ComingValueTest {
       mass = new double[peaks.count()];
       PlainValues plain = new PlainValues(model, evidence, model.plateaus);
       int coming = evidence.values().size() - 1;
-      boolean[] all = new boolean[coming + 1];
-      Arrays.fill(all, true);
       double[] prior = model.onset.on(peaks, evidence);
       double[] side = new PeakEvidence(model, evidence).on(peaks);
       ovulated =
@@ -136,14 +133,12 @@ class ComingValueTest {
       }
       double usual = 1 - model.plateauWeight - model.noOvulationWeight;
       for (int i = 0; i < mass.length; i++) {
-        double[] some = plain.logs();
+        density[i] = plain.density(peaks.at(i), coming, logs, usual, model.plateauWeight);
         double whole = 0;
         double mean = 0;
         double square = 0;
         for (int x = 0; x < logs.length; x++) {
-          some[coming] = logs[x];
-          double one = plain.density(peaks.at(i), some, all, coming, usual, model.plateauWeight);
-          density[i][x] = one;
+          double one = density[i][x];
           whole += one * STEP;
           mean += one * STEP * logs[x];
           square += one * STEP * logs[x] * logs[x];

@@ -59,25 +59,24 @@ class ForeseenNumberTest {
       double resting,
       double tolerance) {
     double[] logs = plain.logs();
-    boolean[] all = new boolean[logs.length];
-    Arrays.fill(all, true);
-    boolean[] others = all.clone();
+    boolean[] others = new boolean[logs.length];
+    Arrays.fill(others, true);
     others[number] = false;
+    double[] at = new double[31];
+    Arrays.setAll(at, x -> -1.5 + 0.15 * x);
     Normals[] foreseen = foresee(progesterone, number, usual, resting);
     for (int place = 0; place < foreseen.length; place++) {
       double peak = PEAKS.at(place);
       double log = foreseen[place].settle(model.oddSd);
       String where = "number " + number + ", peak " + peak;
-      double apart = plain.density(peak, logs, others, -1, usual, resting);
+      double apart = plain.density(peak, logs, others, usual, resting);
       assertThat(where, log, closeTo(Math.log(apart), 0.75 * tolerance));
-      for (double moved = -1.5; moved <= 3; moved += 0.15) {
-        double[] some = logs.clone();
-        some[number] = moved;
-        double together = plain.density(peak, some, all, number, usual, resting);
+      double[] together = plain.density(peak, number, at, usual, resting);
+      for (int x = 0; x < at.length; x++) {
         assertThat(
-            where + ", log " + moved,
-            foreseen[place].density(moved, 0),
-            closeTo(together / apart, tolerance));
+            where + ", log " + at[x],
+            foreseen[place].density(at[x], 0),
+            closeTo(together[x] / apart, tolerance));
       }
     }
   }
@@ -121,7 +120,7 @@ class ForeseenNumberTest {
     Normals[] foreseen = foresee(progesterone, 3, 0.9, 0.08);
     for (int place = 0; place < foreseen.length; place++) {
       double peak = PEAKS.at(place);
-      double apart = plain.density(peak, plain.logs(), others, -1, 0.9, 0.08);
+      double apart = plain.density(peak, plain.logs(), others, 0.9, 0.08);
       assertThat(
           "peak " + peak, foreseen[place].settle(model.oddSd), closeTo(Math.log(apart), 0.03));
     }

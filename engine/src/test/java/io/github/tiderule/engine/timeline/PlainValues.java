@@ -5,12 +5,14 @@ import io.github.tiderule.rules.parameter.Parameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Progesterone numbers of one series, and at most one limit, in the plainest way: one full
- * covariance for every course, way to read and odd number, solved by elimination.
+ * covariance for every course, way to read and odd number, solved by elimination. With a limit, no
+ * number may be moved.
  */
 final class PlainValues {
 
@@ -65,11 +67,34 @@ final class PlainValues {
    *
    * @param logs of the numbers
    * @param counted which numbers there are
-   * @param sure a number that is not odd, −1 where any may be
    */
-  double density(
-      double peak, double[] logs, boolean[] counted, int sure, double usual, double resting) {
-    double sum = 0;
+  double density(double peak, double[] logs, boolean[] counted, double usual, double resting) {
+    return density(peak, logs, counted, -1, new double[] {0}, usual, resting)[0];
+  }
+
+  /**
+   * The same by the log of one number, all others as they are.
+   *
+   * @param sure that number, which is not odd
+   * @param at its logs
+   */
+  double[] density(double peak, int sure, double[] at, double usual, double resting) {
+    double[] logs = logs();
+    logs[sure] = 0;
+    boolean[] all = new boolean[logs.length];
+    Arrays.fill(all, true);
+    return density(peak, logs, all, sure, at, usual, resting);
+  }
+
+  private double[] density(
+      double peak,
+      double[] logs,
+      boolean[] counted,
+      int sure,
+      double[] at,
+      double usual,
+      double resting) {
+    double[] sum = new double[at.length];
     double weights = 0;
     for (int r = 0; r < SPEEDS; r++) {
       weights += STANDARD.density(-REACH + 2 * REACH * r / (SPEEDS - 1));
@@ -79,32 +104,37 @@ final class PlainValues {
         double z = -REACH + 2 * REACH * r / (SPEEDS - 1);
         double rate = Math.exp(model.rateSd * z);
         double part = line.weight() * usual * STANDARD.density(z) / weights;
-        sum += part * course(line, model.curve, peak, rate, logs, counted, sure);
+        course(line, model.curve, peak, rate, logs, counted, sure, at, part, sum);
       }
       for (Model.Plateau plateau : resting > 0 ? plateaus : List.<Model.Plateau>of()) {
         double part = line.weight() * resting * Math.exp(plateau.logShare());
-        sum += part * course(line, plateau.curve(), peak, 1, logs, counted, sure);
+        course(line, plateau.curve(), peak, 1, logs, counted, sure, at, part, sum);
       }
     }
     return sum;
   }
 
-  private double course(
+  private void course(
       Line line,
       PopulationCurve curve,
       double peak,
       double rate,
       double[] logs,
       boolean[] counted,
-      int sure) {
-    int[] of = java.util.stream.IntStream.range(0, logs.length).filter(i -> counted[i]).toArray();
+      int sure,
+      double[] at,
+      double weight,
+      double[] into) {
+    int[] of = IntStream.range(0, logs.length).filter(i -> counted[i]).toArray();
     int n = of.length;
     double[] residual = new double[n];
+    double[] along = new double[n];
     double[][] moved = new double[n][];
     double[][] covariance = new double[n][n];
     for (int a = 0; a < n; a++) {
       double onCurve = onCurve(rate, values.get(of[a]).day() - peak);
       residual[a] = logs[of[a]] - expected(line, curve.logMean(onCurve));
+      along[a] = of[a] == sure ? 1 : 0;
       moved[a] = moved(line, curve, onCurve);
     }
     for (int a = 0; a < n; a++) {
@@ -121,21 +151,22 @@ final class PlainValues {
       }
       covariance[a][a] += own(line, value.ngPerMl());
     }
+    double whole = weight;
+    for (Evidence.Interval limit : limits) {
+      whole *=
+          below(line, curve, onCurve(rate, limit.day() - peak), limit, covariance, residual, moved);
+    }
     double good = 1 - model.oddWeight;
-    int maybe = n - (sure >= 0 && counted[sure] ? 1 : 0);
-    double sum = Math.pow(good, maybe) * normal(covariance, residual);
+    int maybe = n - (sure >= 0 ? 1 : 0);
+    normal(covariance, residual, along, at, whole * Math.pow(good, maybe), into);
     for (int a = 0; a < n; a++) {
       if (of[a] != sure) {
         covariance[a][a] += model.oddSd * model.oddSd;
-        sum += Math.pow(good, maybe - 1) * model.oddWeight * normal(covariance, residual);
+        double odd = whole * Math.pow(good, maybe - 1) * model.oddWeight;
+        normal(covariance, residual, along, at, odd, into);
         covariance[a][a] -= model.oddSd * model.oddSd;
       }
     }
-    for (Evidence.Interval limit : limits) {
-      sum *=
-          below(line, curve, onCurve(rate, limit.day() - peak), limit, covariance, residual, moved);
-    }
-    return sum;
   }
 
   /** Probability that a level lies below its limit, given the numbers, none of them odd. */
@@ -199,16 +230,28 @@ final class PlainValues {
         + Math.pow(model.assayFloor / Math.max(ngPerMl, model.assayFloor), 2);
   }
 
-  private static double normal(double[][] covariance, double[] x) {
-    if (x.length == 0) {
-      return 1;
+  /** Adds normal densities at a residual and so far from it along a direction, times a weight. */
+  private static void normal(
+      double[][] covariance,
+      double[] residual,
+      double[] along,
+      double[] at,
+      double weight,
+      double[] into) {
+    double[][] solved = solve(covariance, residual);
+    double[] direction = solve(covariance, along)[0];
+    double still = 0;
+    double mixed = 0;
+    double far = 0;
+    for (int i = 0; i < residual.length; i++) {
+      still += residual[i] * solved[0][i];
+      mixed += along[i] * solved[0][i];
+      far += along[i] * direction[i];
     }
-    double[][] solved = solve(covariance, x);
-    double square = 0;
-    for (int i = 0; i < x.length; i++) {
-      square += x[i] * solved[0][i];
+    double scale = weight / Math.sqrt(Math.pow(2 * Math.PI, residual.length) * solved[1][0]);
+    for (int x = 0; x < at.length; x++) {
+      into[x] += scale * Math.exp(-0.5 * (still + 2 * at[x] * mixed + at[x] * at[x] * far));
     }
-    return Math.exp(-0.5 * square) / Math.sqrt(Math.pow(2 * Math.PI, x.length) * solved[1][0]);
   }
 
   /** The solution of a system of equations, and its determinant, by Gauss's elimination. */
