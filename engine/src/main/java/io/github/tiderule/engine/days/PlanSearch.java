@@ -80,9 +80,8 @@ public final class PlanSearch {
       List<Found> sets = new ArrayList<>();
       extend(candidates, 0, shares.start(), new ArrayList<>(), k, sets);
       if (!sets.isEmpty()) {
-        sets.sort(
-            Comparator.comparingDouble((Found f) -> -f.mean())
-                .thenComparing(f -> f.slots().toString()));
+        // they are found earliest first, and equal ones stay so
+        sets.sort(Comparator.comparingDouble(f -> -f.mean()));
         List<ScoredPlan> plans = new ArrayList<>();
         sets.stream().limit(KEPT).map(this::score).forEach(plans::add);
         double most = sets.get(0).mean();

@@ -140,4 +140,15 @@ class DayTableTest {
     PlainSeason season = new PlainSeason(Semen.FRESH, Route.VAGINAL, MEAN, 1).slot(12, 10, 0);
     assertThat(season.table().days().get(0).chilledAgeHours(), is(0.0));
   }
+
+  @Test
+  void aBreedingDoneJustLongEnoughBeforeIsNoHindrance() {
+    PlainSeason season = new PlainSeason(Semen.FRESH, Route.VAGINAL, MEAN, 1).slot(12, 12, 0);
+    BreedingDone done =
+        new BreedingDone(
+            "b", season.slots.get(0).middle().minusSeconds(86400), Semen.FRESH, Route.VAGINAL);
+    DayTable table = season.table(done);
+    assertThat(table.search(PlainSeason.PARAMETERS, Set.of(), 24).best(1).size(), is(1));
+    assertThat(table.search(PlainSeason.PARAMETERS, Set.of(), 24.1).best(1).size(), is(0));
+  }
 }

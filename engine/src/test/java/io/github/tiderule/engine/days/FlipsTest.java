@@ -18,8 +18,11 @@ import io.github.tiderule.rules.fact.Semen;
 import io.github.tiderule.rules.fact.Series;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -68,27 +71,29 @@ class FlipsTest {
         24);
   }
 
-  /** Expected share of a set after a value. */
-  private double after(PlainSeason season, List<Integer> set, double ngPerMl) {
-    double[] days = value.ovulations();
-    double[] chance = value.after(ngPerMl);
+  /** Share of a set at each ovulation there may be. */
+  private double[] shares(PlainSeason season, List<Integer> set) {
+    return Arrays.stream(value.ovulations()).map(day -> season.share(day, set)).toArray();
+  }
+
+  private static double expected(double[] chance, double[] shares) {
     double sum = 0;
-    for (int i = 0; i < days.length; i++) {
-      sum += chance[i] * season.share(days[i], set);
+    for (int i = 0; i < chance.length; i++) {
+      sum += chance[i] * shares[i];
     }
     return sum;
   }
 
   private boolean changes(
-      PlainSeason season, DayTable table, List<Integer> best, List<List<Integer>> sets, double v) {
-    double stays = after(season, best, v);
+      DayTable table, List<Integer> best, Map<List<Integer>, double[]> sets, double[] chance) {
+    double stays = expected(chance, Objects.requireNonNull(sets.get(best)));
     double most = stays;
     List<Integer> other = best;
-    for (List<Integer> set : sets) {
-      double one = after(season, set, v);
+    for (Map.Entry<List<Integer>, double[]> set : sets.entrySet()) {
+      double one = expected(chance, set.getValue());
       if (one > most + 1e-12) {
         most = one;
-        other = set;
+        other = set.getKey();
       }
     }
     return !Planner.days(table, other).equals(Planner.days(table, best)) && most - stays >= worth;
@@ -101,10 +106,11 @@ class FlipsTest {
     ScoredPlan best = search.best(doses).get(0);
     Flips flips =
         Flips.of(table, PlainSeason.PARAMETERS, Set.of(), SPACING, best, List.of(), knownAt, value);
-    List<List<Integer>> sets = new ArrayList<>();
+    Map<List<Integer>, double[]> sets = new LinkedHashMap<>();
+    sets.put(best.slots(), shares(season, best.slots()));
     for (List<Integer> set : season.sets(doses, SPACING)) {
       if (set.stream().noneMatch(s -> season.slots.get(s).decideBy().isBefore(knownAt))) {
-        sets.add(set);
+        sets.put(set, shares(season, set));
       }
     }
     double start = flips.middle();
@@ -117,7 +123,7 @@ class FlipsTest {
       double first = Double.NaN;
       for (int step = 1; step <= 384 && Double.isNaN(first); step++) {
         double next = Math.exp(Math.log(start) + (Math.log(end) - Math.log(start)) * step / 384);
-        if (changes(season, table, best.slots(), sets, next)) {
+        if (changes(table, best.slots(), sets, value.after(next))) {
           first = Math.sqrt(kept * next);
         }
         kept = next;
@@ -128,10 +134,13 @@ class FlipsTest {
       if (!Double.isNaN(first)) {
         assertThat(where + ", first " + first, here.size(), is(1));
         assertThat(where, here.get(0).ngPerMl() / first, closeTo(1, 0.02));
-        assertThat(where, sets.contains(here.get(0).slots()), is(true));
+        assertThat(where, sets.containsKey(here.get(0).slots()), is(true));
         double beyond = here.get(0).ngPerMl() * (above ? 1.01 : 0.99);
-        double most = sets.stream().mapToDouble(s -> after(season, s, beyond)).max().orElseThrow();
-        assertThat(where, after(season, here.get(0).slots(), beyond), closeTo(most, 2e-3));
+        double[] chance = value.after(beyond);
+        double most =
+            sets.values().stream().mapToDouble(s -> expected(chance, s)).max().orElseThrow();
+        assertThat(
+            where, expected(chance, shares(season, here.get(0).slots())), closeTo(most, 2e-3));
       } else {
         assertThat(where, here.size(), is(0));
       }
@@ -163,6 +172,9 @@ class FlipsTest {
     found += compare(1, 0, PlainSeason.AXIS.instant(10.7));
     found += compare(2, 17, PlainSeason.AXIS.instant(10.7));
     found += compare(2, 17, PlainSeason.AXIS.instant(12.5));
+    // days that can no longer be chosen are not changed to
+    found += compare(1, 40, PlainSeason.AXIS.instant(12));
+    found += compare(1, 17, PlainSeason.AXIS.instant(13.5));
     assertThat(found, greaterThan(2));
   }
 
@@ -192,5 +204,22 @@ class FlipsTest {
         settled,
         PlainSeason.AXIS.instant(11),
         value);
+  }
+
+  /** However far beyond the days would change. */
+  @Test
+  void valuesThatAreHardlyLikelyAreLeftAlone() {
+    PlainSeason season = season(0);
+    DayTable table = table(season);
+    PlanSearch search = table.search(PlainSeason.PARAMETERS, Set.of(), SPACING);
+    Flips flips = flips(table, search.best(1).get(0), List.of());
+    assertThat(flips.from(flips.middle(), 0.02).size(), greaterThan(0));
+    assertThat(flips.from(flips.middle(), 0.499), equalTo(List.of()));
+    for (double chance : new double[] {0.02, 0.1, 0.2, 0.3}) {
+      for (Flips.Flip flip : flips.from(flips.middle(), chance)) {
+        double below = value.below(flip.ngPerMl());
+        assertThat(below > chance - 0.02 && below < 1 - chance + 0.02, is(true));
+      }
+    }
   }
 }

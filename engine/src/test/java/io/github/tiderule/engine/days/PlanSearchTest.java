@@ -2,6 +2,7 @@ package io.github.tiderule.engine.days;
 
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.greaterThanOrEqualTo;
@@ -187,5 +188,206 @@ class PlanSearchTest {
     }
     // after five days in the box next to nothing is alive, even on the best of days
     assertThat(EGGS.meeting(Semen.CHILLED, Route.TRANSCERVICAL, 144).share(3), lessThan(0.05));
+  }
+
+  /** Shares of a dose of its own for every hour, by ovulations of the same chance. */
+  private static PlanSearch search(
+      double[] hours, boolean[] allowed, double spacing, double nearTie, double worth) {
+    return new PlanSearch(
+        shares(hours, Semen.FROZEN, 10, 0.8), hours, allowed, spacing, nearTie, worth);
+  }
+
+  private static boolean[] all(int count) {
+    boolean[] all = new boolean[count];
+    Arrays.fill(all, true);
+    return all;
+  }
+
+  private static double[] everyHalfDay(int count) {
+    double[] hours = new double[count];
+    Arrays.setAll(hours, s -> 264 + 12 * s);
+    return hours;
+  }
+
+  /** Every set of one or two slots that lie far enough apart. */
+  private static List<List<Integer>> upToTwo(double[] hours, double spacing) {
+    List<List<Integer>> sets = new ArrayList<>();
+    for (int a = 0; a < hours.length; a++) {
+      sets.add(List.of(a));
+      for (int b = a + 1; b < hours.length; b++) {
+        if (hours[b] - hours[a] >= spacing) {
+          sets.add(List.of(a, b));
+        }
+      }
+    }
+    return sets;
+  }
+
+  /** From every slot on the first one that may follow, and so on. */
+  private static List<List<Integer>> closest(double[] hours, double spacing, int doses) {
+    List<List<Integer>> sets = new ArrayList<>();
+    for (int a = 0; a < hours.length; a++) {
+      List<Integer> set = new ArrayList<>(List.of(a));
+      for (int b = a + 1; b < hours.length && set.size() < doses; b++) {
+        if (hours[b] - hours[set.get(set.size() - 1)] >= spacing) {
+          set.add(b);
+        }
+      }
+      sets.add(set);
+    }
+    return sets;
+  }
+
+  @Test
+  void optionsAreThoseThatAResultCouldMakeTheBest() {
+    double[] hours = everyHalfDay(7);
+    PlanSearch search = search(hours, all(7), 24, NEAR_TIE, 0);
+    List<List<Integer>> two = upToTwo(hours, 24);
+    assertThat(
+        search.options(List.of(), 1),
+        containsInAnyOrder(two.stream().filter(set -> set.size() == 1).toArray()));
+    assertThat(search.options(List.of(), 2), containsInAnyOrder(two.toArray()));
+    List<List<Integer>> three = new ArrayList<>(two);
+    closest(hours, 24, 3).stream().filter(set -> set.size() == 3).forEach(three::add);
+    assertThat(search.options(List.of(), 3), containsInAnyOrder(three.toArray()));
+    List<List<Integer>> four = new ArrayList<>();
+    two.stream().filter(set -> set.size() == 1).forEach(four::add);
+    closest(hours, 24, 4).stream().filter(set -> set.size() > 2).forEach(four::add);
+    assertThat(search.options(List.of(), 4), containsInAnyOrder(four.toArray()));
+    // with one settled, one or two more
+    List<List<Integer>> after = new ArrayList<>();
+    for (List<Integer> set : two) {
+      if (hours[set.get(0)] - hours[1] >= 24) {
+        List<Integer> whole = new ArrayList<>(List.of(1));
+        whole.addAll(set);
+        after.add(whole);
+      }
+    }
+    assertThat(search.options(List.of(1), 3), containsInAnyOrder(after.toArray()));
+  }
+
+  @Test
+  void dosesJustFarEnoughApartGoTogether() {
+    double[] hours = {276, 300};
+    assertThat(
+        search(hours, all(2), 24, NEAR_TIE, 0).best(2).get(0).slots(), equalTo(List.of(0, 1)));
+    assertThat(search(hours, all(2), 24.01, NEAR_TIE, 0).best(2).get(0).slots(), hasSize(1));
+  }
+
+  /** A slot that alone adds too little beside the best that is allowed is not combined. */
+  @Test
+  void slotsThatAddLittleAreLeftOut() {
+    double[] hours = everyHalfDay(12);
+    List<EggShares.TimedDose> doses = new ArrayList<>();
+    for (double hour : hours) {
+      doses.add(
+          new EggShares.TimedDose(hour / 24, EGGS.meeting(Semen.FROZEN, Route.TRANSCERVICAL, 0)));
+    }
+    EggShares shares = EggShares.over(days(), chances(10, 0.8), doses, List.of(doses.get(5)));
+    double base = shares.mean(shares.start());
+    boolean[] allowed = all(12);
+    for (int forbidden = 11; forbidden >= 0; forbidden -= 3) {
+      allowed[forbidden] = false;
+      double most = 0;
+      for (int s = 0; s < 12; s++) {
+        double gain = shares.meanWith(shares.start(), s) - base;
+        most = allowed[s] ? Math.max(most, gain) : most;
+      }
+      List<List<Integer>> expected = new ArrayList<>();
+      for (int s = 0; s < 12; s++) {
+        if (allowed[s] && shares.meanWith(shares.start(), s) - base >= 0.6 * most) {
+          expected.add(List.of(s));
+        }
+      }
+      PlanSearch search = new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, 0.6);
+      assertThat(search.options(List.of(), 1), equalTo(expected));
+      assertThat(search.best(1), hasSize(expected.size()));
+    }
+  }
+
+  /** A dose that adds nothing is none: here a week before she ovulates. */
+  @Test
+  void aSlotThatMeetsNothingIsNoCandidate() {
+    double[] hours = {24 * -20, 288};
+    assertThat(
+        search(hours, all(2), 24, NEAR_TIE, 0).options(List.of(), 1), equalTo(List.of(List.of(1))));
+  }
+
+  /**
+   * Single doses go by what they meet. Of several, those within a near tie of the best go by their
+   * tenth percentile in steps of 0.005, then by what each dose meets alone; the rest by their mean.
+   */
+  @Test
+  void nearTiesGoByWhatIsSafe() {
+    double[] hours = everyHalfDay(9);
+    EggShares shares = shares(hours, Semen.FROZEN, 10, 0.8);
+    int moved = 0;
+    for (double nearTie : new double[] {0, 0.01, 0.04, 0.1}) {
+      PlanSearch search = search(hours, all(9), 24, nearTie, 0);
+      List<ScoredPlan> single = search.best(1);
+      for (int i = 1; i < single.size(); i++) {
+        assertThat(single.get(i).mean(), lessThan(single.get(i - 1).mean() + 1e-9));
+      }
+      List<ScoredPlan> pairs = search.best(2);
+      double most = pairs.stream().mapToDouble(ScoredPlan::mean).max().orElseThrow();
+      long near = pairs.stream().filter(plan -> plan.mean() >= most - nearTie - 1e-9).count();
+      for (int i = 1; i < pairs.size(); i++) {
+        ScoredPlan first = pairs.get(i - 1);
+        ScoredPlan second = pairs.get(i);
+        if (i < near) {
+          double safer = Math.rint(first.p10() / 0.005) - Math.rint(second.p10() / 0.005);
+          assertThat(safer, greaterThanOrEqualTo(0.0));
+          if (safer == 0) {
+            assertThat(alone(shares, first), greaterThanOrEqualTo(alone(shares, second) - 1e-12));
+          }
+          moved += first.mean() < second.mean() - 1e-6 ? 1 : 0;
+        } else {
+          assertThat(second.mean(), lessThan(first.mean() + 1e-9));
+        }
+      }
+    }
+    assertThat(moved, greaterThan(0));
+  }
+
+  private static double alone(EggShares shares, ScoredPlan plan) {
+    return plan.slots().stream().mapToDouble(slot -> shares.meanWith(shares.start(), slot)).sum();
+  }
+
+  /** More than ten of them, so that order by number and by digits differ. */
+  @Test
+  void equalSharesGoToTheEarlierSet() {
+    double[] same = new double[13];
+    Arrays.fill(same, 300);
+    double[] hours = new double[13];
+    Arrays.setAll(hours, s -> 300 + s);
+    PlanSearch search =
+        new PlanSearch(shares(same, Semen.FROZEN, 10, 0.8), hours, all(13), 1, NEAR_TIE, 0);
+    List<List<Integer>> single = search.best(1).stream().map(ScoredPlan::slots).toList();
+    for (int s = 0; s < 13; s++) {
+      assertThat(single.get(s), equalTo(List.of(s)));
+    }
+    assertThat(search.best(2).get(0).slots(), equalTo(List.of(0, 1)));
+    assertThat(search.best(2).get(12).slots(), equalTo(List.of(1, 2)));
+  }
+
+  /**
+   * Two ovulations, one of them with a tenth of the chance: half of it lies at its own share, the
+   * rest evenly between the two, so a tenth lies below a tenth of the way.
+   */
+  @Test
+  void theTenthPercentileOfTwoOvulations() {
+    Meeting meeting = EGGS.meeting(Semen.FROZEN, Route.TRANSCERVICAL, 0);
+    List<EggShares.TimedDose> dose = List.of(new EggShares.TimedDose(13, meeting));
+    double[][] orders = {{5, 10}, {10, 5}};
+    for (double[] days : orders) {
+      double[] chance = days[0] == 5 ? new double[] {0.1, 0.9} : new double[] {0.9, 0.1};
+      EggShares shares = EggShares.over(days, chance, dose, List.of());
+      double[] misses = shares.vector();
+      shares.and(shares.start(), 0, misses);
+      double little = meeting.share(8);
+      double much = meeting.share(3);
+      assertThat(little + 0.3, lessThan(much));
+      assertThat(shares.p10(misses), closeTo(little + 0.1 * (much - little), 1e-5));
+    }
   }
 }

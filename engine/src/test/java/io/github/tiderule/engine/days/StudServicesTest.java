@@ -171,4 +171,27 @@ class StudServicesTest {
         IllegalArgumentException.class,
         () -> StudServices.divide(List.of(at, at.minusSeconds(1)), one, WORTH));
   }
+
+  /** Where a service costs nothing, one that adds nothing is still not given. */
+  @Test
+  void ofEqualDivisionsTheOneWithFewerServicesIsTaken() {
+    PlainSeason season = season(10.5, 0.6);
+    List<Instant> services = new ArrayList<>(services(season));
+    services.add(services.get(3).plus(Duration.ofDays(3)));
+    StudPlan plan = StudServices.divide(services, List.of(candidate("one", season)), 0);
+    assertThat(plan.parts().get(0).at(), equalTo(services.subList(0, 4)));
+    assertThat(plan.services().get(4).female(), nullValue());
+  }
+
+  @Test
+  void whoLosesMostByWaitingIsNamedFirst() {
+    PlainSeason early = season(7, 0.4);
+    PlainSeason late = season(11.5, 0.4);
+    StudPlan plan =
+        StudServices.divide(
+            services(early), List.of(candidate("a", late), candidate("b", early)), WORTH);
+    assertThat(
+        plan.parts().stream().map(StudPlan.Part::female).toList(), equalTo(List.of("b", "a")));
+    assertThat(plan.parts().get(0).lostByWaiting() > 0.02, is(true));
+  }
 }

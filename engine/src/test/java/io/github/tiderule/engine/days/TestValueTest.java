@@ -189,4 +189,15 @@ class TestValueTest {
       compare(2, day);
     }
   }
+
+  @Test
+  void actingIsRatherDoneWhereItIsNoWorse() {
+    assertThat(outcome(0.5, 0.6).actRather(), is(false));
+    assertThat(outcome(0.5, 0.5 + 1e-9).actRather(), is(true));
+    assertThat(outcome(0.6, 0.5).actRather(), is(true));
+  }
+
+  private static TestValue.Outcome outcome(double acting, double waiting) {
+    return new TestValue.Outcome(0, false, List.of(), acting, waiting, 0, 0);
+  }
 }
