@@ -1,11 +1,11 @@
 package io.github.tiderule.api;
 
 import io.github.tiderule.engine.advice.Amount;
-import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;

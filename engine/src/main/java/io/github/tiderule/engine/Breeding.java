@@ -19,7 +19,7 @@ import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;

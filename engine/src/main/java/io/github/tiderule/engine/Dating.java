@@ -1,11 +1,11 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.DayProbability;
-import io.github.tiderule.engine.advice.Influence;
-import io.github.tiderule.engine.advice.Ovulation;
-import io.github.tiderule.engine.advice.Patterns;
-import io.github.tiderule.engine.advice.Quantiles;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.DayProbability;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Patterns;
+import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Estimate;
 import io.github.tiderule.engine.timeline.TimeAxis;

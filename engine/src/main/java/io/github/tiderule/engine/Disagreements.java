@@ -1,10 +1,10 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.rules.StageResult;
-import io.github.tiderule.rules.conclusion.Leaning;
-import io.github.tiderule.rules.conclusion.Position;
-import io.github.tiderule.rules.conclusion.Topic;
+import io.github.tiderule.rules.conclusion.care.Leaning;
+import io.github.tiderule.rules.conclusion.care.Position;
+import io.github.tiderule.rules.conclusion.care.Topic;
 import java.util.ArrayList;
 import java.util.List;
 

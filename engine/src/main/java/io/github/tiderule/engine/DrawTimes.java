@@ -1,8 +1,8 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.rules.conclusion.Level;
 import io.github.tiderule.rules.conclusion.TestDue;
 import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.conclusion.reading.Level;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;

@@ -6,7 +6,7 @@ import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.rules.fact.Hours;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.NotFired;
+import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;

@@ -1,12 +1,12 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Conclusion;
-import io.github.tiderule.rules.conclusion.Converted;
-import io.github.tiderule.rules.conclusion.Discounted;
-import io.github.tiderule.rules.conclusion.Held;
 import io.github.tiderule.rules.conclusion.SetAside;
+import io.github.tiderule.rules.conclusion.reading.Converted;
+import io.github.tiderule.rules.conclusion.reading.Discounted;
+import io.github.tiderule.rules.conclusion.reading.Held;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;

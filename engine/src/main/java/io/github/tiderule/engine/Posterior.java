@@ -7,7 +7,7 @@ import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.Foresight;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.engine.timeline.Timeline;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Caesarean;
-import io.github.tiderule.engine.advice.Happened;
-import io.github.tiderule.engine.advice.LookBack;
-import io.github.tiderule.engine.advice.Milestone;
-import io.github.tiderule.engine.advice.Pregnancy;
-import io.github.tiderule.engine.advice.RedFlag;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.Caesarean;
+import io.github.tiderule.engine.advice.course.Happened;
+import io.github.tiderule.engine.advice.course.LookBack;
+import io.github.tiderule.engine.advice.course.Milestone;
+import io.github.tiderule.engine.advice.course.Pregnancy;
+import io.github.tiderule.engine.advice.course.RedFlag;
+import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
@@ -15,8 +15,8 @@ import io.github.tiderule.engine.timeline.Turning;
 import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.engine.whelping.WhelpingEvidence;
 import io.github.tiderule.rules.StageResult;
-import io.github.tiderule.rules.conclusion.CaesareanView;
 import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.care.CaesareanView;
 import io.github.tiderule.rules.fact.CaesareanDay;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -143,8 +143,9 @@ final class PregnancyCourse {
   @Nullable Pregnancy pregnancy(StageResult care, boolean dated) {
     List<Milestone> milestones =
         (dated
-                ? care.ruled(io.github.tiderule.rules.conclusion.Milestone.class)
-                : Stream.<StageResult.Ruled<io.github.tiderule.rules.conclusion.Milestone>>empty())
+                ? care.ruled(io.github.tiderule.rules.conclusion.care.Milestone.class)
+                : Stream
+                    .<StageResult.Ruled<io.github.tiderule.rules.conclusion.care.Milestone>>empty())
             .sorted(Comparator.comparing(ruled -> ruled.conclusion().kind()))
             .map(this::milestone)
             .toList();
@@ -153,11 +154,11 @@ final class PregnancyCourse {
             ? PregnancyPast.of(findings.accepted(), cycle.outcome(), clock, ovulated())
             : List.of();
     List<RedFlag> flags =
-        care.ruled(io.github.tiderule.rules.conclusion.RedFlag.class)
+        care.ruled(io.github.tiderule.rules.conclusion.care.RedFlag.class)
             .sorted(
                 Comparator.comparing(
-                        (StageResult.Ruled<io.github.tiderule.rules.conclusion.RedFlag> ruled) ->
-                            ruled.conclusion().kind())
+                        (StageResult.Ruled<io.github.tiderule.rules.conclusion.care.RedFlag>
+                                ruled) -> ruled.conclusion().kind())
                     .thenComparing(ruled -> ruled.rule().id()))
             .map(
                 ruled ->
@@ -173,7 +174,7 @@ final class PregnancyCourse {
   }
 
   private Milestone milestone(
-      StageResult.Ruled<io.github.tiderule.rules.conclusion.Milestone> ruled) {
+      StageResult.Ruled<io.github.tiderule.rules.conclusion.care.Milestone> ruled) {
     double from = ruled.conclusion().fromDays();
     double to = ruled.conclusion().toDays();
     return new Milestone(

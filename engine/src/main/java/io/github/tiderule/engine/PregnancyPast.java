@@ -1,13 +1,13 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.Happened;
-import io.github.tiderule.rules.fact.BreedingDone;
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.engine.advice.course.Happened;
 import io.github.tiderule.rules.fact.Outcome;
-import io.github.tiderule.rules.fact.PregnancyScan;
-import io.github.tiderule.rules.fact.Radiograph;
-import io.github.tiderule.rules.fact.Sign;
-import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.PregnancyScan;
+import io.github.tiderule.rules.fact.observation.Radiograph;
+import io.github.tiderule.rules.fact.observation.Sign;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.Firing;
 import io.github.tiderule.rules.RuleCard;

@@ -1,13 +1,13 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Action;
-import io.github.tiderule.engine.advice.BeforeSeason;
-import io.github.tiderule.engine.advice.BeforeSeason.Check;
-import io.github.tiderule.engine.advice.BeforeSeason.NextSeason;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
+import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.StageResult.Ruled;
-import io.github.tiderule.rules.conclusion.CheckState;
-import io.github.tiderule.rules.conclusion.SeasonCheck;
+import io.github.tiderule.rules.conclusion.care.CheckState;
+import io.github.tiderule.rules.conclusion.care.SeasonCheck;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.kennel.Background;

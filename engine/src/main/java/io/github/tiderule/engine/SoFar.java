@@ -6,7 +6,7 @@ import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.conclusion.FindingKind;
-import io.github.tiderule.rules.fact.BreedingDone;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

@@ -8,7 +8,7 @@ import io.github.tiderule.engine.timeline.Foresight;
 import io.github.tiderule.engine.timeline.Outlook;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.conclusion.TestKind;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.Firing;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;

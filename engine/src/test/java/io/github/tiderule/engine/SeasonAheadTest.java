@@ -7,14 +7,14 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.BeforeSeason;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.LaboratoryHours;
 import io.github.tiderule.rules.fact.Outcome;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.assay.LaboratoryHours;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.HealthTest;
 import io.github.tiderule.rules.kennel.HealthTestKind;

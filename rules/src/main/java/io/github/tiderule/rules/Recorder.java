@@ -1,7 +1,7 @@
 package io.github.tiderule.rules;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.observation.Observation;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;

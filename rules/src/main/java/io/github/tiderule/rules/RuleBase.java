@@ -1,9 +1,9 @@
 package io.github.tiderule.rules;
 
-import io.github.tiderule.rules.conclusion.Level;
+import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.condition.Given;
 import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;

@@ -6,9 +6,9 @@ import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.startsWith;
 
-import io.github.tiderule.rules.conclusion.Question;
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.conclusion.reading.Question;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;

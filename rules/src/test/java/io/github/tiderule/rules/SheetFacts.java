@@ -1,8 +1,8 @@
 package io.github.tiderule.rules;
 
-import io.github.tiderule.rules.conclusion.Underdose;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.conclusion.care.Underdose;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.semen.Arrival;
 import io.github.tiderule.rules.semen.InseminationDay;
 import io.github.tiderule.rules.semen.TemperaturePair;

@@ -1,7 +1,7 @@
 package io.github.tiderule.rules;
 
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Series;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

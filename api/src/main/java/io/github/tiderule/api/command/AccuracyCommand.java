@@ -16,7 +16,7 @@ import io.github.tiderule.api.record.store.Store;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.WhelpedSeason;
-import io.github.tiderule.engine.advice.LookBack;
+import io.github.tiderule.engine.advice.course.LookBack;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

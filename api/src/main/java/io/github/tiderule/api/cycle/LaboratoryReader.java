@@ -3,7 +3,7 @@ package io.github.tiderule.api.cycle;
 import io.github.tiderule.api.node.Field;
 import io.github.tiderule.api.node.Fields;
 import io.github.tiderule.api.node.Range;
-import io.github.tiderule.rules.fact.LaboratoryHours;
+import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;

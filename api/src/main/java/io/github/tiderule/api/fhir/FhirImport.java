@@ -8,7 +8,7 @@ import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.problem.Problems;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;

@@ -7,7 +7,7 @@ import io.github.tiderule.api.node.Shown;
 import io.github.tiderule.api.problem.Pointer;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.problem.Problems;
-import io.github.tiderule.rules.fact.Method;
+import io.github.tiderule.rules.fact.assay.Method;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;

@@ -7,7 +7,7 @@ import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.Shown;
 import io.github.tiderule.api.problem.Pointer;
 import io.github.tiderule.api.problem.ProblemCode;
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

@@ -1,9 +1,9 @@
 package io.github.tiderule.api.fhir;
 
 import io.github.tiderule.api.node.Node;
-import io.github.tiderule.rules.fact.Handling;
-import io.github.tiderule.rules.fact.Specimen;
-import io.github.tiderule.rules.fact.Tube;
+import io.github.tiderule.rules.fact.assay.Handling;
+import io.github.tiderule.rules.fact.assay.Specimen;
+import io.github.tiderule.rules.fact.assay.Tube;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.fhir;
 
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.Map;
 import java.util.Optional;
 

@@ -3,15 +3,15 @@ package io.github.tiderule.api.json;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
-import io.github.tiderule.engine.advice.DayProbability;
-import io.github.tiderule.engine.advice.Disagreement;
 import io.github.tiderule.engine.advice.EggShare;
-import io.github.tiderule.engine.advice.LocalProtocol;
 import io.github.tiderule.engine.advice.OnForecast;
-import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Stamp;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.DayProbability;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
+import io.github.tiderule.engine.advice.reasoning.Stamp;
 import java.util.List;
 
 /**

@@ -1,10 +1,10 @@
 package io.github.tiderule.api.json;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Caesarean;
-import io.github.tiderule.engine.advice.LookBack;
-import io.github.tiderule.engine.advice.Pregnancy;
-import io.github.tiderule.engine.advice.Quantiles;
+import io.github.tiderule.engine.advice.course.Caesarean;
+import io.github.tiderule.engine.advice.course.LookBack;
+import io.github.tiderule.engine.advice.course.Pregnancy;
+import io.github.tiderule.engine.advice.course.Quantiles;
 
 /** The parts of an advice that speak of pregnancy and after. */
 final class PregnancyJson {

@@ -1,9 +1,9 @@
 package io.github.tiderule.api.json;
 
 import io.github.tiderule.engine.advice.Amount;
-import io.github.tiderule.engine.advice.BeforeSeason;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -9,7 +9,7 @@ import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
-import io.github.tiderule.engine.advice.RedFlag;
+import io.github.tiderule.engine.advice.course.RedFlag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

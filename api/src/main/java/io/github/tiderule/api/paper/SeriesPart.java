@@ -6,7 +6,7 @@ import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
 import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.List;
 
 /** Everything that was measured, seen and done, as it was read. */

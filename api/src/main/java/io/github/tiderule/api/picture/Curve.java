@@ -3,9 +3,9 @@ package io.github.tiderule.api.picture;
 import io.github.tiderule.api.picture.svg.Colours;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.rules.fact.Progesterone;
-import io.github.tiderule.rules.fact.ProgesteroneBand;
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
+import io.github.tiderule.rules.fact.observation.Progesterone;
+import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
 import java.util.ArrayList;
 import java.util.List;
 

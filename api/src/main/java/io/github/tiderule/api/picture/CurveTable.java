@@ -2,10 +2,10 @@ package io.github.tiderule.api.picture;
 
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Digits;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Progesterone;
-import io.github.tiderule.rules.fact.ProgesteroneBand;
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
+import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;

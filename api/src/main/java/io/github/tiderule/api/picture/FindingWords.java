@@ -1,21 +1,21 @@
 package io.github.tiderule.api.picture;
 
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.rules.fact.BodyTemperature;
-import io.github.tiderule.rules.fact.BreedingDone;
-import io.github.tiderule.rules.fact.LhTest;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.OvaryScan;
-import io.github.tiderule.rules.fact.PregnancyScan;
-import io.github.tiderule.rules.fact.Progesterone;
-import io.github.tiderule.rules.fact.ProgesteroneBand;
-import io.github.tiderule.rules.fact.Radiograph;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Sign;
-import io.github.tiderule.rules.fact.SignKind;
-import io.github.tiderule.rules.fact.Smear;
-import io.github.tiderule.rules.fact.Vaginoscopy;
+import io.github.tiderule.rules.fact.observation.BodyTemperature;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.observation.LhTest;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.OvaryScan;
+import io.github.tiderule.rules.fact.observation.PregnancyScan;
+import io.github.tiderule.rules.fact.observation.Progesterone;
+import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
+import io.github.tiderule.rules.fact.observation.Radiograph;
+import io.github.tiderule.rules.fact.observation.Sign;
+import io.github.tiderule.rules.fact.observation.SignKind;
+import io.github.tiderule.rules.fact.observation.Smear;
+import io.github.tiderule.rules.fact.observation.Vaginoscopy;
+import io.github.tiderule.rules.fact.semen.Route;
 import org.jspecify.annotations.Nullable;
 
 /** What an observation showed, in words: whole for a table, short for a row of the picture. */

@@ -6,10 +6,10 @@ import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Marker;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Progesterone;
-import io.github.tiderule.rules.fact.ProgesteroneBand;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
+import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,7 +3,7 @@ package io.github.tiderule.api.picture;
 import io.github.tiderule.api.picture.svg.Colours;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Svg;
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
 
 /**
  * Progesterone from bottom to top, on the log.

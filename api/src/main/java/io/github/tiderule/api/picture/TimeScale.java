@@ -2,10 +2,10 @@ package io.github.tiderule.api.picture;
 
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.NextTest;
-import io.github.tiderule.engine.advice.Ovulation;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Quantiles;
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.rules.fact.observation.Observation;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;

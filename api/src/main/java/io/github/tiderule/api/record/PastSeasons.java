@@ -8,7 +8,7 @@ import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.WhelpedSeason;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.LookBack;
+import io.github.tiderule.engine.advice.course.LookBack;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;

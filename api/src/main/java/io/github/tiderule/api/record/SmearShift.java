@@ -1,8 +1,8 @@
 package io.github.tiderule.api.record;
 
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Smear;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.Smear;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

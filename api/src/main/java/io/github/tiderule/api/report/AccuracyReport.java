@@ -6,7 +6,7 @@ import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.WhelpedSeason;
-import io.github.tiderule.engine.advice.LookBack;
+import io.github.tiderule.engine.advice.course.LookBack;
 import io.github.tiderule.engine.whelping.Accuracy;
 import java.util.List;
 import java.util.Locale;

@@ -4,9 +4,9 @@ import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.engine.advice.BeforeSeason;
-import io.github.tiderule.engine.advice.BeforeSeason.Check;
-import io.github.tiderule.engine.advice.BeforeSeason.NextSeason;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
+import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

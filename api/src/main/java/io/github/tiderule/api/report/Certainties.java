@@ -8,8 +8,8 @@ import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Influence;
-import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.reasoning.Influence;
 import java.util.Comparator;
 import java.util.List;
 

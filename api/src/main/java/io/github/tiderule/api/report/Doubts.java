@@ -4,8 +4,8 @@ import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Disagreement;
-import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import java.util.List;
 
 /** What is not taken at its face: doubted observations, and what schools disagree about. */

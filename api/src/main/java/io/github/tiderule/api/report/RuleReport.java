@@ -6,7 +6,7 @@ import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
-import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;

@@ -21,7 +21,7 @@ import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;

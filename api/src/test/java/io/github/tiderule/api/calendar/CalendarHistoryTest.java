@@ -15,7 +15,7 @@ import static org.hamcrest.Matchers.is;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.engine.advice.Commitment;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.Whelping;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -17,7 +17,7 @@ import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.Whelping;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;

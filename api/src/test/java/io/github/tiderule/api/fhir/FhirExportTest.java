@@ -13,7 +13,7 @@ import ca.uhn.fhir.parser.StrictErrorHandler;
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -24,20 +24,20 @@ import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Folds;
-import io.github.tiderule.rules.fact.Handling;
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.OvaryFinding;
-import io.github.tiderule.rules.fact.ScanFinding;
-import io.github.tiderule.rules.fact.Semen;
-import io.github.tiderule.rules.fact.SemenColour;
-import io.github.tiderule.rules.fact.SignKind;
-import io.github.tiderule.rules.fact.Specimen;
 import io.github.tiderule.rules.fact.TreatmentKind;
-import io.github.tiderule.rules.fact.Tube;
-import io.github.tiderule.rules.fact.Unit;
 import io.github.tiderule.rules.fact.Worded;
+import io.github.tiderule.rules.fact.assay.Handling;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Specimen;
+import io.github.tiderule.rules.fact.assay.Tube;
+import io.github.tiderule.rules.fact.assay.Unit;
+import io.github.tiderule.rules.fact.observation.Folds;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.OvaryFinding;
+import io.github.tiderule.rules.fact.observation.ScanFinding;
+import io.github.tiderule.rules.fact.observation.SignKind;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.semen.Fraction;
 import io.github.tiderule.rules.semen.FrozenUnit;
 import java.io.IOException;
@@ -343,7 +343,7 @@ class PagesTest {
                 .flatMap(List::stream)
                 .toList()),
         Map.entry("semen", words(Semen.values())),
-        Map.entry("route", words(io.github.tiderule.rules.fact.Route.values())),
+        Map.entry("route", words(io.github.tiderule.rules.fact.semen.Route.values())),
         Map.entry("certainty", words(Certainty.values())),
         Map.entry("treatment", words(TreatmentKind.values())),
         Map.entry("fraction", words(Fraction.values())),

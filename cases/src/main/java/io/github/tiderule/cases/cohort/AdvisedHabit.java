@@ -1,7 +1,7 @@
 package io.github.tiderule.cases.cohort;
 
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

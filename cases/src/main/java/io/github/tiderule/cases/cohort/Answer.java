@@ -1,7 +1,7 @@
 package io.github.tiderule.cases.cohort;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.course.Ovulation;
 import java.time.OffsetDateTime;
 
 /** What the engine said of one season. */

@@ -1,8 +1,8 @@
 package io.github.tiderule.cases.cohort;
 
 import io.github.tiderule.engine.Tiderule;
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

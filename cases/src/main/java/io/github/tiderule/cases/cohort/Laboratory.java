@@ -1,9 +1,9 @@
 package io.github.tiderule.cases.cohort;
 
-import io.github.tiderule.rules.fact.Comparator;
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Progesterone;
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Comparator;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Unit;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -2,13 +2,13 @@ package io.github.tiderule.cases.cohort;
 
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Comparator;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.LaboratoryHours;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Progesterone;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.assay.Comparator;
+import io.github.tiderule.rules.fact.assay.LaboratoryHours;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,7 +1,7 @@
 package io.github.tiderule.cases.cohort;
 
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Smear;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.Smear;
 
 /** Somebody who reads smears: counts to the nearest five, with an error, and sometimes blunders. */
 public final class SmearReader {

@@ -1,6 +1,6 @@
 package io.github.tiderule.cases.cohort;
 
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.observation.Observation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

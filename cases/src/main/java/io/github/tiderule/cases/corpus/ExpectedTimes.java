@@ -2,9 +2,9 @@ package io.github.tiderule.cases.corpus;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.tiderule.engine.advice.NextTest;
-import io.github.tiderule.engine.advice.Ovulation;
-import io.github.tiderule.engine.advice.Quantiles;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.Whelping;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;

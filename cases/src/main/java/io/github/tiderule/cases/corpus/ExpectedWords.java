@@ -1,10 +1,10 @@
 package io.github.tiderule.cases.corpus;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.github.tiderule.engine.advice.Influence;
-import io.github.tiderule.engine.advice.Query;
-import io.github.tiderule.engine.advice.TraceLine;
 import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.reasoning.Influence;
+import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

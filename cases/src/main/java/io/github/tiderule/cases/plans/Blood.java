@@ -6,9 +6,9 @@ import io.github.tiderule.cases.cohort.Draws;
 import io.github.tiderule.cases.cohort.Laboratory;
 import io.github.tiderule.cases.cohort.Season;
 import io.github.tiderule.cases.cohort.SmearReader;
-import io.github.tiderule.rules.fact.LhTest;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.observation.LhTest;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package io.github.tiderule.cases.plans;
 
 import io.github.tiderule.cases.cohort.Draws;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Semen;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;

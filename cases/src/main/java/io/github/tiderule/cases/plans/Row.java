@@ -1,11 +1,11 @@
 package io.github.tiderule.cases.plans;
 
-import io.github.tiderule.rules.fact.Availability;
-import io.github.tiderule.rules.fact.Dose;
-import io.github.tiderule.rules.fact.OrderTerms;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.semen.Availability;
+import io.github.tiderule.rules.fact.semen.Dose;
+import io.github.tiderule.rules.fact.semen.OrderTerms;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.time.LocalTime;
 import java.util.List;
 

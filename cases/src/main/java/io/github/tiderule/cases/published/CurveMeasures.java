@@ -3,10 +3,10 @@ package io.github.tiderule.cases.published;
 import static io.github.tiderule.cases.published.Measures.number;
 
 import io.github.tiderule.engine.timeline.Timeline;
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Series;
-import io.github.tiderule.rules.fact.Unit;
 import io.github.tiderule.rules.fact.Worded;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.Arrays;
 import java.util.List;

@@ -7,7 +7,7 @@ import io.github.tiderule.engine.insemination.DoseCount;
 import io.github.tiderule.engine.insemination.Reckoning;
 import io.github.tiderule.engine.insemination.SemenInHand;
 import io.github.tiderule.engine.insemination.Span;
-import io.github.tiderule.rules.fact.SemenColour;
+import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.semen.Certificate;
 import io.github.tiderule.rules.semen.Ejaculate;

@@ -2,7 +2,7 @@ package io.github.tiderule.cases.report;
 
 import io.github.tiderule.cases.corpus.CaseFolder;
 import io.github.tiderule.cases.corpus.Outcome;
-import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.RuleCard;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -2,7 +2,7 @@ package io.github.tiderule.cases.whelping;
 
 import io.github.tiderule.cases.cohort.Calendar;
 import io.github.tiderule.engine.Tiderule;
-import io.github.tiderule.engine.advice.Whelping;
+import io.github.tiderule.engine.advice.course.Whelping;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;

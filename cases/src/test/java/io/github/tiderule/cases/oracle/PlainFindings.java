@@ -1,12 +1,12 @@
 package io.github.tiderule.cases.oracle;
 
-import io.github.tiderule.rules.conclusion.Level;
-import io.github.tiderule.rules.conclusion.LevelKind;
-import io.github.tiderule.rules.fact.Folds;
-import io.github.tiderule.rules.fact.LhTest;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Smear;
-import io.github.tiderule.rules.fact.Vaginoscopy;
+import io.github.tiderule.rules.conclusion.reading.Level;
+import io.github.tiderule.rules.conclusion.reading.LevelKind;
+import io.github.tiderule.rules.fact.observation.Folds;
+import io.github.tiderule.rules.fact.observation.LhTest;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.Smear;
+import io.github.tiderule.rules.fact.observation.Vaginoscopy;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;

@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.github.tiderule.cases.corpus.UnitWords;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Ovulation;
+import io.github.tiderule.engine.advice.course.Ovulation;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;

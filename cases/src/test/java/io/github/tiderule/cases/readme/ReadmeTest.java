@@ -26,6 +26,9 @@ class ReadmeTest {
       """
       import io.github.tiderule.engine.*;
       import io.github.tiderule.rules.fact.*;
+      import io.github.tiderule.rules.fact.assay.*;
+      import io.github.tiderule.rules.fact.observation.*;
+      import io.github.tiderule.rules.fact.semen.*;
       import java.time.*;
       import java.util.List;
       """;

@@ -3,7 +3,7 @@ package io.github.tiderule.cases.referee;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 
-import io.github.tiderule.rules.fact.Unit;
+import io.github.tiderule.rules.fact.assay.Unit;
 import javax.measure.quantity.AmountOfSubstance;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;

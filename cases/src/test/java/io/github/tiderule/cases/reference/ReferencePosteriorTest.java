@@ -9,12 +9,12 @@ import static org.hamcrest.Matchers.lessThan;
 
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Ovulation;
-import io.github.tiderule.engine.advice.Patterns;
-import io.github.tiderule.engine.advice.Quantiles;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Patterns;
+import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.rules.fact.Hours;
-import io.github.tiderule.rules.fact.Sign;
-import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.observation.Sign;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,19 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.engine.advice.course.Caesarean;
+import io.github.tiderule.engine.advice.course.LookBack;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Pregnancy;
+import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.Influence;
+import io.github.tiderule.engine.advice.reasoning.NotFired;
+import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package io.github.tiderule.engine.change;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Ovulation;
-import io.github.tiderule.engine.advice.TraceLine;
 import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;

@@ -2,9 +2,9 @@ package io.github.tiderule.engine.change;
 
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.change.ObservationChange.Kind;
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.observation.Observation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -3,7 +3,7 @@ package io.github.tiderule.engine.change;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.change.DoseChange.Fate;
 import io.github.tiderule.engine.change.PlanChange.Outcome;
-import io.github.tiderule.rules.fact.BreedingDone;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;

@@ -1,7 +1,7 @@
 package io.github.tiderule.engine.days;
 
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.List;
 import java.util.Map;

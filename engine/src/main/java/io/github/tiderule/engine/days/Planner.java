@@ -1,8 +1,8 @@
 package io.github.tiderule.engine.days;
 
-import io.github.tiderule.rules.fact.BreedingDone;
-import io.github.tiderule.rules.fact.Semen;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.LocalDate;
 import java.util.ArrayList;

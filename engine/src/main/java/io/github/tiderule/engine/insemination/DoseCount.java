@@ -1,8 +1,8 @@
 package io.github.tiderule.engine.insemination;
 
 import io.github.tiderule.engine.advice.DosesMade;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package io.github.tiderule.engine.insemination;
 
-import io.github.tiderule.rules.fact.SemenColour;
+import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.Optional;
 

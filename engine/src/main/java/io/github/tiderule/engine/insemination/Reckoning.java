@@ -2,7 +2,7 @@ package io.github.tiderule.engine.insemination;
 
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.rules.fact.Digits;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.semen.Arrival;
 import io.github.tiderule.rules.semen.Certificate;

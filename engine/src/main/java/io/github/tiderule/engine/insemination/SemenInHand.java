@@ -1,8 +1,8 @@
 package io.github.tiderule.engine.insemination;
 
 import io.github.tiderule.engine.advice.Amount;
-import io.github.tiderule.rules.fact.Dose;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Dose;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.semen.FrozenUnit;
 import java.util.List;
 import java.util.Optional;

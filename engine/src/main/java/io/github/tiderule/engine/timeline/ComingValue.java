@@ -1,6 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
 import java.util.Arrays;
 import java.util.stream.Stream;
 

@@ -3,10 +3,10 @@ package io.github.tiderule.engine.timeline;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.Folds;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Series;
-import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Folds;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,7 +1,7 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
 import java.util.ArrayList;
 import java.util.List;
 

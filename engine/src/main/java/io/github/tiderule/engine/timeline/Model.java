@@ -1,6 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Method;
+import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.HashMap;
 import java.util.List;

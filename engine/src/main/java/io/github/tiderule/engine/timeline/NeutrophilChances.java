@@ -1,6 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.EnumMap;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Folds;
+import io.github.tiderule.rules.fact.observation.Folds;
 import java.util.List;
 
 /** What LH tests, vaginal folds and signs say of the LH peak. */

@@ -1,6 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.ArrayList;
 import java.util.List;

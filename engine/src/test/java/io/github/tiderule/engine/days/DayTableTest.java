@@ -5,10 +5,10 @@ import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.rules.fact.BreedingDone;
 import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;

@@ -2,10 +2,10 @@ package io.github.tiderule.engine.days;
 
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.TimeAxis;
-import io.github.tiderule.rules.fact.BreedingDone;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Duration;
 import java.time.Instant;

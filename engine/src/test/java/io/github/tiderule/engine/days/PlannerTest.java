@@ -8,10 +8,10 @@ import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.startsWith;
 
-import io.github.tiderule.rules.fact.BreedingDone;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,11 +8,11 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
 
-import io.github.tiderule.rules.fact.Availability;
-import io.github.tiderule.rules.fact.OrderTerms;
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
-import io.github.tiderule.rules.fact.SemenPlan;
+import io.github.tiderule.rules.fact.semen.Availability;
+import io.github.tiderule.rules.fact.semen.OrderTerms;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.DayOfWeek;
 import java.time.Instant;

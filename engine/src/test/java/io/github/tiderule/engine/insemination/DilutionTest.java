@@ -9,7 +9,7 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.SemenTemperature;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.semen.Wanted;
 import java.util.List;

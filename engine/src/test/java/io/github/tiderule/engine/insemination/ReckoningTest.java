@@ -8,8 +8,8 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
-import io.github.tiderule.rules.fact.Dose;
-import io.github.tiderule.rules.fact.SemenColour;
+import io.github.tiderule.rules.fact.semen.Dose;
+import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.semen.Arrival;
 import io.github.tiderule.rules.semen.Certificate;

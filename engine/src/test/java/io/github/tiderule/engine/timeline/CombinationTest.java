@@ -4,7 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;

@@ -4,8 +4,8 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.parameter.Parameters;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;

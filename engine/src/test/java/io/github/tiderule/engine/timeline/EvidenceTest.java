@@ -7,11 +7,11 @@ import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.Folds;
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Series;
-import io.github.tiderule.rules.fact.SignKind;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Folds;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -5,8 +5,8 @@ import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.lessThan;
 
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.parameter.Parameters;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -4,9 +4,9 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.parameter.Parameters;
 import org.junit.jupiter.api.Test;
 

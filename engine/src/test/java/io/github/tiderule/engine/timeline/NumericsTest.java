@@ -5,8 +5,8 @@ import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.is;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.tiderule.rules.fact.Method;
-import io.github.tiderule.rules.fact.Neutrophils;
+import io.github.tiderule.rules.fact.assay.Method;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.util.Arrays;

@@ -2,8 +2,8 @@ package io.github.tiderule.engine.timeline;
 
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.Neutrophils;
-import io.github.tiderule.rules.fact.Series;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Neutrophils;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

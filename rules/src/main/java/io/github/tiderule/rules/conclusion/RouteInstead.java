@@ -1,6 +1,6 @@
 package io.github.tiderule.rules.conclusion;
 
-import io.github.tiderule.rules.fact.Route;
+import io.github.tiderule.rules.fact.semen.Route;
 import java.util.List;
 
 /** The plan is computed for another route than the one asked for. */

@@ -1,11 +1,11 @@
 package io.github.tiderule.rules.condition;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
-import io.github.tiderule.rules.conclusion.Level;
-import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.conclusion.reading.Level;
+import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.condition.Attempt.Miss;
 import io.github.tiderule.rules.condition.Condition.Need;
-import io.github.tiderule.rules.fact.Observation;
+import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.List;
 import java.util.Map;

@@ -1,13 +1,13 @@
 package io.github.tiderule.rules.condition;
 
 import io.github.tiderule.rules.conclusion.Finding;
-import io.github.tiderule.rules.conclusion.Held;
-import io.github.tiderule.rules.conclusion.Level;
-import io.github.tiderule.rules.conclusion.Question;
+import io.github.tiderule.rules.conclusion.reading.Held;
+import io.github.tiderule.rules.conclusion.reading.Level;
+import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Series;
 import io.github.tiderule.rules.fact.Worded;
+import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -192,7 +192,8 @@ final class Wording {
       if (value == null) {
         return text;
       }
-      return value instanceof Record && !(value instanceof io.github.tiderule.rules.fact.Series)
+      return value instanceof Record
+              && !(value instanceof io.github.tiderule.rules.fact.assay.Series)
           ? Values.fact(value)
           : Values.withUnit(value, unit);
     } catch (Expression.MissingValue | IllegalArgumentException e) {

@@ -1,5 +1,6 @@
 package io.github.tiderule.rules.fact;
 
+import io.github.tiderule.rules.fact.assay.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

@@ -1,6 +1,6 @@
 package io.github.tiderule.rules.semen;
 
-import io.github.tiderule.rules.fact.SemenColour;
+import io.github.tiderule.rules.fact.semen.SemenColour;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,7 +1,7 @@
 package io.github.tiderule.rules.semen;
 
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 
 /**
  * An insemination that a sheet is made for: the file describes its semen, or it is close.

@@ -1,7 +1,7 @@
 package io.github.tiderule.rules.semen;
 
-import io.github.tiderule.rules.fact.Route;
-import io.github.tiderule.rules.fact.Semen;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 
 /**
  * The usable sperm in hand: total × share progressively motile × share normal (thomas-2013), all of

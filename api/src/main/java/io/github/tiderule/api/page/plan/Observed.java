@@ -5,7 +5,7 @@ import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
-import io.github.tiderule.engine.advice.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 

@@ -9,7 +9,7 @@ import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Influence;
+import io.github.tiderule.engine.advice.reasoning.Influence;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.api.report.text.LocalWords;
-import io.github.tiderule.engine.advice.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;

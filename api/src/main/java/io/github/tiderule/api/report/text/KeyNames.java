@@ -1,8 +1,8 @@
 package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Observation;
-import io.github.tiderule.rules.fact.Progesterone;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.HashMap;

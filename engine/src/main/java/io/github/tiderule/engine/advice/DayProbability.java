@@ -1,6 +1,0 @@
-package io.github.tiderule.engine.advice;
-
-import java.time.LocalDate;
-
-/** Probability that something falls on a local day. */
-public record DayProbability(LocalDate day, double probability) {}

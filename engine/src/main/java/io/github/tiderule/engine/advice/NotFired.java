@@ -1,4 +1,0 @@
-package io.github.tiderule.engine.advice;
-
-/** A rule one condition short of speaking, and what it lacks. */
-public record NotFired(String rule, String title, String missing) {}

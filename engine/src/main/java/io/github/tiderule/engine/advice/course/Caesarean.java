@@ -1,0 +1,40 @@
+package io.github.tiderule.engine.advice.course;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Days for a planned caesarean, for a vet to decide about.
+ *
+ * @param days in the order of time
+ * @param text how to read them
+ */
+public record Caesarean(List<Day> days, String text) {
+
+  public Caesarean {
+    days = List.copyOf(days);
+  }
+
+  /**
+   * One local day.
+   *
+   * @param daysAfterOvulation from the local day of the middle of ovulation
+   * @param chanceEarly probability that its noon lies before 61 days after ovulation
+   * @param chanceBegun probability that she whelps before its noon
+   * @param verdict {@code avoid}, {@code edge}, {@code possible}, {@code preferred} or {@code late}
+   */
+  public record Day(
+      LocalDate day,
+      int daysAfterOvulation,
+      double chanceEarly,
+      double chanceBegun,
+      String verdict,
+      String text,
+      String rule,
+      List<String> sources) {
+
+    public Day {
+      sources = List.copyOf(sources);
+    }
+  }
+}

@@ -1,0 +1,16 @@
+package io.github.tiderule.engine.advice.course;
+
+import java.util.List;
+
+/**
+ * A sign that calls a vet, for a card to keep at hand.
+ *
+ * @param kind {@code pregnancy}, {@code whelping} or {@code after-whelping}
+ * @param rule the rule that names it
+ */
+public record RedFlag(String kind, String text, String rule, List<String> sources) {
+
+  public RedFlag {
+    sources = List.copyOf(sources);
+  }
+}

@@ -1,0 +1,18 @@
+package io.github.tiderule.engine.advice.reasoning;
+
+import java.util.List;
+
+/**
+ * Why an observation is not taken simply as it was reported.
+ *
+ * @param observation its id
+ * @param use {@code held}, {@code discounted}, {@code converted} or {@code set-aside}
+ * @param sources keys of the source list
+ */
+public record ObservationNote(
+    String observation, String use, String text, String rule, List<String> sources) {
+
+  public ObservationNote {
+    sources = List.copyOf(sources);
+  }
+}

@@ -1,0 +1,19 @@
+package io.github.tiderule.engine.advice.reasoning;
+
+import java.util.List;
+
+/**
+ * A question to the keeper.
+ *
+ * @param about id of an observation
+ * @param readings what each answer would mean; may be empty
+ */
+public record Query(String about, String text, List<Reading> readings) {
+
+  public Query {
+    readings = List.copyOf(readings);
+  }
+
+  /** What a value would mean in one unit. */
+  public record Reading(String unit, String meaning) {}
+}

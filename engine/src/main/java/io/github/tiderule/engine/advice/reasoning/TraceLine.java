@@ -1,0 +1,28 @@
+package io.github.tiderule.engine.advice.reasoning;
+
+import java.util.List;
+
+/**
+ * One step of the reasoning.
+ *
+ * @param seq from 1, in the order of the stages
+ * @param stage {@code reading}, {@code findings}, {@code timeline}, {@code days}, {@code next} or
+ *     {@code care}
+ * @param matched ids of the observations it rests on
+ * @param concluded in words, at least one
+ */
+public record TraceLine(
+    int seq,
+    String stage,
+    String rule,
+    String title,
+    List<String> matched,
+    List<String> concluded,
+    List<String> sources) {
+
+  public TraceLine {
+    matched = List.copyOf(matched);
+    concluded = List.copyOf(concluded);
+    sources = List.copyOf(sources);
+  }
+}

@@ -1,8 +1,0 @@
-package io.github.tiderule.rules.conclusion;
-
-/** How grave a caution is; {@link #STOP} ends all talk of timing. */
-public enum CautionLevel {
-  STOP,
-  VET,
-  CARE
-}

@@ -1,9 +1,0 @@
-package io.github.tiderule.rules.conclusion;
-
-/** What a progesterone result says: a number, a limit or a band. */
-public enum LevelKind {
-  VALUE,
-  BELOW,
-  ABOVE,
-  BAND
-}

@@ -1,0 +1,15 @@
+package io.github.tiderule.rules.conclusion.care;
+
+import io.github.tiderule.rules.conclusion.Conclusion;
+import java.time.LocalDate;
+import java.util.List;
+
+/** What is to be said of a day for a planned caesarean. */
+public record CaesareanView(LocalDate day, CaesareanVerdict verdict, String sentence)
+    implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+}

@@ -1,0 +1,18 @@
+package io.github.tiderule.rules.conclusion.care;
+
+import io.github.tiderule.rules.conclusion.Conclusion;
+import java.util.List;
+
+/**
+ * Which way the plan leans where schools disagree.
+ *
+ * @param sentence what the plan does
+ * @param why the reason for it, without a full stop
+ */
+public record Leaning(Topic about, String sentence, String why) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+}

@@ -1,0 +1,13 @@
+package io.github.tiderule.rules.conclusion.care;
+
+import io.github.tiderule.rules.conclusion.Conclusion;
+import java.util.List;
+
+/** What the semen in hand shows, and what follows from it. */
+public record SheetFinding(CautionLevel level, String sentence) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of();
+  }
+}

@@ -1,0 +1,13 @@
+package io.github.tiderule.rules.conclusion.reading;
+
+import io.github.tiderule.rules.conclusion.Conclusion;
+import java.util.List;
+
+/** An observation that is used as evidence. */
+public record Accepted(String observation, String sentence) implements Conclusion {
+
+  @Override
+  public List<String> observations() {
+    return List.of(observation);
+  }
+}

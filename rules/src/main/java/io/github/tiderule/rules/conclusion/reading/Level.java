@@ -1,0 +1,89 @@
+package io.github.tiderule.rules.conclusion.reading;
+
+import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.fact.Digits;
+import io.github.tiderule.rules.fact.assay.Series;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * A progesterone result that is taken as evidence, in ng/mL on its own method's scale.
+ *
+ * @param observation the observation's id
+ * @param at when it was drawn
+ * @param kind number, limit or band
+ * @param low the number itself, or the lower edge (0 for a result below a limit)
+ * @param high the number itself, or the upper edge (infinite for a result above a limit)
+ * @param referenceFactor reading of this method for 1 ng/mL by radioimmunoassay, positive
+ * @param series laboratory and method
+ */
+public record Level(
+    String observation,
+    Instant at,
+    LevelKind kind,
+    double low,
+    double high,
+    double referenceFactor,
+    Series series)
+    implements Conclusion {
+
+  /** A number. */
+  public static Level value(
+      String observation, Instant at, double ngPerMl, double referenceFactor, Series series) {
+    return new Level(observation, at, LevelKind.VALUE, ngPerMl, ngPerMl, referenceFactor, series);
+  }
+
+  /** Somewhere below a limit. */
+  public static Level below(
+      String observation, Instant at, double limit, double referenceFactor, Series series) {
+    return new Level(observation, at, LevelKind.BELOW, 0, limit, referenceFactor, series);
+  }
+
+  /** Somewhere above a limit. */
+  public static Level above(
+      String observation, Instant at, double limit, double referenceFactor, Series series) {
+    return new Level(
+        observation, at, LevelKind.ABOVE, limit, Double.POSITIVE_INFINITY, referenceFactor, series);
+  }
+
+  /** Somewhere within a kit's band. */
+  public static Level band(
+      String observation,
+      Instant at,
+      double low,
+      double high,
+      double referenceFactor,
+      Series series) {
+    return new Level(observation, at, LevelKind.BAND, low, high, referenceFactor, series);
+  }
+
+  /** The lower edge on the radioimmunoassay scale, ng/mL. */
+  public double referenceLow() {
+    return low / referenceFactor;
+  }
+
+  /** The upper edge on the radioimmunoassay scale, ng/mL; equals the lower one for a number. */
+  public double referenceHigh() {
+    return high / referenceFactor;
+  }
+
+  @Override
+  public List<String> observations() {
+    return List.of(observation);
+  }
+
+  @Override
+  public String sentence() {
+    String what =
+        switch (kind) {
+          case VALUE -> Digits.bothUnits(low);
+          case BELOW -> "below " + Digits.bothUnits(high);
+          case ABOVE -> "above " + Digits.bothUnits(low);
+          case BAND ->
+              Double.isInfinite(high)
+                  ? "band from " + Digits.bothUnits(low)
+                  : "band " + Digits.bothUnits(low) + " to " + Digits.bothUnits(high);
+        };
+    return observation + " is taken as " + what + ", " + series.words();
+  }
+}

@@ -1,0 +1,24 @@
+package io.github.tiderule.rules.conclusion.reading;
+
+import io.github.tiderule.rules.conclusion.Conclusion;
+import java.util.List;
+
+/**
+ * Something to ask the keeper.
+ *
+ * @param about the observation's id
+ * @param sentence the question in words
+ * @param readings what each answer would mean; empty when the question is open
+ */
+public record Question(String about, String sentence, List<PossibleReading> readings)
+    implements Conclusion {
+
+  public Question {
+    readings = List.copyOf(readings);
+  }
+
+  @Override
+  public List<String> observations() {
+    return List.of(about);
+  }
+}

@@ -1,6 +1,0 @@
-package io.github.tiderule.rules.fact;
-
-import java.time.Instant;
-
-/** A span in which stud or clinic is there; {@code from} is before {@code to}. */
-public record Availability(Instant from, Instant to) {}

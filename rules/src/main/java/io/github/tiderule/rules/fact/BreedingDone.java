@@ -1,7 +1,0 @@
-package io.github.tiderule.rules.fact;
-
-import java.time.Instant;
-
-/** A mating or insemination that has taken place. */
-public record BreedingDone(String id, Instant at, Semen semen, Route route)
-    implements Observation {}

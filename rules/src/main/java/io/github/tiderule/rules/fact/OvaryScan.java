@@ -1,6 +1,0 @@
-package io.github.tiderule.rules.fact;
-
-import java.time.Instant;
-
-/** One ultrasound look at the ovaries. */
-public record OvaryScan(String id, Instant at, OvaryFinding finding) implements Observation {}

@@ -1,0 +1,24 @@
+package io.github.tiderule.rules.fact.observation;
+
+import java.time.Instant;
+
+/** One thing that was measured, seen or done, as it was reported. */
+public sealed interface Observation
+    permits Progesterone,
+        ProgesteroneBand,
+        LhTest,
+        Smear,
+        Vaginoscopy,
+        Sign,
+        OvaryScan,
+        BreedingDone,
+        PregnancyScan,
+        Radiograph,
+        BodyTemperature {
+
+  /** The observation's own name; unique within one cycle. */
+  String id();
+
+  /** When it was drawn, seen or done. */
+  Instant at();
+}

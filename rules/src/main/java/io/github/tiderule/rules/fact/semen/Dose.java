@@ -1,0 +1,34 @@
+package io.github.tiderule.rules.fact.semen;
+
+import io.github.tiderule.rules.fact.Digits;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one dose of semen holds; for chilled and frozen semen as counted after chilling or thawing.
+ *
+ * @param totalSperm number of sperm in the dose
+ * @param progressivelyMotilePercent 0–100
+ * @param normalPercent 0–100
+ */
+public record Dose(
+    @Nullable Double totalSperm,
+    @Nullable Double progressivelyMotilePercent,
+    @Nullable Double normalPercent) {
+
+  /** Beyond what anybody counts, and enough that a product of round shares is round. */
+  private static final int DIGITS = 12;
+
+  /**
+   * Usable sperm: total × share progressively motile × share normal (thomas-2013); empty unless all
+   * three are known.
+   */
+  public OptionalDouble usable() {
+    if (totalSperm == null || progressivelyMotilePercent == null || normalPercent == null) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        Digits.significant(
+            totalSperm * (progressivelyMotilePercent / 100) * (normalPercent / 100), DIGITS));
+  }
+}
