@@ -1,10 +1,10 @@
 package io.github.tiderule.rules;
 
-import io.github.tiderule.rules.condition.Binding;
-import io.github.tiderule.rules.condition.Check;
 import io.github.tiderule.rules.condition.Condition;
 import io.github.tiderule.rules.condition.Condition.Need;
 import io.github.tiderule.rules.condition.RuleConditions;
+import io.github.tiderule.rules.condition.expression.Binding;
+import io.github.tiderule.rules.condition.expression.Check;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

@@ -1,6 +1,7 @@
 package io.github.tiderule.rules.condition;
 
 import io.github.tiderule.rules.condition.Condition.Need;
+import io.github.tiderule.rules.condition.expression.Check;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

@@ -1,5 +1,7 @@
 package io.github.tiderule.rules.condition;
 
+import io.github.tiderule.rules.condition.expression.Binding;
+import io.github.tiderule.rules.condition.expression.Check;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.ArrayList;
 import java.util.HashSet;

@@ -2,6 +2,7 @@ package io.github.tiderule.rules.condition;
 
 import io.github.tiderule.rules.condition.Attempt.Miss;
 import io.github.tiderule.rules.condition.Condition.Need;
+import io.github.tiderule.rules.condition.expression.Check;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.ArrayList;
 import java.util.Collection;

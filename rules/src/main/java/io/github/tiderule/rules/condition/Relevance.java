@@ -5,6 +5,7 @@ import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.condition.Attempt.Miss;
 import io.github.tiderule.rules.condition.Condition.Need;
+import io.github.tiderule.rules.condition.expression.Check;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.List;

@@ -1,6 +1,8 @@
 package io.github.tiderule.rules.condition;
 
 import io.github.tiderule.rules.condition.Attempt.Miss;
+import io.github.tiderule.rules.condition.expression.Binding;
+import io.github.tiderule.rules.condition.expression.Check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

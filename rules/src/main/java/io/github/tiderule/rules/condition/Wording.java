@@ -1,5 +1,9 @@
 package io.github.tiderule.rules.condition;
 
+import io.github.tiderule.rules.condition.expression.Check;
+import io.github.tiderule.rules.condition.expression.Comparison;
+import io.github.tiderule.rules.condition.expression.Expression;
+import io.github.tiderule.rules.condition.expression.Tokens;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.util.ArrayList;
 import java.util.HashMap;

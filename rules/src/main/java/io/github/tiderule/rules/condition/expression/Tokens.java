@@ -1,4 +1,4 @@
-package io.github.tiderule.rules.condition;
+package io.github.tiderule.rules.condition.expression;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,7 +6,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** The words, numbers, texts and signs of a test as written, read one after the other. */
-final class Tokens {
+public final class Tokens {
 
   private static final Pattern TOKEN =
       Pattern.compile(
@@ -15,7 +15,7 @@ final class Tokens {
   private final List<String> tokens;
   private int at;
 
-  Tokens(String text) {
+  public Tokens(String text) {
     this(TOKEN.matcher(text).results().map(MatchResult::group).toList());
   }
 
@@ -24,7 +24,7 @@ final class Tokens {
   }
 
   /** Those of a test, without the brackets it may stand in. */
-  static Tokens ofTest(String text) {
+  public static Tokens ofTest(String text) {
     String bare = text.strip();
     boolean wrapped =
         bare.startsWith("(") && bare.endsWith(")") && bare.indexOf(')') == bare.length() - 1;
@@ -32,27 +32,27 @@ final class Tokens {
   }
 
   /** The same ones, to be read from the first on. */
-  Tokens again() {
+  public Tokens again() {
     return new Tokens(tokens);
   }
 
-  boolean done() {
+  public boolean done() {
     return at == tokens.size();
   }
 
   /** The next token, or nothing at the end. */
-  String peek() {
+  public String peek() {
     return done() ? "" : tokens.get(at);
   }
 
-  String next() {
+  public String next() {
     if (done()) {
       throw new IllegalArgumentException("the test ends early");
     }
     return tokens.get(at++);
   }
 
-  boolean take(String token) {
+  public boolean take(String token) {
     boolean there = peek().equals(token);
     if (there) {
       at++;
@@ -60,14 +60,14 @@ final class Tokens {
     return there;
   }
 
-  void expect(String token) {
+  public void expect(String token) {
     if (!take(token)) {
       throw new IllegalArgumentException(token + " expected at " + peek());
     }
   }
 
   /** The rest, cut wherever one of some tokens stands outside all brackets, those left out. */
-  List<Tokens> cut(List<String> separators) {
+  public List<Tokens> cut(List<String> separators) {
     List<Tokens> parts = new ArrayList<>();
     List<String> part = new ArrayList<>();
     int depth = 0;
@@ -85,7 +85,7 @@ final class Tokens {
   }
 
   /** The first of some tokens that stands outside all brackets, or nothing. */
-  String first(List<String> wanted) {
+  public String first(List<String> wanted) {
     int depth = 0;
     for (String token : tokens.subList(at, tokens.size())) {
       depth += token.equals("(") ? 1 : token.equals(")") ? -1 : 0;

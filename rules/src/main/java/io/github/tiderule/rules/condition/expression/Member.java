@@ -1,4 +1,4 @@
-package io.github.tiderule.rules.condition;
+package io.github.tiderule.rules.condition.expression;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;

@@ -1,4 +1,4 @@
-package io.github.tiderule.rules.condition;
+package io.github.tiderule.rules.condition.expression;
 
 import java.util.List;
 import java.util.Map;
@@ -11,14 +11,14 @@ import org.jspecify.annotations.Nullable;
  * @param left what stands left of the sign
  * @param right what stands right of it
  */
-record Comparison(Tokens left, Tokens right) {
+public record Comparison(Tokens left, Tokens right) {
 
   /** The signs of comparisons. */
-  static final List<String> SIGNS =
+  public static final List<String> SIGNS =
       List.of("==", "!=", ">=", "<=", ">", "<", "in", "contains", "not", "matches");
 
   /** The comparison a test makes; empty where it makes none, or more than one. */
-  static Optional<Comparison> of(String test) {
+  public static Optional<Comparison> of(String test) {
     Tokens tokens = Tokens.ofTest(test);
     List<Tokens> sides = tokens.cut(SIGNS);
     return sides.size() == 2 && tokens.first(List.of("||", "&&")).isEmpty()
@@ -34,7 +34,8 @@ record Comparison(Tokens left, Tokens right) {
    * @param names values of the names that begin with a dollar sign
    * @param imports classes by simple name
    */
-  double gap(Object fact, Map<String, @Nullable Object> names, Map<String, Class<?>> imports) {
+  public double gap(
+      Object fact, Map<String, @Nullable Object> names, Map<String, Class<?>> imports) {
     try {
       @Nullable Object one = Expression.value(left.again(), fact, names, imports);
       @Nullable Object other = Expression.value(right.again(), fact, names, imports);

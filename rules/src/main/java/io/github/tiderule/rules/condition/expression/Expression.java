@@ -1,4 +1,4 @@
-package io.github.tiderule.rules.condition;
+package io.github.tiderule.rules.condition.expression;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
  * Works out one side of a test, such as {@code Hours.between( $a.at, at ) / 24}, for showing the
  * value it had. Whether the test holds is not its business.
  */
-final class Expression {
+public final class Expression {
 
   /** A value that is missing was needed. */
-  static final class MissingValue extends RuntimeException {
+  public static final class MissingValue extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     MissingValue(String name) {
@@ -45,7 +45,7 @@ final class Expression {
    * @throws MissingValue if a property of a missing value is asked for
    * @throws IllegalArgumentException if it is of a form not known here
    */
-  static @Nullable Object value(
+  public static @Nullable Object value(
       Tokens tokens,
       @Nullable Object own,
       Map<String, @Nullable Object> names,

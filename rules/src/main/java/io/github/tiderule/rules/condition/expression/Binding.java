@@ -1,4 +1,4 @@
-package io.github.tiderule.rules.condition;
+package io.github.tiderule.rules.condition.expression;
 
 import java.util.List;
 import java.util.function.Function;
@@ -17,7 +17,7 @@ public record Binding(int place, List<Integer> from, Function<Object[], @Nullabl
   }
 
   /** The value; absent where something it is worked out from is missing. */
-  @Nullable Object of(@Nullable Object[] match) {
+  public @Nullable Object of(@Nullable Object[] match) {
     Object[] values = new Object[from.size()];
     for (int i = 0; i < values.length; i++) {
       @Nullable Object value = match[from.get(i)];

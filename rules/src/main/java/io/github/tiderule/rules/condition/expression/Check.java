@@ -1,4 +1,4 @@
-package io.github.tiderule.rules.condition;
+package io.github.tiderule.rules.condition.expression;
 
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public record Check(String text, List<Integer> reads, Test test, Optional<Compar
   }
 
   /** Whether it holds for a match; a test that cannot be made does not hold. */
-  boolean holds(@Nullable Object[] match) {
+  public boolean holds(@Nullable Object[] match) {
     Object[] values = new Object[reads.size()];
     for (int i = 0; i < values.length; i++) {
       @Nullable Object value = match[reads.get(i)];
