@@ -1,8 +1,8 @@
 package io.github.tiderule.api;
 
-import io.github.tiderule.api.command.Engine;
 import io.github.tiderule.api.command.Program;
-import io.github.tiderule.api.command.Streams;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.Streams;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 

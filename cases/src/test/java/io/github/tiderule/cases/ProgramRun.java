@@ -1,8 +1,8 @@
 package io.github.tiderule.cases;
 
-import io.github.tiderule.api.command.Engine;
 import io.github.tiderule.api.command.Program;
-import io.github.tiderule.api.command.Streams;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.Streams;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;

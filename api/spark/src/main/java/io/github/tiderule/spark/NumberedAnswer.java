@@ -1,6 +1,6 @@
 package io.github.tiderule.spark;
 
-import io.github.tiderule.api.command.LineAnswer;
+import io.github.tiderule.api.command.stream.LineAnswer;
 import java.io.Serializable;
 
 /**

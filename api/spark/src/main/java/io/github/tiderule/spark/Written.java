@@ -1,6 +1,6 @@
 package io.github.tiderule.spark;
 
-import io.github.tiderule.api.command.LineAnswer.Outcome;
+import io.github.tiderule.api.command.stream.LineAnswer.Outcome;
 import java.util.Map;
 
 /**

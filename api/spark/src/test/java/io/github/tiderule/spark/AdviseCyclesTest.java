@@ -9,10 +9,10 @@ import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
-import io.github.tiderule.api.command.Engine;
-import io.github.tiderule.api.command.ExitStatus;
 import io.github.tiderule.api.command.Program;
-import io.github.tiderule.api.command.Streams;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Streams;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

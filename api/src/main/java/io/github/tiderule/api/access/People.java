@@ -1,8 +1,8 @@
 package io.github.tiderule.api.access;
 
-import io.github.tiderule.api.record.KeyedRows;
-import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.table.KeyedRows;
+import io.github.tiderule.api.record.table.Keys;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;

@@ -1,9 +1,9 @@
 package io.github.tiderule.api.access;
 
-import io.github.tiderule.api.record.KeyedRows;
-import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.KeyedRows;
+import io.github.tiderule.api.record.table.Keys;
+import io.github.tiderule.api.record.table.Page;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;

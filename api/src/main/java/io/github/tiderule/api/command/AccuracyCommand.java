@@ -1,11 +1,18 @@
 package io.github.tiderule.api.command;
 
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.command.stream.CycleFiles;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.InputLines;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.json.AccuracyJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.record.PastSeasons;
-import io.github.tiderule.api.record.Store;
+import io.github.tiderule.api.record.store.Store;
 import io.github.tiderule.api.report.AccuracyReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.WhelpedSeason;

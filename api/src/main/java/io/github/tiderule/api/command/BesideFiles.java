@@ -1,5 +1,6 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.command.stream.Fault;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.rules.RuleBase;

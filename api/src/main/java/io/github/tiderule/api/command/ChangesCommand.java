@@ -1,5 +1,11 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.command.stream.CycleFiles;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.json.ChangesJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.report.ChangesReport;

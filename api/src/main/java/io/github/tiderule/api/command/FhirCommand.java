@@ -1,6 +1,12 @@
 package io.github.tiderule.api.command;
 
 import io.github.tiderule.api.calendar.CalendarFeed;
+import io.github.tiderule.api.command.stream.CycleFiles;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.SeasonFile;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.fhir.FhirExport;
 import io.github.tiderule.api.fhir.FhirImport;

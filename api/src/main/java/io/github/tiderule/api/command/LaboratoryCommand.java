@@ -1,5 +1,10 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.SeasonFile;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.cycle.CycleFile;
 import io.github.tiderule.api.laboratoryfile.Columns;
 import io.github.tiderule.api.laboratoryfile.LaboratoryFile;

@@ -3,7 +3,7 @@ package io.github.tiderule.api.command;
 import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveSize;
-import io.github.tiderule.api.picture.Raster;
+import io.github.tiderule.api.picture.svg.Raster;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,13 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Fault;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.Once;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Protocol;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.ProblemsJson;
 import io.github.tiderule.api.problem.NearMiss;

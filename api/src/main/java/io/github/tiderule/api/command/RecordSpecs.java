@@ -1,6 +1,6 @@
 package io.github.tiderule.api.command;
 
-import io.github.tiderule.api.service.Settings;
+import io.github.tiderule.api.service.http.Settings;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;

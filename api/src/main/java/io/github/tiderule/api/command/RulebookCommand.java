@@ -1,9 +1,13 @@
 package io.github.tiderule.api.command;
 
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.json.RulebookJson;
-import io.github.tiderule.api.report.RulebookHtml;
-import io.github.tiderule.api.report.RulebookMarkdown;
-import io.github.tiderule.api.report.RulebookText;
+import io.github.tiderule.api.report.rulebook.RulebookHtml;
+import io.github.tiderule.api.report.rulebook.RulebookMarkdown;
+import io.github.tiderule.api.report.rulebook.RulebookText;
 import io.github.tiderule.rules.RuleBase;
 import java.io.IOException;
 import java.util.List;

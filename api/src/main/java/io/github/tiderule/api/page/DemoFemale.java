@@ -1,12 +1,13 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.page.frame.Who;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.service.Call;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
+import io.github.tiderule.api.service.http.Call;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -19,9 +20,6 @@ final class DemoFemale {
 
   /** Where she is said to be, where the browser does not tell where its user is. */
   static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
-
-  /** What marks her, in her name. */
-  static final String MARK = "(invented)";
 
   private static final DateTimeFormatter WRITTEN =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssXXX");
@@ -60,7 +58,7 @@ final class DemoFemale {
         now.toLocalTime().isAfter(DRAWN) ? now.toLocalDate() : now.toLocalDate().minusDays(1);
     Female female =
         recording.addFemale(
-            Documents.of(FEMALE.formatted(MARK, last.minusYears(AGE_YEARS).minusDays(40))));
+            Documents.of(FEMALE.formatted(Who.INVENTED, last.minusYears(AGE_YEARS).minusDays(40))));
     Cycle cycle =
         recording.addSeason(
             female,

@@ -1,8 +1,10 @@
 package io.github.tiderule.api.page;
 
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
 import java.util.List;
 import java.util.Locale;

@@ -1,15 +1,19 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.page.plan.Kept;
+import io.github.tiderule.api.page.plan.Seasons;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.Page;
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
 import java.util.ArrayList;
 import java.util.List;

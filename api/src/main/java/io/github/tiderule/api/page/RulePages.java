@@ -1,10 +1,12 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.page.reasoning.RuleShown;
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Refusal;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
+import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.engine.EngineStep;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;

@@ -1,11 +1,13 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.form.Typed;
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Refusal;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.service.SigningIn;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
+import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
 import java.net.URI;
 import java.net.URLEncoder;

@@ -1,12 +1,14 @@
 package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.record.PastSeasons;
 import io.github.tiderule.api.report.AccuracyReport;
-import io.github.tiderule.api.report.Section;
-import io.github.tiderule.api.service.Answer;
-import io.github.tiderule.api.service.Call;
-import io.github.tiderule.api.service.Route;
+import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.WhelpedSeason;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.paper;
 
-import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Ovulation;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.node.Markup;
-import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
 import java.util.List;
 

@@ -1,10 +1,10 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.AdviceReport;
-import io.github.tiderule.api.report.KeyNames;
-import io.github.tiderule.api.report.LocalWords;
-import io.github.tiderule.api.report.Section;
-import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.api.report.text.LocalWords;
+import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;

@@ -4,7 +4,7 @@ import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
-import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Unit;
 import java.util.List;

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.paper;
 
-import io.github.tiderule.api.report.Section;
 import io.github.tiderule.api.report.TraceReport;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;

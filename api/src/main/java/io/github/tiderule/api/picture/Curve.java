@@ -1,5 +1,7 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;

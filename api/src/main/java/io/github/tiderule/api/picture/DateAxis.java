@@ -1,6 +1,9 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Labels;
+import io.github.tiderule.api.picture.svg.Svg;
+import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

@@ -1,5 +1,9 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Labels;
+import io.github.tiderule.api.picture.svg.Smooth;
+import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.Posterior;
 import io.github.tiderule.engine.Posterior.Likely;

@@ -1,5 +1,8 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Smooth;
+import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.engine.Posterior;
 import io.github.tiderule.engine.Posterior.Expected;
 import io.github.tiderule.rules.fact.Method;

@@ -1,5 +1,9 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Labels;
+import io.github.tiderule.api.picture.svg.Svg;
+
 /**
  * What all parts of a picture share.
  *

@@ -1,5 +1,10 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Hatching;
+import io.github.tiderule.api.picture.svg.Labels;
+import io.github.tiderule.api.picture.svg.Marker;
+import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.Observation;
 import io.github.tiderule.rules.fact.Progesterone;

@@ -1,5 +1,9 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Labels;
+import io.github.tiderule.api.picture.svg.Marker;
+import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.rules.fact.Comparator;
 import io.github.tiderule.rules.fact.Progesterone;
 import io.github.tiderule.rules.fact.ProgesteroneBand;

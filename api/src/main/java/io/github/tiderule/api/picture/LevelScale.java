@@ -1,5 +1,8 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Labels;
+import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.rules.fact.Unit;
 
 /**

@@ -3,7 +3,7 @@
  * it, and its numbers as a table.
  *
  * <p>{@link io.github.tiderule.api.picture.Curve} puts the parts together from top to bottom; each
- * part draws itself into an {@link io.github.tiderule.api.picture.Svg} within a {@link
+ * part draws itself into an {@link io.github.tiderule.api.picture.svg.Svg} within a {@link
  * io.github.tiderule.api.picture.Frame}. Nothing is told by colour alone, and a label that finds no
  * room is left to the table.
  */

@@ -1,5 +1,8 @@
 package io.github.tiderule.api.record;
 
+import io.github.tiderule.api.record.table.KeyedRows;
+import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.record.table.Rows;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;

@@ -1,8 +1,14 @@
 package io.github.tiderule.api.record;
 
+import io.github.tiderule.api.record.table.Conflict;
+import io.github.tiderule.api.record.table.KeyedRows;
+import io.github.tiderule.api.record.table.Keys;
+import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.record.table.Rows;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -10,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The seasons of a record. */
 public final class Cycles {
+
+  private static final int MOST = 1000;
 
   private final Handle handle;
   private final KeyedRows<Cycle> rows;
@@ -42,13 +50,24 @@ public final class Cycles {
     return rows.page("female = :female", Map.of("female", female), wanted);
   }
 
+  /** The seasons of a female, in the order they were added; the first thousand, if need be. */
+  public List<Cycle> all(String female) {
+    return of(female, new Page.Wanted("", MOST)).items();
+  }
+
   /** Adds a season that was found to be a good cycle file now, or at the moment given. */
   public Cycle add(
       String female, String document, @Nullable Instant asOf, String person, Instant now) {
     return add(female, document, asOf, asOf == null ? now : asOf, person, now);
   }
 
-  Cycle add(
+  /**
+   * Adds a season that was found to be a good cycle file at another moment, as one that is taken
+   * in.
+   *
+   * @param seenAt the moment of that
+   */
+  public Cycle add(
       String female,
       String document,
       @Nullable Instant asOf,

@@ -67,7 +67,7 @@ public final class EarlierSeasons {
   /** Reads the seasons of a female. */
   public static EarlierSeasons of(Ledger ledger, Female female) {
     List<Season> seasons = new ArrayList<>();
-    for (Cycle cycle : Transfer.seasons(ledger, female)) {
+    for (Cycle cycle : ledger.cycles().all(female.key())) {
       List<String> observations = CycleText.documents(ledger.entries().current(cycle.key()));
       String file = CycleText.of(cycle.seenAt(), NOBODY, cycle.document(), observations);
       // a season that cannot be read any more tells the next one nothing

@@ -1,5 +1,10 @@
 package io.github.tiderule.api.record;
 
+import io.github.tiderule.api.record.table.Conflict;
+import io.github.tiderule.api.record.table.KeyedRows;
+import io.github.tiderule.api.record.table.Keys;
+import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.record.table.Rows;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;

@@ -7,7 +7,8 @@ public final class Ledger {
 
   private final Handle handle;
 
-  Ledger(Handle handle) {
+  /** What one transaction reads and writes by its handle. */
+  public Ledger(Handle handle) {
     this.handle = handle;
   }
 

@@ -4,6 +4,7 @@ import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
 import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.WhelpedSeason;
 import io.github.tiderule.engine.advice.Advice;
@@ -68,7 +69,7 @@ public record PastSeasons(List<Past> whelped, int others) {
       Page<Female> page = females.apply(wanted);
       for (Female female : page.items()) {
         @Nullable EarlierSeasons earlier = null;
-        for (Cycle cycle : Transfer.seasons(ledger, female)) {
+        for (Cycle cycle : ledger.cycles().all(female.key())) {
           @Nullable String on = whelpedOn(cycle);
           if (on == null) {
             others++;

@@ -1,5 +1,7 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Disagreement;

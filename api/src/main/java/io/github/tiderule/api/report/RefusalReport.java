@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.problem.Problem;
+import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.words.Texts;
 import java.util.List;
 

@@ -1,5 +1,8 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.report.rulebook.ConditionLines;
+import io.github.tiderule.api.report.text.ObservationWords;
+import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;

@@ -1,5 +1,12 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.report.rulebook.ConditionLines;
+import io.github.tiderule.api.report.text.Columns;
+import io.github.tiderule.api.report.text.LocalWords;
+import io.github.tiderule.api.report.text.ObservationWords;
+import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.PlainNumber;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;

@@ -3,8 +3,12 @@ package io.github.tiderule.api.service;
 import io.github.tiderule.api.json.Document;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.RulebookJson;
-import io.github.tiderule.api.report.RulebookHtml;
-import io.github.tiderule.api.report.RulebookMarkdown;
+import io.github.tiderule.api.report.rulebook.RulebookHtml;
+import io.github.tiderule.api.report.rulebook.RulebookMarkdown;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
+import io.github.tiderule.api.service.http.Route;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -56,7 +60,7 @@ final class BookRoutes {
   private static Answer rulebook(Call call) {
     String accept = call.header("Accept").orElse("");
     if (accept.contains("text/html")) {
-      allowStyle(call);
+      call.mayStyleItself();
       return Answer.text(HTML, RulebookHtml.text(call.environment().rules().get()));
     }
     if (accept.contains("text/markdown")) {
@@ -71,15 +75,8 @@ final class BookRoutes {
   }
 
   private static Answer page(Call call) {
-    allowStyle(call);
+    call.mayStyleItself();
     return Answer.text(HTML, ContractPage.text(resource(CONTRACT)));
-  }
-
-  private static void allowStyle(Call call) {
-    call.context()
-        .header(
-            "Content-Security-Policy",
-            "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
   }
 
   private static Answer schema(Call call) {

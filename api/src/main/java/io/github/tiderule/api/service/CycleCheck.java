@@ -5,6 +5,8 @@ import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.record.CycleText;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.engine.CycleRecord;
 import java.time.Instant;
 import java.util.List;

@@ -1,7 +1,11 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.record.Female;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Body;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Route;
 import java.util.List;
 
 /** Who she is, and who may see her. */

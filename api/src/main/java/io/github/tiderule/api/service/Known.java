@@ -3,8 +3,10 @@ package io.github.tiderule.api.service;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
-import io.github.tiderule.api.record.Keys;
 import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.table.Keys;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
 import java.util.Optional;
 import java.util.function.Function;
 

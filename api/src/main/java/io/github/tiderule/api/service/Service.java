@@ -1,7 +1,17 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.access.People;
-import io.github.tiderule.api.record.Unavailable;
+import io.github.tiderule.api.record.store.Unavailable;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Caller;
+import io.github.tiderule.api.service.http.Environment;
+import io.github.tiderule.api.service.http.Gate;
+import io.github.tiderule.api.service.http.Guard;
+import io.github.tiderule.api.service.http.Refusal;
+import io.github.tiderule.api.service.http.Route;
+import io.github.tiderule.api.service.http.Settings;
+import io.github.tiderule.api.service.http.Site;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.SampleAdvice;
+import io.github.tiderule.api.command.stream.ExitStatus;
 import io.github.tiderule.api.json.Schemas;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.LookBack;

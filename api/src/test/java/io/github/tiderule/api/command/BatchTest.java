@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.SampleAdvice;
+import io.github.tiderule.api.command.stream.ExitStatus;
 import io.github.tiderule.api.json.Schemas;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;

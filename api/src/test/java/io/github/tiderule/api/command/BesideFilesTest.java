@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.github.tiderule.api.SampleAdvice;
+import io.github.tiderule.api.command.stream.ExitStatus;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.emptyString;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
+import io.github.tiderule.api.command.stream.ExitStatus;
 import io.github.tiderule.api.json.Schemas;
 import io.github.tiderule.engine.Tiderule;
 import java.io.IOException;

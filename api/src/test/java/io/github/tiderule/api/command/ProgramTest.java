@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.startsWith;
 
 import io.github.tiderule.api.Documents;
 import io.github.tiderule.api.SampleAdvice;
+import io.github.tiderule.api.command.stream.ExitStatus;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.Schemas;

@@ -1,6 +1,8 @@
 package io.github.tiderule.api.command;
 
 import io.github.tiderule.api.SampleAdvice;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.days.StudPlan;

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.emptyString;
 import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.api.Documents;
+import io.github.tiderule.api.command.stream.ExitStatus;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

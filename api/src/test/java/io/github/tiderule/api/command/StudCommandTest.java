@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.emptyString;
 import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.api.Documents;
+import io.github.tiderule.api.command.stream.ExitStatus;
 import io.github.tiderule.api.json.Schemas;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -6,7 +6,7 @@ import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.api.record.Entry;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.Desk;
 import java.time.Duration;
 import java.util.List;

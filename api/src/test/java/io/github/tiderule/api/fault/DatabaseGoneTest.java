@@ -5,8 +5,8 @@ import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThan;
 
-import io.github.tiderule.api.record.Address;
-import io.github.tiderule.api.record.PostgresServer;
+import io.github.tiderule.api.record.store.Address;
+import io.github.tiderule.api.record.store.PostgresServer;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;

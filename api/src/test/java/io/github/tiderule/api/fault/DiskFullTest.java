@@ -4,7 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThan;
 
-import io.github.tiderule.api.record.Address;
+import io.github.tiderule.api.record.store.Address;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

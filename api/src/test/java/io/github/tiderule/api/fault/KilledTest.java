@@ -4,7 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.api.record.Address;
+import io.github.tiderule.api.record.store.Address;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;

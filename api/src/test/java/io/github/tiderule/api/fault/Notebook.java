@@ -3,11 +3,11 @@ package io.github.tiderule.api.fault;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.api.record.Address;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.GivenAdvice;
-import io.github.tiderule.api.record.Page;
-import io.github.tiderule.api.record.Store;
+import io.github.tiderule.api.record.store.Address;
+import io.github.tiderule.api.record.store.Store;
+import io.github.tiderule.api.record.table.Page;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;

@@ -3,7 +3,7 @@ package io.github.tiderule.api.fault;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.api.record.Address;
+import io.github.tiderule.api.record.store.Address;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;

@@ -13,7 +13,7 @@ import static org.hamcrest.Matchers.startsWith;
 
 import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.record.Entry;
-import io.github.tiderule.api.record.Page;
+import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.Desk;
 import java.io.IOException;
 import java.net.URI;

@@ -13,7 +13,7 @@ import io.github.tiderule.api.InventedAdvice;
 import io.github.tiderule.api.Seasons;
 import io.github.tiderule.api.Seasons.Season;
 import io.github.tiderule.api.node.Characters;
-import io.github.tiderule.api.report.KeyNames;
+import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.github.tiderule.api.Documents;
+import io.github.tiderule.api.service.http.Settings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.oneOf;
 
 import io.github.tiderule.api.Documents;
+import io.github.tiderule.api.service.http.Settings;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;

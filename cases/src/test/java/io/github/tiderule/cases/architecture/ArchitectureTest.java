@@ -142,6 +142,11 @@ class ArchitectureTest {
   static final ArchRule DOORS_MAKE_NO_CIRCLE =
       slices().matching("io.github.tiderule.api.(*)..").should().beFreeOfCycles();
 
+  /** Nor does any package of them with another, however deep. */
+  @ArchTest
+  static final ArchRule PACKAGES_OF_DOORS_MAKE_NO_CIRCLE =
+      slices().matching("io.github.tiderule.api.(**)").should().beFreeOfCycles();
+
   /** The service and the record are told the time, so that tests can tell it. */
   @ArchTest
   static final ArchRule RECORD_AND_SERVICE_READ_NO_CLOCK =

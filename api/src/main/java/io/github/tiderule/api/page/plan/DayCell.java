@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.plan;
 
-import io.github.tiderule.api.report.KeyNames;
-import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;

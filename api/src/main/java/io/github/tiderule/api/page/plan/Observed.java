@@ -2,7 +2,7 @@ package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.record.Entry;
-import io.github.tiderule.api.report.KeyNames;
+import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.ObservationNote;

@@ -2,9 +2,9 @@ package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
-import io.github.tiderule.api.report.KeyNames;
-import io.github.tiderule.api.report.ObservationWords;
-import io.github.tiderule.api.report.Section;
+import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.api.report.text.ObservationWords;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;

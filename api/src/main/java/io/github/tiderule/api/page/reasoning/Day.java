@@ -1,6 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;

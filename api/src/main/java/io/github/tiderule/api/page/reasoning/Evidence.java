@@ -4,7 +4,7 @@ import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
-import io.github.tiderule.api.report.Shares;
+import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.report.LocalWords;
+import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.engine.advice.TraceLine;
 import java.time.DateTimeException;
 import java.time.LocalDate;

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.report.PlainNumber;
+import io.github.tiderule.api.report.text.PlainNumber;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.EngineStep;
 import io.github.tiderule.rules.RuleBase;

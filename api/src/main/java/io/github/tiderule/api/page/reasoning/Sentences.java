@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.report.KeyNames;
-import io.github.tiderule.api.report.ObservationWords;
+import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import java.time.LocalDate;

@@ -1,0 +1,149 @@
+package io.github.tiderule.api.record.store;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Collections;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * A whole record in one file, history and users included. The file is itself an embedded record,
+ * whatever database it was taken from; so a backup also moves a record from one kind to the other.
+ */
+public final class Backup {
+
+  private static final int BATCH = 500;
+
+  /** In an order in which no row comes before one it refers to. */
+  private static final List<String> TABLES =
+      List.of(
+          "person",
+          "session",
+          "api_token",
+          "audit",
+          "female",
+          "cycle",
+          "revision",
+          "entry",
+          "advice",
+          "review",
+          "kept_answer");
+
+  private Backup() {}
+
+  /**
+   * Writes a record as it is at one moment. It can be in use meanwhile.
+   *
+   * @throws IllegalArgumentException if the file is there already
+   * @throws UncheckedIOException if it cannot be written
+   */
+  public static void write(Store store, Path file) {
+    if (Files.exists(file)) {
+      throw new IllegalArgumentException(file + " is there already; a backup overwrites nothing");
+    }
+    if (store.isEmbedded()) {
+      store.read(
+          ledger -> ledger.handle().execute("VACUUM INTO ?", file.toAbsolutePath().toString()));
+    } else {
+      try (Store copy = Store.open(Address.ofFile(file))) {
+        store.readAtOneMoment(from -> copy.change(to -> copy(from.handle(), to.handle())));
+        copy.read(ledger -> ledger.handle().execute("PRAGMA wal_checkpoint(TRUNCATE)"));
+      }
+    }
+    flush(file);
+  }
+
+  private static void flush(Path file) {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Fills a record from a backup, wholly or not at all.
+   *
+   * @return how many rows it holds
+   * @throws IllegalArgumentException if the file is no whole backup, or the record is not empty
+   */
+  public static int restore(Path file, Store store) {
+    if (!Files.isRegularFile(file)) {
+      throw new IllegalArgumentException("there is no file " + file);
+    }
+    try (Store backup = Store.open(Address.ofFile(file))) {
+      String sound =
+          backup.read(
+              ledger ->
+                  ledger
+                      .handle()
+                      .createQuery("PRAGMA integrity_check")
+                      .mapTo(String.class)
+                      .first());
+      if (!sound.equals("ok")) {
+        throw new IllegalArgumentException(file + " is damaged: " + sound);
+      }
+      return store.change(
+          to -> {
+            if (!isEmpty(to.handle())) {
+              throw new IllegalArgumentException(
+                  "the record is not empty; restore into a new one, and nothing gets lost");
+            }
+            return backup.readAtOneMoment(from -> copy(from.handle(), to.handle()));
+          });
+    }
+  }
+
+  private static boolean isEmpty(Handle handle) {
+    return handle.createQuery("SELECT count(*) FROM person").mapTo(Long.class).one() == 0;
+  }
+
+  private static int copy(Handle from, Handle to) {
+    try {
+      int rows = 0;
+      for (String table : TABLES) {
+        rows += copy(table, from.getConnection(), to.getConnection());
+      }
+      return rows;
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static int copy(String table, Connection from, Connection to) throws SQLException {
+    int rows = 0;
+    try (Statement select = from.createStatement();
+        ResultSet read = select.executeQuery("SELECT * FROM " + table)) {
+      int columns = read.getMetaData().getColumnCount();
+      StringBuilder names = new StringBuilder();
+      for (int i = 1; i <= columns; i++) {
+        names.append(i == 1 ? "" : ", ").append(read.getMetaData().getColumnName(i));
+      }
+      String places = String.join(", ", Collections.nCopies(columns, "?"));
+      String insert = "INSERT INTO " + table + " (" + names + ") VALUES (" + places + ")";
+      try (PreparedStatement write = to.prepareStatement(insert)) {
+        while (read.next()) {
+          for (int i = 1; i <= columns; i++) {
+            write.setObject(i, read.getObject(i));
+          }
+          write.addBatch();
+          rows++;
+          if (rows % BATCH == 0) {
+            write.executeBatch();
+          }
+        }
+        write.executeBatch();
+      }
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,50 @@
+package io.github.tiderule.api.report.rulebook;
+
+import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.rules.Concern;
+import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.RuleCard;
+import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.parameter.Parameter;
+import io.github.tiderule.rules.source.Source;
+
+/** The rule book as plain text of at most 80 columns. */
+public final class RulebookText {
+
+  private RulebookText() {}
+
+  /** The text, each line ended by a line feed. */
+  public static String text(RuleBase rules) {
+    Page page = new Page();
+    page.line("Rule book");
+    page.line(RulebookWords.summary(rules));
+    page.line(rules.fingerprint());
+    RulebookWords.localNotes(rules).forEach(note -> page.hanging(0, "-", note));
+    for (Stage stage : Stage.values()) {
+      page.heading("Stage " + stage.word());
+      rules.concerns().stream()
+          .filter(concern -> concern.stage() == stage)
+          .forEach(concern -> concern(page, rules, concern));
+    }
+    page.heading("Sources, and how each was read");
+    for (Source source : rules.sources().all()) {
+      page.hanging(2, source.key() + ":", source.citation() + " Read as: " + source.readAs() + ".");
+    }
+    return page.toString();
+  }
+
+  private static void concern(Page page, RuleBase rules, Concern concern) {
+    page.gap();
+    page.line(concern.title());
+    for (RuleCard card : concern.cards()) {
+      page.gap();
+      page.hanging(2, card.id(), card.title());
+      page.indented(4, card.sentence());
+      page.indented(4, card.why());
+      for (Parameter parameter : RulebookWords.parameters(rules, card)) {
+        page.hanging(4, "-", parameter.id() + ": " + RulebookWords.value(parameter));
+      }
+      page.hanging(4, "by:", String.join(", ", card.sources()));
+    }
+  }
+}
