@@ -19,6 +19,15 @@ public record Dose(
   /** Beyond what anybody counts, and enough that a product of round shares is round. */
   private static final int DIGITS = 12;
 
+  /** Whether a count found nothing usable: no sperm, none that swims forward or none normal. */
+  public boolean none() {
+    return isZero(totalSperm) || isZero(progressivelyMotilePercent) || isZero(normalPercent);
+  }
+
+  private static boolean isZero(@Nullable Double counted) {
+    return counted != null && counted == 0;
+  }
+
   /**
    * Usable sperm: total × share progressively motile × share normal (thomas-2013); empty unless all
    * three are known.
