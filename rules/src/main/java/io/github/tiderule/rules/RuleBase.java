@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.drools.model.Model;
@@ -96,24 +98,28 @@ public final class RuleBase {
    *     or parameter
    */
   public static RuleBase load() {
-    Parameters parameters = Parameters.load();
-    Sources sources = Sources.load();
-    RuleTexts texts = RuleTexts.load();
+    // most of a short run is spent here, so the texts are read while the rules are compiled
+    ForkJoinTask<RuleTexts> reading = ForkJoinPool.commonPool().submit(RuleTexts::load);
     Map<Stage, List<String>> models = CompiledRules.byStage();
-    // stages are compiled side by side: most of a short run is spent here
-    Map<Stage, StageRules> stages =
+    Map<Stage, Compiled> compiledStages =
         Arrays.stream(Stage.values())
             .parallel()
             .collect(
                 Collectors.toConcurrentMap(
-                    stage -> stage,
-                    stage ->
-                        stageRules(
-                            stage,
-                            models.getOrDefault(stage, List.of()),
-                            texts,
-                            sources,
-                            parameters)));
+                    stage -> stage, stage -> compiled(models.getOrDefault(stage, List.of()))));
+    Parameters parameters = Parameters.load();
+    Sources sources = Sources.load();
+    RuleTexts texts = reading.join();
+    Map<Stage, StageRules> stages = new EnumMap<>(Stage.class);
+    compiledStages.forEach(
+        (stage, rules) ->
+            stages.put(
+                stage,
+                new StageRules(
+                    rules.base(),
+                    RuleCards.of(stage, rules.base(), texts, sources, parameters),
+                    rules.models(),
+                    texts)));
     int compiled = stages.values().stream().mapToInt(rules -> rules.cards().size()).sum();
     if (compiled != texts.count()) {
       throw new IllegalStateException(
@@ -129,21 +135,15 @@ public final class RuleBase {
             .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
             .toList();
     return new RuleBase(
-        new EnumMap<>(stages),
-        parameters,
-        sources,
-        cards,
-        concerns(cards, texts),
-        texts.fingerprint(),
-        null);
+        stages, parameters, sources, cards, concerns(cards, texts), texts.fingerprint(), null);
   }
 
-  private static StageRules stageRules(
-      Stage stage, List<String> models, RuleTexts texts, Sources sources, Parameters parameters) {
-    List<Model> loaded = CompiledRules.models(models);
-    KieBase base = KieBaseBuilder.createKieBaseFromModel(loaded);
-    return new StageRules(
-        base, RuleCards.of(stage, base, texts, sources, parameters), loaded, texts);
+  /** The rules of one stage as they are run. */
+  private record Compiled(List<Model> models, KieBase base) {}
+
+  private static Compiled compiled(List<String> names) {
+    List<Model> models = CompiledRules.models(names);
+    return new Compiled(models, KieBaseBuilder.createKieBaseFromModel(models));
   }
 
   /** The same rules compiled otherwise; for holding that this makes no difference. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,6 +30,7 @@ final class RuleTexts {
   private final SortedMap<String, String> bodies;
   private final Map<String, String> files;
   private final Map<String, String> texts;
+  private final Map<String, Map<String, Class<?>>> imports = new ConcurrentHashMap<>();
   private final String fingerprint;
 
   private RuleTexts(
@@ -137,10 +139,14 @@ final class RuleTexts {
 
   /** The classes that a rule's conditions may name, by simple name. */
   Map<String, Class<?>> imports(String rule) {
+    return imports.computeIfAbsent(file(rule), file -> imports(rule, texts.getOrDefault(file, "")));
+  }
+
+  private static Map<String, Class<?>> imports(String rule, String text) {
     Map<String, Class<?>> imports = new HashMap<>();
     imports.put("Math", Math.class);
     imports.put("Double", Double.class);
-    Matcher matcher = IMPORT.matcher(texts.getOrDefault(file(rule), ""));
+    Matcher matcher = IMPORT.matcher(text);
     while (matcher.find()) {
       String name = matcher.group(1);
       try {
@@ -149,7 +155,7 @@ final class RuleTexts {
         throw new IllegalStateException("rule " + rule + " imports what is not there: " + name, e);
       }
     }
-    return imports;
+    return Map.copyOf(imports);
   }
 
   String fingerprint() {

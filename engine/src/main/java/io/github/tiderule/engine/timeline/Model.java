@@ -99,6 +99,7 @@ final class Model {
     List<CSVRecord> rows = Parameters.plateaus().rows();
     double sum = rows.stream().mapToDouble(row -> number(row, "weight")).sum();
     return rows.stream()
+        .parallel()
         .map(
             row ->
                 new Plateau(

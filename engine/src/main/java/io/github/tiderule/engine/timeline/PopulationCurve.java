@@ -17,6 +17,12 @@ final class PopulationCurve {
   private static final double LAST = 130;
   private static final double PER_DAY = 64;
 
+  /** Standard deviation of when a rest has come on, days. */
+  private static final double COMES_ON = 0.5;
+
+  /** Standard deviations from there at which it is 0 or 1 to the last bit that counts. */
+  private static final double FAR = 9;
+
   /**
    * Log of the level and its basal share, one after the other, since both are asked for at once.
    */
@@ -60,7 +66,9 @@ final class PopulationCurve {
   PopulationCurve withRest(double days, double ngPerMl) {
     double[] logMean = new double[table.length / 2];
     for (int i = 0; i < logMean.length; i++) {
-      double rest = ngPerMl * Normal.cdf((FIRST + i / PER_DAY + days) / 0.5);
+      double on = (FIRST + i / PER_DAY + days) / COMES_ON;
+      // the table is long, and away from where the rest comes on there is nothing to work out
+      double rest = ngPerMl * (on < -FAR ? 0 : on > FAR ? 1 : Normal.cdf(on));
       logMean[i] = 0.25 * Math.log(Math.pow(Math.exp(table[2 * i]), 4) + Math.pow(rest, 4));
     }
     return new PopulationCurve(logMean, basal);
