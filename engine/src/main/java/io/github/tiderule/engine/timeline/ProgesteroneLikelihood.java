@@ -91,9 +91,10 @@ final class ProgesteroneLikelihood {
     }
     for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
       Model.Plateau plateau = model.plateaus.get(p);
+      double logWeight = plateau.logShare() + logPlateauPart();
       for (int i = 0; i < into.length; i++) {
         place(plateau, peaks.at(i));
-        term.addTo(into[i], plateau.logShare() + logPlateauPart());
+        term.addTo(into[i], logWeight);
       }
     }
   }
@@ -117,16 +118,18 @@ final class ProgesteroneLikelihood {
    */
   void foresee(int i, Lattice peaks, double usual, double resting, Normals[] into) {
     for (int r = stride / 2; r < rates.length; r += stride) {
+      double logWeight = Math.log(usual) + logRateWeights[r];
       for (int j = 0; j < into.length; j++) {
         place(rates[r], peaks.at(j));
-        term.foresee(i, Math.log(usual) + logRateWeights[r], into[j]);
+        term.foresee(i, logWeight, into[j]);
       }
     }
     for (int p = plateauStride / 2; p < model.plateaus.size(); p += plateauStride) {
       Model.Plateau plateau = model.plateaus.get(p);
+      double logWeight = Math.log(resting) + plateau.logShare() + logPlateauPart();
       for (int j = 0; j < into.length; j++) {
         place(plateau, peaks.at(j));
-        term.foresee(i, Math.log(resting) + plateau.logShare() + logPlateauPart(), into[j]);
+        term.foresee(i, logWeight, into[j]);
       }
     }
   }
