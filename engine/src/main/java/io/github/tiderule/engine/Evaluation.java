@@ -1,10 +1,29 @@
 package io.github.tiderule.engine;
 
+import io.github.tiderule.engine.action.ActionChoice;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.explain.Disagreements;
+import io.github.tiderule.engine.explain.NearMisses;
+import io.github.tiderule.engine.explain.ObservationNotes;
+import io.github.tiderule.engine.explain.TraceBook;
+import io.github.tiderule.engine.explain.Warnings;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.SoFar;
+import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dating;
+import io.github.tiderule.engine.season.Findings;
+import io.github.tiderule.engine.season.Gathering;
+import io.github.tiderule.engine.season.Part;
+import io.github.tiderule.engine.season.SeasonAhead;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.sheet.SheetMaking;
+import io.github.tiderule.engine.testing.Testing;
 import io.github.tiderule.engine.timeline.Estimate;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
@@ -20,12 +39,11 @@ import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.fact.CaesareanDay;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +68,11 @@ final class Evaluation {
     this.cycle = sheet.cycle();
     this.moment = new Moment(cycle.asOf(), cycle.zone());
     this.clock = new Clock(cycle.zone());
+  }
+
+  /** The advice as it was at an earlier moment. */
+  private Advice adviceAt(Instant moment) {
+    return new Evaluation(tools, cycle.knownAt(moment)).advice();
   }
 
   Advice advice() {
@@ -157,7 +180,7 @@ final class Evaluation {
                 : course.whelping(),
             course == null ? null : course.pregnancy(care, !findings.vetOnly()),
             course == null || silent ? null : course.caesarean(care, caesareanDays),
-            course == null || findings.vetOnly() ? null : course.lookBack(),
+            course == null || findings.vetOnly() ? null : course.lookBack(this::adviceAt),
             questions(reading),
             warnings(care),
             dating == null ? List.of() : dating.influence(),
@@ -232,24 +255,7 @@ final class Evaluation {
   }
 
   private static List<Warning> warnings(StageResult care) {
-    return warnings(Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care)));
-  }
-
-  /** Cautions as they are told, the gravest first and none twice. */
-  static List<Warning> warnings(Stream<StageResult.Ruled<Caution>> cautions) {
-    return cautions
-        .sorted(
-            Comparator.comparing((StageResult.Ruled<Caution> ruled) -> ruled.conclusion().level())
-                .thenComparing(ruled -> ruled.rule().id()))
-        .map(
-            ruled ->
-                new Warning(
-                    ruled.conclusion().level().name().toLowerCase(Locale.ROOT),
-                    ruled.conclusion().sentence(),
-                    ruled.rule().id(),
-                    ruled.rule().sources()))
-        .distinct()
-        .toList();
+    return Warnings.of(Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care)));
   }
 
   private static List<Awaited> awaited(StageResult... results) {

@@ -1,8 +1,10 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.engine.days.StudServices;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;

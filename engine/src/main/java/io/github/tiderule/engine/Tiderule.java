@@ -1,7 +1,8 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
+import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.parameter.Overlay;
 import java.time.Instant;

@@ -12,7 +12,7 @@ import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.json.StudJson;
 import io.github.tiderule.api.report.StudReport;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.engine.days.StudServices;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,0 +1,291 @@
+package io.github.tiderule.engine.action;
+
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dating;
+import io.github.tiderule.engine.season.Findings;
+import io.github.tiderule.engine.season.SeasonAhead;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.testing.Testing;
+import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.care.Caution;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.conclusion.reading.Held;
+import io.github.tiderule.rules.conclusion.reading.Question;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Says in one sentence what to do now, and until when that holds. */
+public final class ActionChoice {
+
+  private final Tools tools;
+  private final CycleRecord cycle;
+  private final Clock clock;
+  private final Findings findings;
+  private final StageResult reading;
+  private final StageResult care;
+  private final @Nullable Dating dating;
+  private final @Nullable PregnancyCourse course;
+  private final @Nullable Breeding breeding;
+  private final @Nullable NextTest test;
+  private final @Nullable Bred bred;
+  private final MatingChoice mating;
+
+  public ActionChoice(
+      Tools tools,
+      CycleRecord cycle,
+      Clock clock,
+      Findings findings,
+      StageResult reading,
+      StageResult care,
+      @Nullable Dating dating,
+      @Nullable PregnancyCourse course,
+      @Nullable Breeding breeding,
+      @Nullable Testing testing,
+      @Nullable Bred bred) {
+    this.tools = tools;
+    this.cycle = cycle;
+    this.clock = clock;
+    this.findings = findings;
+    this.reading = reading;
+    this.care = care;
+    this.dating = dating;
+    this.course = course;
+    this.breeding = breeding;
+    this.test = testing == null ? null : testing.nextTest();
+    this.bred = bred;
+    mating =
+        new MatingChoice(
+            tools,
+            cycle,
+            clock,
+            findings,
+            dating,
+            breeding,
+            test,
+            testing == null ? null : testing.forecast());
+  }
+
+  /** What to do now. */
+  public Action action() {
+    return vet()
+        .or(this::closed)
+        .or(() -> SeasonAhead.action(cycle, care))
+        .or(this::answer)
+        .or(mating::onForecast)
+        .or(mating::breedOrBook)
+        .or(this::passed)
+        .or(this::noTimeLeft)
+        .or(this::testing)
+        .orElseGet(this::nothing);
+  }
+
+  private Optional<Action> vet() {
+    List<StageResult.Ruled<Caution>> grave =
+        care.ruled(Caution.class)
+            .filter(
+                ruled ->
+                    ruled.conclusion().level() == CautionLevel.STOP
+                        || (ruled.conclusion().level() == CautionLevel.VET
+                            && !ruled.conclusion().observations().isEmpty()))
+            .toList();
+    boolean stop =
+        grave.stream().anyMatch(ruled -> ruled.conclusion().level() == CautionLevel.STOP);
+    if (grave.isEmpty() && !findings.vetOnly()) {
+      return Optional.empty();
+    }
+    String headline =
+        stop
+            ? pastBreeding()
+                ? "Call a vet now; everything else waits."
+                : "See a vet today; nothing about breeding days matters until then."
+            : findings.vetOnly()
+                ? "See a vet before any plan: these values cannot be read without one."
+                : pastBreeding()
+                    ? "Have a vet examine her today."
+                    : "Have a vet examine her before she is bred.";
+    List<String> because =
+        care.ruled(Caution.class)
+            .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
+            .map(ruled -> ruled.rule().id())
+            .distinct()
+            .toList();
+    return Optional.of(new Action(Now.VET, headline, because));
+  }
+
+  private boolean pastBreeding() {
+    return course != null && course.pastBreeding();
+  }
+
+  /** Whether nothing of the season is left to time. */
+  public boolean seasonOver() {
+    return closed().or(this::passed).isPresent();
+  }
+
+  /** Where it is known what became of the season, nothing is left to time. */
+  private Optional<Action> closed() {
+    return findings.findings().stream()
+        .filter(f -> f.kind() == FindingKind.WHELPED || f.kind() == FindingKind.NOT_PREGNANT)
+        .findFirst()
+        .map(
+            found ->
+                new Action(
+                    Now.PASSED,
+                    found.kind() == FindingKind.WHELPED
+                        ? "She has whelped; nothing is left to time this season."
+                        : "She is not pregnant; nothing is left to time this season.",
+                    List.of(EngineStep.WHELPING.id())));
+  }
+
+  private Optional<Action> answer() {
+    Set<String> held =
+        reading.all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
+    Optional<Instant> lastUsed =
+        findings.levels().stream().map(level -> level.at()).max(Instant::compareTo);
+    return reading
+        .ruled(Question.class)
+        .filter(ruled -> held.contains(ruled.conclusion().about()))
+        .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
+        .findFirst()
+        .map(
+            ruled ->
+                new Action(
+                    Now.ANSWER,
+                    "Answer the question about "
+                        + ruled.conclusion().about()
+                        + " first; until then it is not used.",
+                    List.of(ruled.rule().id())));
+  }
+
+  private Instant drawn(String id) {
+    return cycle.observations().stream()
+        .filter(observation -> observation.id().equals(id))
+        .map(observation -> observation.at())
+        .findFirst()
+        .orElse(Instant.MIN);
+  }
+
+  private Optional<Action> passed() {
+    if (dating == null || timesAreMissing() || (breeding != null && breeding.best().isPresent())) {
+      return Optional.empty();
+    }
+    List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
+    @Nullable Whelping whelping = course == null ? null : course.whelping();
+    if (bred != null
+        && whelping != null
+        && (behind() || (breeding != null && !breeding.dosesLeft()))) {
+      return Optional.of(
+          new Action(
+              Now.PASSED,
+              "She is bred and nothing is left to time; whelping about "
+                  + clock.day(whelping.median().toInstant())
+                  + ".",
+              List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
+    }
+    boolean smearFirst = test != null && findings.lateByValueAlone();
+    return behind() && !smearFirst
+        ? Optional.of(
+            new Action(
+                Now.PASSED,
+                "This season's time for breeding is over; no day ahead would meet her eggs.",
+                because))
+        : Optional.empty();
+  }
+
+  /** Whether a breeding would still do, yet none of the times given for it is left. */
+  private boolean timesAreMissing() {
+    return dating != null
+        && bred == null
+        && breeding == null
+        && Breeding.shareNow(tools, cycle, dating) > tools.value("planning.possible-share");
+  }
+
+  /** Whether ovulation has passed, nine times in ten and more. */
+  private boolean behind() {
+    return dating != null && dating.quantile(0.95).isBefore(cycle.asOf());
+  }
+
+  /** Where every time that stud and clinic gave is gone or out of reach, others are asked for. */
+  private Optional<Action> noTimeLeft() {
+    return timesAreMissing()
+        ? Optional.of(
+            new Action(
+                Now.ANSWER,
+                "None of the times given can be used any more: ask stud or clinic for others.",
+                List.of(EngineStep.PLAN.id())))
+        : Optional.empty();
+  }
+
+  private Optional<Action> testing() {
+    if (test == null) {
+      return Optional.empty();
+    }
+    String what =
+        switch (test.kind()) {
+          case "lh" -> "Test LH on ";
+          case "cytology" -> "Take a smear on ";
+          default ->
+              test.also().isEmpty()
+                  ? "Test progesterone on "
+                  : "Test progesterone, and LH on the same blood, on ";
+        };
+    String how =
+        findings.levels().isEmpty()
+            ? "; do not breed by the day count alone."
+            : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
+    String headline = what + clock.dayAndTime(test.at().toInstant()) + how;
+    return Optional.of(new Action(Now.TEST, headline, test.because()));
+  }
+
+  private Action nothing() {
+    if (dating == null) {
+      return new Action(
+          Now.TEST,
+          "Nothing dates this season yet: test progesterone and note the first blood.",
+          List.of(EngineStep.TIMELINE.id()));
+    }
+    return breeding != null && breeding.first().isPresent()
+        ? new Action(
+            Now.BOOK,
+            "Plan for " + clock.day(breeding.first().get().middle()) + "; no further test is due.",
+            List.of(EngineStep.PLAN.id()))
+        : new Action(
+            Now.TEST,
+            "No day can be planned yet; test again before deciding.",
+            List.of(EngineStep.TIMELINE.id()));
+  }
+
+  /** The advice should be asked for again by then. */
+  public Instant validUntil() {
+    Instant until = cycle.asOf().plus(3, ChronoUnit.DAYS);
+    if (test != null && test.at().toInstant().isAfter(cycle.asOf())) {
+      until = earlier(until, test.at().toInstant());
+    }
+    if (breeding != null && breeding.first().isPresent()) {
+      Slot first = breeding.first().get();
+      for (Instant end : List.of(first.decideBy(), first.to())) {
+        until = end.isAfter(cycle.asOf()) ? earlier(until, end) : until;
+      }
+    }
+    return until;
+  }
+
+  private static Instant earlier(Instant a, Instant b) {
+    return a.isBefore(b) ? a : b;
+  }
+}

@@ -1,0 +1,137 @@
+package io.github.tiderule.engine.action;
+
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Commitments;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dating;
+import io.github.tiderule.engine.season.Findings;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.rules.fact.Hours;
+import io.github.tiderule.rules.fact.semen.Semen;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says whether it is time to breed, to book, or to decide on a forecast. */
+final class MatingChoice {
+
+  private final Tools tools;
+  private final CycleRecord cycle;
+  private final Clock clock;
+  private final Findings findings;
+  private final @Nullable Dating dating;
+  private final @Nullable Breeding breeding;
+  private final @Nullable NextTest test;
+  private final @Nullable OnForecast forecast;
+
+  MatingChoice(
+      Tools tools,
+      CycleRecord cycle,
+      Clock clock,
+      Findings findings,
+      @Nullable Dating dating,
+      @Nullable Breeding breeding,
+      @Nullable NextTest test,
+      @Nullable OnForecast forecast) {
+    this.tools = tools;
+    this.cycle = cycle;
+    this.clock = clock;
+    this.findings = findings;
+    this.dating = dating;
+    this.breeding = breeding;
+    this.test = test;
+    this.forecast = forecast;
+  }
+
+  /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
+  Optional<Action> onForecast() {
+    if (forecast == null || !forecast.cheaperMistake().equals("act")) {
+      return Optional.empty();
+    }
+    Instant by = forecast.decideBy().toInstant();
+    return Optional.of(
+        new Action(
+            Now.BOOK,
+            "Decide on the forecast "
+                + (by.isAfter(cycle.asOf()) ? "by " + clock.dayAndTime(by) : "now")
+                + ": no progesterone result can be there before.",
+            List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
+  }
+
+  /** To breed now, to order or book, or to arrange a day. */
+  Optional<Action> breedOrBook() {
+    if (breeding == null || !(breeding.close() || lateButFertile())) {
+      return Optional.empty();
+    }
+    return breeding.first().flatMap(this::breedOrBook);
+  }
+
+  /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
+  private boolean lateButFertile() {
+    Semen semen = cycle.semenPlan().semen();
+    return findings.lateWithFullSmear() && (semen == Semen.NATURAL || semen == Semen.FRESH);
+  }
+
+  private Optional<Action> breedOrBook(Slot first) {
+    List<String> because = breeding == null ? List.of() : breeding.becauseOf();
+    double hours = Hours.between(cycle.asOf(), first.from());
+    if (hours <= tools.value("planning.breed-within")) {
+      if (breeding != null
+          && breeding.opposed(first.day())
+          && testDueToday()
+          && !lateButFertile()) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new Action(
+              Now.BREED,
+              word() + " her on " + clock.day(first.middle()) + ", " + clock.span(first) + ".",
+              because));
+    }
+    if (!first.deadlines().isEmpty()) {
+      boolean testFirst = test != null && !test.resultAt().toInstant().isAfter(first.decideBy());
+      return testFirst || forecast != null
+          ? Optional.empty()
+          : Optional.of(
+              new Action(
+                  Now.BOOK, new Commitments(cycle.semenPlan(), clock).headline(first), because));
+    }
+    boolean firm = dating != null && dating.width() <= tools.value("planning.firm-width");
+    if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
+      return Optional.of(
+          new Action(
+              Now.BOOK,
+              "Arrange to "
+                  + word().toLowerCase(Locale.ROOT)
+                  + " her on "
+                  + clock.day(first.middle())
+                  + ", "
+                  + clock.span(first)
+                  + ".",
+              because));
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a test is due well before a slot, so that it should be made first. */
+  private boolean testBefore(Slot slot) {
+    return test != null && Hours.between(test.at().toInstant(), slot.from()) > 24;
+  }
+
+  private boolean testDueToday() {
+    return test != null && Hours.between(cycle.asOf(), test.at().toInstant()) <= 24;
+  }
+
+  private String word() {
+    return cycle.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
+  }
+}
