@@ -1,6 +1,5 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.engine.days.StudServices;
 import io.github.tiderule.engine.plan.Breeding;
@@ -38,11 +37,10 @@ final class StudDivision {
     List<StudPlan.LeftOut> leftOut = new ArrayList<>();
     byName.forEach(
         (name, cycle) -> {
-          Evaluation evaluation = new Evaluation(tools, withServices(name, cycle, services));
-          Advice advice = evaluation.advice();
-          Breeding breeding = evaluation.breeding();
+          Evaluation evaluation = Evaluation.of(tools, withServices(name, cycle, services));
+          Breeding breeding = evaluation.planned().breeding();
           if (breeding == null) {
-            leftOut.add(new StudPlan.LeftOut(name, advice.action().headline()));
+            leftOut.add(new StudPlan.LeftOut(name, evaluation.advice().action().headline()));
           } else {
             candidates.add(
                 new StudServices.Candidate(name, breeding.table(), breeding.forbidden()));

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.action;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Bred;
@@ -9,14 +8,17 @@ import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
 import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Dating;
-import io.github.tiderule.engine.season.Findings;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.SeasonAhead;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.season.Tools;
-import io.github.tiderule.engine.testing.Testing;
-import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
@@ -33,59 +35,43 @@ import org.jspecify.annotations.Nullable;
 /** Says in one sentence what to do now, and until when that holds. */
 public final class ActionChoice {
 
+  private final Standing standing;
+  private final Read read;
+  private final Season season;
   private final Tools tools;
-  private final CycleRecord cycle;
   private final Clock clock;
-  private final Findings findings;
-  private final StageResult reading;
-  private final StageResult care;
-  private final @Nullable Dating dating;
+  private final StageRun care;
+  private final @Nullable Dated dated;
   private final @Nullable PregnancyCourse course;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable Bred bred;
   private final MatingChoice mating;
 
-  public ActionChoice(
-      Tools tools,
-      CycleRecord cycle,
-      Clock clock,
-      Findings findings,
-      StageResult reading,
-      StageResult care,
-      @Nullable Dating dating,
-      @Nullable PregnancyCourse course,
-      @Nullable Breeding breeding,
-      @Nullable Testing testing,
-      @Nullable Bred bred) {
-    this.tools = tools;
-    this.cycle = cycle;
-    this.clock = clock;
-    this.findings = findings;
-    this.reading = reading;
-    this.care = care;
-    this.dating = dating;
+  /**
+   * @param course null where nothing dates the season
+   * @param care what rules say of it
+   */
+  public ActionChoice(Tested tested, @Nullable PregnancyCourse course, StageRun care) {
     this.course = course;
-    this.breeding = breeding;
-    this.test = testing == null ? null : testing.nextTest();
-    this.bred = bred;
-    mating =
-        new MatingChoice(
-            tools,
-            cycle,
-            clock,
-            findings,
-            dating,
-            breeding,
-            test,
-            testing == null ? null : testing.forecast());
+    this.care = care;
+    standing = tested.planned().standing();
+    read = standing.read();
+    season = read.season();
+    tools = season.tools();
+    clock = season.clock();
+    dated = standing.dated();
+    breeding = tested.planned().breeding();
+    bred = tested.planned().bred();
+    test = tested.nextTest();
+    mating = new MatingChoice(tested);
   }
 
   /** What to do now. */
   public Action action() {
     return vet()
         .or(this::closed)
-        .or(() -> SeasonAhead.action(cycle, care))
+        .or(this::between)
         .or(this::answer)
         .or(mating::onForecast)
         .or(mating::breedOrBook)
@@ -96,36 +82,46 @@ public final class ActionChoice {
   }
 
   private Optional<Action> vet() {
-    List<StageResult.Ruled<Caution>> grave =
-        care.ruled(Caution.class)
-            .filter(
-                ruled ->
-                    ruled.conclusion().level() == CautionLevel.STOP
-                        || (ruled.conclusion().level() == CautionLevel.VET
-                            && !ruled.conclusion().observations().isEmpty()))
-            .toList();
-    boolean stop =
-        grave.stream().anyMatch(ruled -> ruled.conclusion().level() == CautionLevel.STOP);
-    if (grave.isEmpty() && !findings.vetOnly()) {
+    boolean asked =
+        standing.silent()
+            || care.all(Caution.class).stream()
+                .anyMatch(one -> one.level() == CautionLevel.VET && !one.observations().isEmpty());
+    if (!asked) {
       return Optional.empty();
     }
-    String headline =
-        stop
-            ? pastBreeding()
-                ? "Call a vet now; everything else waits."
-                : "See a vet today; nothing about breeding days matters until then."
-            : findings.vetOnly()
-                ? "See a vet before any plan: these values cannot be read without one."
-                : pastBreeding()
-                    ? "Have a vet examine her today."
-                    : "Have a vet examine her before she is bred.";
     List<String> because =
         care.ruled(Caution.class)
             .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
             .map(ruled -> ruled.rule().id())
             .distinct()
             .toList();
-    return Optional.of(new Action(Now.VET, headline, because));
+    return Optional.of(new Action(Now.VET, toVet(), because));
+  }
+
+  private String toVet() {
+    if (standing instanceof Standing.Stopped) {
+      return pastBreeding()
+          ? "Call a vet now; everything else waits."
+          : "See a vet today; nothing about breeding days matters until then.";
+    }
+    if (standing instanceof Standing.ForVet) {
+      return "See a vet before any plan: these values cannot be read without one.";
+    }
+    return pastBreeding()
+        ? "Have a vet examine her today."
+        : "Have a vet examine her before she is bred.";
+  }
+
+  /** Between two seasons there is time to see to what is due. */
+  private Optional<Action> between() {
+    return SeasonAhead.between(season)
+        ? Optional.of(
+            new Action(
+                Now.BOOK,
+                "No season has begun: see to what is due, and note the first blood. If she is in"
+                    + " season already, test now.",
+                SeasonAhead.due(care)))
+        : Optional.empty();
   }
 
   private boolean pastBreeding() {
@@ -139,7 +135,7 @@ public final class ActionChoice {
 
   /** Where it is known what became of the season, nothing is left to time. */
   private Optional<Action> closed() {
-    return findings.findings().stream()
+    return read.findings().stream()
         .filter(f -> f.kind() == FindingKind.WHELPED || f.kind() == FindingKind.NOT_PREGNANT)
         .findFirst()
         .map(
@@ -154,10 +150,10 @@ public final class ActionChoice {
 
   private Optional<Action> answer() {
     Set<String> held =
-        reading.all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
+        read.reading().all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
     Optional<Instant> lastUsed =
-        findings.levels().stream().map(level -> level.at()).max(Instant::compareTo);
-    return reading
+        read.levels().stream().map(level -> level.at()).max(Instant::compareTo);
+    return read.reading()
         .ruled(Question.class)
         .filter(ruled -> held.contains(ruled.conclusion().about()))
         .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
@@ -173,7 +169,7 @@ public final class ActionChoice {
   }
 
   private Instant drawn(String id) {
-    return cycle.observations().stream()
+    return season.observations().stream()
         .filter(observation -> observation.id().equals(id))
         .map(observation -> observation.at())
         .findFirst()
@@ -181,7 +177,7 @@ public final class ActionChoice {
   }
 
   private Optional<Action> passed() {
-    if (dating == null || timesAreMissing() || (breeding != null && breeding.best().isPresent())) {
+    if (dated == null || timesAreMissing() || (breeding != null && breeding.best().isPresent())) {
       return Optional.empty();
     }
     List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
@@ -197,7 +193,7 @@ public final class ActionChoice {
                   + ".",
               List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
     }
-    boolean smearFirst = test != null && findings.lateByValueAlone();
+    boolean smearFirst = test != null && read.lateByValueAlone();
     return behind() && !smearFirst
         ? Optional.of(
             new Action(
@@ -209,15 +205,15 @@ public final class ActionChoice {
 
   /** Whether a breeding would still do, yet none of the times given for it is left. */
   private boolean timesAreMissing() {
-    return dating != null
+    return dated != null
         && bred == null
         && breeding == null
-        && Breeding.shareNow(tools, cycle, dating) > tools.value("planning.possible-share");
+        && Planned.shareNow(dated) > tools.value("planning.possible-share");
   }
 
   /** Whether ovulation has passed, nine times in ten and more. */
   private boolean behind() {
-    return dating != null && dating.quantile(0.95).isBefore(cycle.asOf());
+    return dated != null && dated.quantile(0.95).isBefore(season.asOf());
   }
 
   /** Where every time that stud and clinic gave is gone or out of reach, others are asked for. */
@@ -245,7 +241,7 @@ public final class ActionChoice {
                   : "Test progesterone, and LH on the same blood, on ";
         };
     String how =
-        findings.levels().isEmpty()
+        read.levels().isEmpty()
             ? "; do not breed by the day count alone."
             : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
     String headline = what + clock.dayAndTime(test.at().toInstant()) + how;
@@ -253,7 +249,7 @@ public final class ActionChoice {
   }
 
   private Action nothing() {
-    if (dating == null) {
+    if (dated == null) {
       return new Action(
           Now.TEST,
           "Nothing dates this season yet: test progesterone and note the first blood.",
@@ -272,14 +268,14 @@ public final class ActionChoice {
 
   /** The advice should be asked for again by then. */
   public Instant validUntil() {
-    Instant until = cycle.asOf().plus(3, ChronoUnit.DAYS);
-    if (test != null && test.at().toInstant().isAfter(cycle.asOf())) {
+    Instant until = season.asOf().plus(3, ChronoUnit.DAYS);
+    if (test != null && test.at().toInstant().isAfter(season.asOf())) {
       until = earlier(until, test.at().toInstant());
     }
     if (breeding != null && breeding.first().isPresent()) {
       Slot first = breeding.first().get();
       for (Instant end : List.of(first.decideBy(), first.to())) {
-        until = end.isAfter(cycle.asOf()) ? earlier(until, end) : until;
+        until = end.isAfter(season.asOf()) ? earlier(until, end) : until;
       }
     }
     return until;

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.action;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.NextTest;
@@ -9,10 +8,11 @@ import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Commitments;
+import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Dating;
-import io.github.tiderule.engine.season.Findings;
+import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Instant;
@@ -24,32 +24,22 @@ import org.jspecify.annotations.Nullable;
 /** Says whether it is time to breed, to book, or to decide on a forecast. */
 final class MatingChoice {
 
+  private final Season season;
   private final Tools tools;
-  private final CycleRecord cycle;
   private final Clock clock;
-  private final Findings findings;
-  private final @Nullable Dating dating;
+  private final Planned planned;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable OnForecast forecast;
 
-  MatingChoice(
-      Tools tools,
-      CycleRecord cycle,
-      Clock clock,
-      Findings findings,
-      @Nullable Dating dating,
-      @Nullable Breeding breeding,
-      @Nullable NextTest test,
-      @Nullable OnForecast forecast) {
-    this.tools = tools;
-    this.cycle = cycle;
-    this.clock = clock;
-    this.findings = findings;
-    this.dating = dating;
-    this.breeding = breeding;
-    this.test = test;
-    this.forecast = forecast;
+  MatingChoice(Tested tested) {
+    planned = tested.planned();
+    season = planned.season();
+    tools = season.tools();
+    clock = season.clock();
+    breeding = planned.breeding();
+    test = tested.nextTest();
+    forecast = tested.forecast();
   }
 
   /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
@@ -62,7 +52,7 @@ final class MatingChoice {
         new Action(
             Now.BOOK,
             "Decide on the forecast "
-                + (by.isAfter(cycle.asOf()) ? "by " + clock.dayAndTime(by) : "now")
+                + (by.isAfter(season.asOf()) ? "by " + clock.dayAndTime(by) : "now")
                 + ": no progesterone result can be there before.",
             List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
   }
@@ -77,13 +67,14 @@ final class MatingChoice {
 
   /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
   private boolean lateButFertile() {
-    Semen semen = cycle.semenPlan().semen();
-    return findings.lateWithFullSmear() && (semen == Semen.NATURAL || semen == Semen.FRESH);
+    Semen semen = season.semenPlan().semen();
+    return planned.standing().read().lateWithFullSmear()
+        && (semen == Semen.NATURAL || semen == Semen.FRESH);
   }
 
   private Optional<Action> breedOrBook(Slot first) {
     List<String> because = breeding == null ? List.of() : breeding.becauseOf();
-    double hours = Hours.between(cycle.asOf(), first.from());
+    double hours = Hours.between(season.asOf(), first.from());
     if (hours <= tools.value("planning.breed-within")) {
       if (breeding != null
           && breeding.opposed(first.day())
@@ -103,9 +94,10 @@ final class MatingChoice {
           ? Optional.empty()
           : Optional.of(
               new Action(
-                  Now.BOOK, new Commitments(cycle.semenPlan(), clock).headline(first), because));
+                  Now.BOOK, new Commitments(season.semenPlan(), clock).headline(first), because));
     }
-    boolean firm = dating != null && dating.width() <= tools.value("planning.firm-width");
+    boolean firm =
+        breeding != null && breeding.dated().width() <= tools.value("planning.firm-width");
     if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
       return Optional.of(
           new Action(
@@ -128,10 +120,10 @@ final class MatingChoice {
   }
 
   private boolean testDueToday() {
-    return test != null && Hours.between(cycle.asOf(), test.at().toInstant()) <= 24;
+    return test != null && Hours.between(season.asOf(), test.at().toInstant()) <= 24;
   }
 
   private String word() {
-    return cycle.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
+    return season.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
   }
 }

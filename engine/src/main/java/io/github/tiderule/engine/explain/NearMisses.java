@@ -1,11 +1,11 @@
 package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.NotFired;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.conclusion.Awaited;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -28,11 +28,18 @@ public final class NearMisses {
     this.near = near;
   }
 
-  public static NearMisses of(RuleBase rules, List<Awaited> awaited, Collection<Account> accounts) {
+  /**
+   * Of the stages that were run.
+   *
+   * @param runs each stage once
+   */
+  public static NearMisses of(RuleBase rules, List<StageRun> runs) {
+    List<Awaited> awaited =
+        runs.stream().flatMap(run -> run.all(Awaited.class).stream()).distinct().toList();
     Set<String> told = awaited.stream().map(Awaited::rule).collect(Collectors.toSet());
     List<Account.NearMiss> near =
-        accounts.stream()
-            .flatMap(account -> account.nearMisses().stream())
+        runs.stream()
+            .flatMap(run -> run.account().nearMisses().stream())
             .filter(miss -> !told.contains(miss.rule().id()))
             .sorted(Account.NearMiss.ORDER)
             .toList();

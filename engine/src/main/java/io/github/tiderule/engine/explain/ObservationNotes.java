@@ -1,6 +1,8 @@
 package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.SetAside;
@@ -21,12 +23,12 @@ public final class ObservationNotes {
   private ObservationNotes() {}
 
   /** The notes by observation, then by rule. */
-  public static List<ObservationNote> of(StageResult reading, StageResult findings) {
+  public static List<ObservationNote> of(Read read) {
     ObservationNotes all = new ObservationNotes();
-    all.add(reading, Held.class, "held");
-    all.add(reading, Discounted.class, "discounted");
-    all.add(reading, Converted.class, "converted");
-    all.addSetAside(findings);
+    all.add(read.reading(), Held.class, "held");
+    all.add(read.reading(), Discounted.class, "discounted");
+    all.add(read.reading(), Converted.class, "converted");
+    all.addSetAside(read.found());
     return all.notes.stream()
         .distinct()
         .sorted(
@@ -37,7 +39,7 @@ public final class ObservationNotes {
   }
 
   /** Each once: for what reason a result was set aside first is enough. */
-  private void addSetAside(StageResult findings) {
+  private void addSetAside(StageRun findings) {
     Set<String> told = new HashSet<>();
     findings
         .ruled(SetAside.class)
@@ -45,7 +47,7 @@ public final class ObservationNotes {
         .forEach(ruled -> notes.add(note(ruled, "set-aside")));
   }
 
-  private <T extends Conclusion> void add(StageResult result, Class<T> kind, String use) {
+  private <T extends Conclusion> void add(StageRun result, Class<T> kind, String use) {
     result.ruled(kind).forEach(ruled -> notes.add(note(ruled, use)));
   }
 

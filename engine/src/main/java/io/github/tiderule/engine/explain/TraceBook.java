@@ -2,9 +2,8 @@ package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.Firing;
-import io.github.tiderule.rules.Stage;
-import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.DayReason;
 import java.util.ArrayList;
@@ -20,12 +19,12 @@ public final class TraceBook {
   private final Map<Integer, Firing> firings = new HashMap<>();
 
   /** Everything one stage of rules concluded. */
-  public void add(Stage stage, StageResult result) {
-    for (Firing firing : result.firings()) {
+  public void add(StageRun run) {
+    for (Firing firing : run.result().firings()) {
       lines.add(
           new TraceLine(
               lines.size() + 1,
-              stage.word(),
+              run.stage().word(),
               firing.rule().id(),
               firing.rule().title(),
               firing.observations(),

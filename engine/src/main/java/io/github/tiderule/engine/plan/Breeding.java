@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.plan;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
@@ -9,7 +8,6 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.Deadline;
-import io.github.tiderule.engine.days.Meeting;
 import io.github.tiderule.engine.days.PlanSearch;
 import io.github.tiderule.engine.days.Planner;
 import io.github.tiderule.engine.days.ScoredPlan;
@@ -17,13 +15,11 @@ import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.days.Slots;
 import io.github.tiderule.engine.explain.TraceBook;
 import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Dating;
-import io.github.tiderule.engine.season.Findings;
-import io.github.tiderule.engine.season.StageRunner;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
-import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.Stage;
-import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
@@ -33,7 +29,6 @@ import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -41,32 +36,25 @@ import org.jspecify.annotations.Nullable;
 /** The days ahead with their shares and reasons, and the plan made of them. */
 public final class Breeding {
 
+  private final Dated dated;
   private final Tools tools;
   private final Clock clock;
-  private final Dating dating;
   private final DayTable table;
-  private final StageResult reasons;
+  private final StageRun reasons;
   private final Set<LocalDate> forbidden;
   private final SemenPlan semenPlan;
   private final PlanSearch search;
   private final int doses;
   private final Planner.@Nullable Choice choice;
 
-  private Breeding(
-      Tools tools,
-      CycleRecord cycle,
-      Findings findings,
-      Clock clock,
-      Dating dating,
-      DayTable table,
-      StageResult reasons) {
-    this.tools = tools;
-    semenPlan = cycle.semenPlan();
-    doses = tools.planner().dosesLeft(semenPlan, findings.breedings());
-    this.clock = clock;
-    this.dating = dating;
+  private Breeding(Dated dated, DayTable table, StageRun reasons) {
+    this.dated = dated;
     this.table = table;
     this.reasons = reasons;
+    tools = dated.season().tools();
+    clock = dated.season().clock();
+    semenPlan = dated.season().semenPlan();
+    doses = tools.planner().dosesLeft(semenPlan, dated.read().breedings());
     forbidden = new HashSet<>();
     for (DayReason reason : reasons.all(DayReason.class)) {
       if (reason.effect() == Effect.VETOES) {
@@ -87,34 +75,35 @@ public final class Breeding {
         table.alreadyMet() > 0 ? "planning.further-share" : "planning.possible-share");
   }
 
-  /** The days and the plan of a cycle; null where no day is left to breed on. */
-  public static @Nullable Breeding of(
-      Tools tools,
-      CycleRecord cycle,
-      Findings findings,
-      Clock clock,
-      TimeAxis axis,
-      Dating dating,
-      StageRunner runner,
-      TraceBook trace) {
-    SemenPlan semenPlan = cycle.semenPlan();
-    double usualAge = tools.value("planning.chilled-age-hours");
-    List<Slot> slots = slots(tools, cycle, clock, dating);
+  /** The days and the plan of a season; null where no day is left to breed on. */
+  static @Nullable Breeding of(Dated dated) {
+    Season season = dated.season();
+    List<Slot> slots = slots(dated);
     if (slots.isEmpty()) {
       return null;
     }
     DayTable table =
         DayTable.of(
-            tools.eggs(), dating.density(), axis, slots, semenPlan, findings.breedings(), usualAge);
-    StageResult reasons =
-        runner.run(
+            season.tools().eggs(),
+            dated.density(),
+            season.axis(),
+            slots,
+            season.semenPlan(),
+            dated.read().breedings(),
+            season.tools().value("planning.chilled-age-hours"));
+    StageRun reasons =
+        season.run(
             Stage.DAYS,
             table.days(),
-            findings.accepted(),
-            findings.findings(),
-            findings.levels(),
-            List.of(semenPlan, dating.forecast()));
-    Breeding breeding = new Breeding(tools, cycle, findings, clock, dating, table, reasons);
+            dated.read().accepted(),
+            dated.read().findings(),
+            dated.read().levels(),
+            List.of(season.semenPlan(), dated.forecast()));
+    return new Breeding(dated, table, reasons);
+  }
+
+  /** Writes down what the days and the plan rest on. */
+  void write(TraceBook trace) {
     trace.add(
         "days",
         EngineStep.EGG_SHARE,
@@ -122,39 +111,41 @@ public final class Breeding {
         table.days().stream()
             .map(day -> day.day() + " egg share " + Math.round(100 * day.share()) + " in 100")
             .toList());
-    trace.add(Stage.DAYS, reasons);
-    if (breeding.choice != null) {
-      trace.add("days", EngineStep.PLAN, List.of(), List.of(breeding.sentence()));
-      List<String> deadlines =
-          breeding.commitments().stream()
-              .map(one -> one.text() + " by " + clock.dayAndTime(one.by().toInstant()))
-              .toList();
-      if (!deadlines.isEmpty()) {
-        trace.add("days", EngineStep.DEADLINE, List.of(), deadlines);
-      }
+    trace.add(reasons);
+    if (choice == null) {
+      return;
     }
-    return breeding;
+    trace.add("days", EngineStep.PLAN, List.of(), List.of(sentence(choice)));
+    List<String> deadlines =
+        commitments().stream()
+            .map(one -> one.text() + " by " + clock.dayAndTime(one.by().toInstant()))
+            .toList();
+    if (!deadlines.isEmpty()) {
+      trace.add("days", EngineStep.DEADLINE, List.of(), deadlines);
+    }
   }
 
-  /** Expected egg share of a dose given at the moment of the advice, if it could be. */
-  public static double shareNow(Tools tools, CycleRecord cycle, Dating dating) {
-    SemenPlan plan = cycle.semenPlan();
-    Meeting meeting =
-        tools.eggs().meeting(plan.semen(), plan.route(), tools.value("planning.chilled-age-hours"));
-    return dating.mean(meeting::share);
-  }
-
-  private static List<Slot> slots(Tools tools, CycleRecord cycle, Clock clock, Dating dating) {
+  private static List<Slot> slots(Dated dated) {
+    Season season = dated.season();
+    Tools tools = season.tools();
     long before = Math.round(tools.value("planning.days-before"));
     long after = Math.round(tools.value("planning.days-after"));
-    LocalDate first = dating.quantile(0.05).atZone(clock.zone()).toLocalDate().minusDays(before);
-    LocalDate last = dating.quantile(0.95).atZone(clock.zone()).toLocalDate().plusDays(after);
-    return new Slots(tools.rules().parameters(), cycle.semenPlan(), cycle.asOf(), cycle.zone())
+    LocalDate first = dated.quantile(0.05).atZone(season.zone()).toLocalDate().minusDays(before);
+    LocalDate last = dated.quantile(0.95).atZone(season.zone()).toLocalDate().plusDays(after);
+    return new Slots(tools.rules().parameters(), season.semenPlan(), season.asOf(), season.zone())
         .until(last).stream().filter(slot -> !slot.day().isBefore(first)).toList();
   }
 
-  private String sentence() {
-    Planner.Choice found = Objects.requireNonNull(choice);
+  public Dated dated() {
+    return dated;
+  }
+
+  /** The rules about the days ahead, as they were run. */
+  StageRun reasons() {
+    return reasons;
+  }
+
+  private String sentence(Planner.Choice found) {
     List<String> times =
         found.best().slots().stream()
             .map(slot -> clock.dayAndTime(table.slots().get(slot).middle()))
@@ -195,7 +186,7 @@ public final class Breeding {
 
   /** Whether ovulation is known closely enough to recommend a day. */
   public boolean close() {
-    return dating.width() <= tools.value("planning.recommend-width");
+    return dated.width() <= tools.value("planning.recommend-width");
   }
 
   /** The first slot of the plan, if there is one. */

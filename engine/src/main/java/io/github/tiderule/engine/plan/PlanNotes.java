@@ -2,7 +2,7 @@ package io.github.tiderule.engine.plan;
 
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
@@ -18,9 +18,9 @@ final class PlanNotes {
 
   private final SemenPlan semenPlan;
   private final Clock clock;
-  private final StageResult reasons;
+  private final StageRun reasons;
 
-  PlanNotes(SemenPlan semenPlan, Clock clock, StageResult reasons) {
+  PlanNotes(SemenPlan semenPlan, Clock clock, StageRun reasons) {
     this.semenPlan = semenPlan;
     this.clock = clock;
     this.reasons = reasons;

@@ -7,6 +7,7 @@ import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.DayReason;
@@ -25,7 +26,7 @@ final class RankedDays {
   private final Tools tools;
   private final Clock clock;
   private final DayTable table;
-  private final StageResult reasons;
+  private final StageRun reasons;
   private final Set<LocalDate> forbidden;
   private final boolean close;
 
@@ -37,7 +38,7 @@ final class RankedDays {
       Tools tools,
       Clock clock,
       DayTable table,
-      StageResult reasons,
+      StageRun reasons,
       Set<LocalDate> forbidden,
       boolean close) {
     this.tools = tools;

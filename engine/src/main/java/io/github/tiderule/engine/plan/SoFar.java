@@ -1,15 +1,11 @@
 package io.github.tiderule.engine.plan;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.ScoredPlan;
-import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Dating;
-import io.github.tiderule.engine.season.Findings;
-import io.github.tiderule.engine.season.Tools;
-import io.github.tiderule.engine.timeline.TimeAxis;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import java.time.Duration;
@@ -25,64 +21,57 @@ public final class SoFar {
 
   private SoFar() {}
 
-  /** Null where none is done or ovulation is not dated. */
-  public static @Nullable Bred of(
-      Tools tools,
-      CycleRecord cycle,
-      Findings findings,
-      Clock clock,
-      TimeAxis axis,
-      Dating dating,
-      @Nullable Breeding breeding) {
-    List<BreedingDone> done = findings.breedings();
+  /** Null where none is done. */
+  static @Nullable Bred of(Dated dated, @Nullable Breeding breeding) {
+    List<BreedingDone> done = dated.read().breedings();
     if (done.isEmpty()) {
       return null;
     }
+    Season season = dated.season();
     DayTable table =
         breeding != null
             ? breeding.table()
             : DayTable.of(
-                tools.eggs(),
-                dating.density(),
-                axis,
+                season.tools().eggs(),
+                dated.density(),
+                season.axis(),
                 List.of(),
-                cycle.semenPlan(),
+                season.semenPlan(),
                 done,
-                tools.value("planning.chilled-age-hours"));
+                season.tools().value("planning.chilled-age-hours"));
     double met = table.alreadyMet();
     @Nullable ScoredPlan plan = breeding == null ? null : breeding.best().orElse(null);
     double another = plan == null ? 0 : Math.max(0, plan.mean() - met);
-    boolean closed = findings.has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
+    boolean closed = dated.read().has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
     String text =
         closed
             ? "Nothing of this season is left to time."
             : plan != null
                 ? "The plan adds " + inHundred(another) + " in 100 to that."
-                : noMore(tools, cycle, dating, breeding) + " " + watch(tools, cycle, clock, dating);
+                : noMore(dated, breeding) + " " + watch(dated);
     return new Bred(done.size(), new EggShare(met, table.alreadyMetP10()), another, text);
   }
 
-  private static String noMore(
-      Tools tools, CycleRecord cycle, Dating dating, @Nullable Breeding breeding) {
+  private static String noMore(Dated dated, @Nullable Breeding breeding) {
     if (breeding != null && !breeding.dosesLeft()) {
       return "Every dose there was is given.";
     }
-    return breeding == null && dating.quantile(0.95).isAfter(cycle.asOf())
+    return breeding == null && dated.quantile(0.95).isAfter(dated.season().asOf())
         ? "None of the times given can be used for another."
         : "Another breeding would add less than "
-            + inHundred(tools.value("planning.further-share"))
+            + inHundred(dated.season().tools().value("planning.further-share"))
             + " in 100: it is not worth it.";
   }
 
-  private static String watch(Tools tools, CycleRecord cycle, Clock clock, Dating dating) {
-    double scan = tools.value("whelping.scan-after");
-    Instant from = dating.quantile(0.5).plusSeconds(Math.round(scan * 86_400));
+  private static String watch(Dated dated) {
+    double scan = dated.season().tools().value("whelping.scan-after");
+    Instant from = dated.quantile(0.5).plusSeconds(Math.round(scan * 86_400));
     String signs = "thirst, dullness, vomiting or discharge: a vet the same day.";
-    if (from.plus(Duration.ofDays(DAYS_TO_SCAN)).isBefore(cycle.asOf())) {
+    if (from.plus(Duration.ofDays(DAYS_TO_SCAN)).isBefore(dated.season().asOf())) {
       return "Watch for " + signs;
     }
     return "Have her scanned from about "
-        + clock.day(from)
+        + dated.season().clock().day(from)
         + ", and until then and after watch for "
         + signs;
   }

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.pregnancy;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Caesarean;
 import io.github.tiderule.engine.advice.course.Happened;
@@ -9,13 +8,12 @@ import io.github.tiderule.engine.advice.course.Milestone;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
-import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Dating;
-import io.github.tiderule.engine.season.Findings;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.timeline.Density;
-import io.github.tiderule.engine.timeline.Evidence;
-import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.engine.timeline.Turning;
 import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.engine.whelping.WhelpingEvidence;
@@ -40,83 +38,59 @@ public final class PregnancyCourse {
   /** Offsets within a milestone's window over which ovulation is moved. */
   private static final int OFFSETS = 16;
 
+  private final Dated dated;
+  private final Read read;
+  private final Season season;
   private final Tools tools;
-  private final CycleRecord cycle;
-  private final Findings findings;
-  private final Clock clock;
-  private final TimeAxis axis;
-  private final Dating dating;
   private final WhelpingEvidence evidence;
   private final Gestation.Estimate forecast;
 
-  private PregnancyCourse(
-      Tools tools,
-      CycleRecord cycle,
-      Findings findings,
-      Clock clock,
-      TimeAxis axis,
-      Dating dating,
-      WhelpingEvidence evidence) {
-    this.tools = tools;
-    this.cycle = cycle;
-    this.findings = findings;
-    this.clock = clock;
-    this.axis = axis;
-    this.dating = dating;
+  private PregnancyCourse(Dated dated, WhelpingEvidence evidence) {
+    this.dated = dated;
     this.evidence = evidence;
-    this.forecast = tools.gestation().estimate(evidence);
+    read = dated.read();
+    season = dated.season();
+    tools = season.tools();
+    forecast = tools.gestation().estimate(evidence);
   }
 
-  public static PregnancyCourse of(
-      Tools tools,
-      CycleRecord cycle,
-      Findings findings,
-      Clock clock,
-      TimeAxis axis,
-      Evidence seen,
-      Dating dating) {
+  /** The course of a dated season. */
+  public static PregnancyCourse of(Dated dated) {
     @Nullable Turning turning =
-        findings.has(FindingKind.DIOESTROUS_SHIFT)
-            ? tools.timeline().turning(seen, dating.estimate())
+        dated.read().has(FindingKind.DIOESTROUS_SHIFT)
+            ? dated.season().tools().timeline().turning(dated.evidence(), dated.estimate())
             : null;
-    return new PregnancyCourse(
-        tools,
-        cycle,
-        findings,
-        clock,
-        axis,
-        dating,
-        PregnancySigns.of(cycle, findings, axis, dating.density(), turning));
+    return new PregnancyCourse(dated, PregnancySigns.of(dated, turning));
   }
 
   /** Whether she is bred and ovulation has passed, or more is known of what came of it. */
   public boolean pastBreeding() {
-    return dating.quantile(0.95).isBefore(cycle.asOf())
-        && findings.has(FindingKind.ALREADY_BRED, FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
+    return dated.quantile(0.95).isBefore(season.asOf())
+        && read.has(FindingKind.ALREADY_BRED, FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
   }
 
   /** Whether a pregnancy may be going on. */
   private boolean pregnant() {
-    return findings.has(FindingKind.ALREADY_BRED)
-        && !findings.has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
+    return read.has(FindingKind.ALREADY_BRED)
+        && !read.has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
   }
 
   /** The forecast; null once it is known that there is nothing to forecast. */
   public @Nullable Whelping whelping() {
-    return findings.has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT)
+    return read.has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT)
         ? null
-        : dating.whelping(forecast);
+        : dated.whelping(forecast);
   }
 
   /** The days weighed for a caesarean; none before term is near. */
   public List<CaesareanDay> caesareanDays() {
-    Density ovulation = dating.density();
-    double passed = axis.day(cycle.asOf()) - ovulation.quantile(0.5);
+    Density ovulation = dated.density();
+    double passed = season.axis().day(season.asOf()) - ovulation.quantile(0.5);
     if (!pregnant() || passed < tools.value("whelping.caesarean.from")) {
       return List.of();
     }
     LocalDate ovulated = ovulated();
-    LocalDate today = cycle.asOf().atZone(clock.zone()).toLocalDate();
+    LocalDate today = season.asOf().atZone(season.zone()).toLocalDate();
     List<CaesareanDay> days = new ArrayList<>();
     int last = (int) Math.round(tools.value("whelping.caesarean.last-shown"));
     for (int after = (int) Math.round(tools.value("whelping.caesarean.first-shown"));
@@ -126,7 +100,7 @@ public final class PregnancyCourse {
       if (day.isBefore(today)) {
         continue;
       }
-      double noon = axis.day(noon(day));
+      double noon = season.axis().day(noon(day));
       double early = 1 - ovulation.cdf(noon - tools.value("whelping.early-before"));
       days.add(new CaesareanDay(day, after, early, forecast.whelping().cdf(noon)));
     }
@@ -134,21 +108,21 @@ public final class PregnancyCourse {
   }
 
   private LocalDate ovulated() {
-    return dating.quantile(0.5).atZone(clock.zone()).toLocalDate();
+    return dated.quantile(0.5).atZone(season.zone()).toLocalDate();
   }
 
   private Instant noon(LocalDate day) {
-    return day.atTime(LocalTime.NOON).atZone(clock.zone()).toInstant();
+    return day.atTime(LocalTime.NOON).atZone(season.zone()).toInstant();
   }
 
   /**
    * What is due, what to look out for and what is past; null where there is nothing of it.
    *
-   * @param dated whether days may be counted from ovulation, and else red flags alone are told
+   * @param counted whether days may be counted from ovulation, and else red flags alone are told
    */
-  public @Nullable Pregnancy pregnancy(StageResult care, boolean dated) {
+  @Nullable Pregnancy pregnancy(StageRun care, boolean counted) {
     List<Milestone> milestones =
-        (dated
+        (counted
                 ? care.ruled(io.github.tiderule.rules.conclusion.care.Milestone.class)
                 : Stream
                     .<StageResult.Ruled<io.github.tiderule.rules.conclusion.care.Milestone>>empty())
@@ -156,8 +130,8 @@ public final class PregnancyCourse {
             .map(this::milestone)
             .toList();
     List<Happened> happened =
-        dated && pastBreeding()
-            ? PregnancyPast.of(findings.accepted(), cycle.outcome(), clock, ovulated())
+        counted && pastBreeding()
+            ? PregnancyPast.of(read.accepted(), season.outcome(), season.clock(), ovulated())
             : List.of();
     List<RedFlag> flags =
         care.ruled(io.github.tiderule.rules.conclusion.care.RedFlag.class)
@@ -185,8 +159,8 @@ public final class PregnancyCourse {
     double to = ruled.conclusion().toDays();
     return new Milestone(
         ruled.conclusion().kind().word(),
-        clock.offset(axis.instant(due(from, to, 0.05))),
-        clock.offset(axis.instant(due(from, to, 0.95))),
+        season.clock().offset(season.axis().instant(due(from, to, 0.05))),
+        season.clock().offset(season.axis().instant(due(from, to, 0.95))),
         ruled.conclusion().sentence(),
         ruled.rule().id(),
         ruled.rule().sources());
@@ -194,7 +168,7 @@ public final class PregnancyCourse {
 
   /** A quantile of ovulation moved by an even window of days. */
   private double due(double from, double to, double share) {
-    Density ovulation = dating.density();
+    Density ovulation = dated.density();
     double low = ovulation.quantile(0.001) + from;
     double high = ovulation.quantile(0.999) + to;
     for (int i = 0; i < 40; i++) {
@@ -213,7 +187,8 @@ public final class PregnancyCourse {
   }
 
   /** Days for a caesarean with what the rules say of them; null before term is near. */
-  public @Nullable Caesarean caesarean(StageResult care, List<CaesareanDay> days) {
+  @Nullable Caesarean caesarean(StageRun care) {
+    List<CaesareanDay> days = caesareanDays();
     if (days.isEmpty()) {
       return null;
     }
@@ -225,7 +200,7 @@ public final class PregnancyCourse {
             + " ready day and night, since she may begin first");
   }
 
-  private static List<Caesarean.Day> told(StageResult care, CaesareanDay day) {
+  private static List<Caesarean.Day> told(StageRun care, CaesareanDay day) {
     return care.ruled(CaesareanView.class)
         .filter(ruled -> ruled.conclusion().day().equals(day.day()))
         .limit(1)
@@ -248,8 +223,8 @@ public final class PregnancyCourse {
    *
    * @param then the advice as it was at a moment
    */
-  public @Nullable LookBack lookBack(Function<Instant, Advice> then) {
-    @Nullable LocalDate whelpedOn = cycle.outcome().whelpedOn();
+  @Nullable LookBack lookBack(Function<Instant, Advice> then) {
+    @Nullable LocalDate whelpedOn = season.outcome().whelpedOn();
     if (whelpedOn == null) {
       return null;
     }
@@ -278,7 +253,7 @@ public final class PregnancyCourse {
         foretold.p95(),
         error,
         within,
-        dating.quantiles(tools.gestation().lookBack(evidence, axis.day(whelped))),
+        dated.quantiles(tools.gestation().lookBack(evidence, season.axis().day(whelped))),
         "She whelped "
             + far
             + ", "

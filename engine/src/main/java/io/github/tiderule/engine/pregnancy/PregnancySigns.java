@@ -1,8 +1,7 @@
 package io.github.tiderule.engine.pregnancy;
 
-import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.season.Findings;
-import io.github.tiderule.engine.timeline.Density;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Read;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.engine.timeline.Turning;
 import io.github.tiderule.engine.whelping.WhelpingEvidence;
@@ -39,17 +38,14 @@ final class PregnancySigns {
     this.axis = axis;
   }
 
-  /** Of the accepted observations of a cycle. */
-  static WhelpingEvidence of(
-      CycleRecord cycle,
-      Findings findings,
-      TimeAxis axis,
-      Density ovulation,
-      @Nullable Turning turning) {
+  /** Of the accepted observations of a season. */
+  static WhelpingEvidence of(Dated dated, @Nullable Turning turning) {
+    Read read = dated.read();
+    TimeAxis axis = dated.season().axis();
     PregnancySigns signs = new PregnancySigns(axis);
-    findings.accepted().forEach(signs::add);
+    read.accepted().forEach(signs::add);
     List<Drawn> drawn =
-        findings.levels().stream()
+        read.levels().stream()
             .sorted(Comparator.comparing(Level::at).thenComparing(Level::observation))
             .map(
                 level ->
@@ -57,11 +53,11 @@ final class PregnancySigns {
             .toList();
     double last = drawn.isEmpty() ? Double.NEGATIVE_INFINITY : drawn.get(drawn.size() - 1).day();
     return new WhelpingEvidence(
-        ovulation,
+        dated.density(),
         turning,
         signs.firstBreeding,
-        cycle.female().bodyMassKg(),
-        cycle.female().breed(),
+        dated.season().female().bodyMassKg(),
+        dated.season().female().breed(),
         signs.counted != null ? signs.counted : signs.scanned,
         signs.measured,
         signs.temperatures,

@@ -1,12 +1,10 @@
 package io.github.tiderule.engine.season;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.conclusion.reading.Discounted;
 import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.conclusion.reading.LevelKind;
-import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.observation.LhTest;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.OvaryFinding;
@@ -15,17 +13,16 @@ import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.Smear;
 import io.github.tiderule.rules.fact.observation.Vaginoscopy;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Turns what the rules accepted into the numbers the timeline reasons from. */
-public final class Gathering {
+final class Gathering {
 
-  private final CycleRecord cycle;
+  private final Season season;
   private final TimeAxis axis;
   private final List<Discounted> discounted;
   private final Set<String> setAside;
@@ -38,49 +35,20 @@ public final class Gathering {
   private final List<Evidence.SignSeen> signs = new ArrayList<>();
   private final List<Evidence.Scan> scans = new ArrayList<>();
 
-  private Gathering(
-      CycleRecord cycle, TimeAxis axis, List<Discounted> discounted, Set<String> setAside) {
-    this.cycle = cycle;
-    this.axis = axis;
-    this.discounted = discounted;
-    this.setAside = setAside;
+  private Gathering(Read read) {
+    this.season = read.season();
+    this.axis = season.axis();
+    this.discounted = read.discounted();
+    this.setAside = read.setAside();
   }
 
-  /** The axis a cycle's times are counted on. */
-  public static TimeAxis axis(CycleRecord cycle) {
-    return TimeAxis.from(noonOf(cycle.firstBlood(), cycle).orElseGet(() -> firstTime(cycle)));
-  }
-
-  private static Instant firstTime(CycleRecord cycle) {
-    return cycle.observations().isEmpty() ? cycle.asOf() : cycle.observations().get(0).at();
-  }
-
-  private static java.util.Optional<Instant> noonOf(FirstBlood firstBlood, CycleRecord cycle) {
-    LocalDate on = firstBlood.on();
-    return on == null
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(on.atTime(LocalTime.NOON).atZone(cycle.zone()).toInstant());
-  }
-
-  /**
-   * The evidence of a cycle.
-   *
-   * @param levels accepted progesterone results
-   * @param accepted other accepted observations
-   * @param setAside ids the timeline must not use
-   */
-  public static Evidence of(
-      CycleRecord cycle,
-      TimeAxis axis,
-      List<Level> levels,
-      List<Observation> accepted,
-      List<Discounted> discounted,
-      Set<String> setAside) {
-    Gathering gathering = new Gathering(cycle, axis, discounted, setAside);
-    levels.stream()
-        .sorted(java.util.Comparator.comparing(Level::at).thenComparing(Level::observation))
+  /** The evidence of a season. */
+  static Evidence of(Read read) {
+    Gathering gathering = new Gathering(read);
+    read.levels().stream()
+        .sorted(Comparator.comparing(Level::at).thenComparing(Level::observation))
         .forEach(gathering::add);
-    accepted.forEach(gathering::add);
+    read.accepted().forEach(gathering::add);
     return gathering.evidence();
   }
 
@@ -155,12 +123,13 @@ public final class Gathering {
   }
 
   private Evidence evidence() {
-    @Nullable Double first = noonOf(cycle.firstBlood(), cycle).map(axis::day).orElse(null);
+    @Nullable Instant noon = season.firstNoon();
+    @Nullable Double first = noon == null ? null : Double.valueOf(axis.day(noon));
     return new Evidence(
-        cycle.firstBlood(),
+        season.firstBlood(),
         first,
-        axis.day(cycle.asOf()),
-        cycle.earlierCycles(),
+        axis.day(season.asOf()),
+        season.earlierCycles(),
         values,
         intervals,
         lhTests,

@@ -1,11 +1,8 @@
 package io.github.tiderule.engine.season;
 
-import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
-import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.care.CheckState;
 import io.github.tiderule.rules.conclusion.care.SeasonCheck;
@@ -19,7 +16,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -40,11 +36,11 @@ public final class SeasonAhead {
   private SeasonAhead() {}
 
   /** What the rules are told of the time before a season. */
-  public static List<Object> facts(CycleRecord cycle) {
-    if (!asked(cycle)) {
+  public static List<Object> facts(Season season) {
+    if (!asked(season)) {
       return List.of();
     }
-    Background background = cycle.background();
+    Background background = season.background();
     List<Object> facts = new ArrayList<>(background.tests());
     facts.add(new BeforeSeasonAsked());
     Stream.ofNullable(background.lastWhelpedOn()).map(LastWhelping::new).forEach(facts::add);
@@ -56,37 +52,30 @@ public final class SeasonAhead {
    * Whether a file tells of the time before a season and of no season: no day of first blood, and
    * nothing seen since.
    */
-  public static boolean between(CycleRecord cycle) {
-    return asked(cycle) && notBegun(cycle);
+  public static boolean between(Season season) {
+    return asked(season) && notBegun(season);
   }
 
   /** Whether a file tells of the time before a season: its tests, or her intervals alone. */
-  private static boolean asked(CycleRecord cycle) {
-    return cycle.background().asked() || (hasInterval(cycle) && notBegun(cycle));
+  private static boolean asked(Season season) {
+    return season.background().asked() || (hasInterval(season) && notBegun(season));
   }
 
-  private static boolean hasInterval(CycleRecord cycle) {
-    return bloods(cycle).size() > 1;
+  private static boolean hasInterval(Season season) {
+    return bloods(season).size() > 1;
   }
 
-  private static boolean notBegun(CycleRecord cycle) {
-    return cycle.firstBlood().on() == null && cycle.observations().isEmpty();
+  private static boolean notBegun(Season season) {
+    return season.firstBlood().on() == null && season.observations().isEmpty();
   }
 
-  /** What to do now between two seasons; empty in a season. */
-  public static Optional<Action> action(CycleRecord cycle, StageResult care) {
-    return between(cycle)
-        ? Optional.of(
-            new Action(
-                Action.Now.BOOK,
-                "No season has begun: see to what is due, and note the first blood. If she is in"
-                    + " season already, test now.",
-                checks(care).stream()
-                    .filter(check -> check.state().equals(CheckState.DUE.word()))
-                    .map(Check::rule)
-                    .distinct()
-                    .toList()))
-        : Optional.empty();
+  /** Ids of the rules that find a check due. */
+  public static List<String> due(StageRun care) {
+    return checks(care).stream()
+        .filter(check -> check.state().equals(CheckState.DUE.word()))
+        .map(Check::rule)
+        .distinct()
+        .toList();
   }
 
   /**
@@ -95,15 +84,14 @@ public final class SeasonAhead {
    * @param over whether nothing of the season on file is left to time
    * @return null where the file tells nothing of that time, and no interval to expect it from
    */
-  public static @Nullable BeforeSeason of(
-      Tools tools, CycleRecord cycle, Clock clock, StageResult care, boolean over) {
-    if (!asked(cycle) && !(over && hasInterval(cycle))) {
+  public static @Nullable BeforeSeason of(Season season, StageRun care, boolean over) {
+    if (!asked(season) && !(over && hasInterval(season))) {
       return null;
     }
-    return new BeforeSeason(next(tools, cycle, clock), checks(care));
+    return new BeforeSeason(next(season), checks(care));
   }
 
-  private static List<Check> checks(StageResult care) {
+  private static List<Check> checks(StageRun care) {
     return care.ruled(SeasonCheck.class)
         .sorted(
             Comparator.comparing((Ruled<SeasonCheck> ruled) -> ruled.conclusion().state())
@@ -123,25 +111,27 @@ public final class SeasonAhead {
         .toList();
   }
 
-  private static @Nullable NextSeason next(Tools tools, CycleRecord cycle, Clock clock) {
-    List<LocalDate> bloods = bloods(cycle);
+  private static @Nullable NextSeason next(Season season) {
+    List<LocalDate> bloods = bloods(season);
     if (bloods.isEmpty()) {
       return null;
     }
     LocalDate last = bloods.get(bloods.size() - 1);
-    LocalDate today = cycle.asOf().atZone(clock.zone()).toLocalDate();
+    LocalDate today = season.asOf().atZone(season.zone()).toLocalDate();
     List<Long> intervals = new ArrayList<>();
     for (int i = 1; i < bloods.size(); i++) {
       intervals.add(ChronoUnit.DAYS.between(bloods.get(i - 1), bloods.get(i)));
     }
-    return intervals.isEmpty() ? usual(tools, last, today) : own(tools, last, today, intervals);
+    return intervals.isEmpty()
+        ? usual(season.tools(), last, today)
+        : own(season.tools(), last, today, intervals);
   }
 
   /** Days of first blood, each once, in order. */
-  private static List<LocalDate> bloods(CycleRecord cycle) {
+  private static List<LocalDate> bloods(Season season) {
     return Stream.concat(
-            cycle.earlierCycles().stream().map(EarlierCycle::firstBloodOn),
-            Stream.ofNullable(cycle.firstBlood().on()))
+            season.earlierCycles().stream().map(EarlierCycle::firstBloodOn),
+            Stream.ofNullable(season.firstBlood().on()))
         .distinct()
         .sorted()
         .toList();

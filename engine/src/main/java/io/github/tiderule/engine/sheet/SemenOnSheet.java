@@ -1,9 +1,9 @@
 package io.github.tiderule.engine.sheet;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.insemination.Reckoning;
 import io.github.tiderule.engine.insemination.SemenInHand;
 import io.github.tiderule.engine.insemination.Span;
+import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.rules.fact.semen.Dose;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
@@ -50,9 +50,10 @@ final class SemenOnSheet {
     this.inHand = inHand;
   }
 
-  static SemenOnSheet of(Parameters parameters, CycleRecord cycle) {
-    @Nullable Insemination described = cycle.insemination();
-    SemenPlan plan = cycle.semenPlan();
+  static SemenOnSheet of(Season season) {
+    Parameters parameters = season.tools().rules().parameters();
+    @Nullable Insemination described = season.insemination();
+    SemenPlan plan = season.semenPlan();
     if (described == null) {
       return new SemenOnSheet(parameters, plan, null, plan.semen(), null);
     }
@@ -134,11 +135,11 @@ final class SemenOnSheet {
    * judged from the look is no count, and semen of another kind than planned is no dose of the
    * plan.
    */
-  CycleRecord withDose(CycleRecord cycle) {
+  Season withDose(Season season) {
     if (plan.dose() != null || inHand == null || plan.semen() != kind) {
-      return cycle;
+      return season;
     }
-    return inHand.dose(doses()).map(dose -> cycle.with(with(dose))).orElse(cycle);
+    return inHand.dose(doses()).map(dose -> season.with(with(dose))).orElse(season);
   }
 
   private SemenPlan with(Dose dose) {

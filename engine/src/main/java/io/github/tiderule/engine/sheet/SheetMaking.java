@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.sheet;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.InseminationSheet;
@@ -13,9 +12,11 @@ import io.github.tiderule.engine.insemination.SemenInHand;
 import io.github.tiderule.engine.insemination.Span;
 import io.github.tiderule.engine.insemination.TemperatureMatch;
 import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
-import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
@@ -48,29 +49,36 @@ public final class SheetMaking {
       Set.of(
           "CAR-046", "CAR-047", "CAR-048", "CAR-049", "CAR-116", "CAR-117", "CAR-118", "CAR-119");
 
+  private final Season season;
   private final Tools tools;
-  private final CycleRecord cycle;
+  private final Clock clock;
   private final SemenOnSheet semen;
 
-  private SheetMaking(Tools tools, CycleRecord cycle, SemenOnSheet semen) {
-    this.tools = tools;
-    this.cycle = cycle;
+  private SheetMaking(Season season, SemenOnSheet semen) {
+    this.season = season;
     this.semen = semen;
+    tools = season.tools();
+    clock = season.clock();
   }
 
-  public static SheetMaking of(Tools tools, CycleRecord cycle) {
-    SemenOnSheet semen = SemenOnSheet.of(tools.rules().parameters(), cycle);
-    return new SheetMaking(tools, semen.withDose(cycle), semen);
+  /**
+   * Begins a sheet.
+   *
+   * @param filed the season as it is on file
+   */
+  public static SheetMaking of(Season filed) {
+    SemenOnSheet semen = SemenOnSheet.of(filed);
+    return new SheetMaking(semen.withDose(filed), semen);
   }
 
   /** The season, with the dose that was counted where the file gave none of its own. */
-  public CycleRecord cycle() {
-    return cycle;
+  public Season season() {
+    return season;
   }
 
   /** What the file says of the semen in hand, for the rules; empty where it says nothing. */
   public List<Object> facts() {
-    return cycle.insemination() == null ? List.of() : semen.facts();
+    return season.insemination() == null ? List.of() : semen.facts();
   }
 
   /** What there is to say for the rules where the file describes no semen. */
@@ -79,23 +87,23 @@ public final class SheetMaking {
   }
 
   /** Whether a sheet is to be made: the file describes semen, or the plan's first dose is close. */
-  public boolean wanted(@Nullable Breeding breeding) {
-    if (cycle.insemination() != null) {
-      return true;
+  public boolean wanted(Planned planned) {
+    if (planned.standing().silent()) {
+      return false;
     }
-    return cycle.semenPlan().semen() != Semen.NATURAL
-        && breeding != null
-        && breeding
-            .first()
-            .filter(
-                slot ->
-                    Hours.between(cycle.asOf(), slot.from())
-                        <= tools.value("insemination.sheet-hours"))
-            .isPresent();
+    return season.insemination() != null
+        || (season.semenPlan().semen() != Semen.NATURAL
+            && planned
+                .first()
+                .filter(
+                    slot ->
+                        Hours.between(season.asOf(), slot.from())
+                            <= tools.value("insemination.sheet-hours"))
+                .isPresent());
   }
 
   /** Findings about the semen that are cautions as well. */
-  public static Stream<Ruled<Caution>> graveFindings(StageResult care) {
+  public static Stream<Ruled<Caution>> graveFindings(StageRun care) {
     return care.ruled(SheetFinding.class)
         .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
         .map(
@@ -106,12 +114,12 @@ public final class SheetMaking {
   }
 
   /** The sheet. */
-  public InseminationSheet sheet(StageResult care, @Nullable Breeding breeding, Clock clock) {
+  public InseminationSheet sheet(StageRun care, Planned planned) {
     @Nullable SemenInHand inHand = semen.inHand();
     @Nullable Span usable = inHand == null ? null : inHand.usable();
-    @Nullable Insemination described = cycle.insemination();
+    @Nullable Insemination described = season.insemination();
     Wanted wanted = described == null ? Wanted.nothing() : described.wanted();
-    @Nullable Instant at = at(breeding, clock);
+    @Nullable Instant at = at(planned);
     List<String> notes = new ArrayList<>(semen.notes());
     @Nullable Amount extender =
         inHand == null || inHand.semen() == Semen.FROZEN
@@ -144,21 +152,21 @@ public final class SheetMaking {
                 tools.rules().parameters()),
         findings(care),
         sameDay,
-        secondParcelBy(care, breeding, at, clock),
+        secondParcelBy(care, planned.breeding(), at),
         lines(care, SheetPart::isStep),
         advice(care),
         notes);
   }
 
-  private @Nullable Instant at(@Nullable Breeding breeding, Clock clock) {
-    @Nullable Insemination described = cycle.insemination();
+  private @Nullable Instant at(Planned planned) {
+    @Nullable Insemination described = season.insemination();
     if (described != null && described.at() != null) {
       return described.at();
     }
-    return breeding == null ? null : breeding.first().map(clock::quarter).orElse(null);
+    return planned.first().map(clock::quarter).orElse(null);
   }
 
-  private static List<Warning> findings(StageResult care) {
+  private static List<Warning> findings(StageRun care) {
     Stream<Ruled<Caution>> ofDoses =
         care.ruled(Caution.class).filter(ruled -> DOSE_RULES.contains(ruled.rule().id()));
     Stream<Ruled<Caution>> seen =
@@ -171,7 +179,7 @@ public final class SheetMaking {
     return Warnings.of(Stream.concat(seen, ofDoses));
   }
 
-  private static List<Line> lines(StageResult care, Predicate<SheetPart> wanted) {
+  private static List<Line> lines(StageRun care, Predicate<SheetPart> wanted) {
     return care.ruled(SheetLine.class)
         .filter(ruled -> wanted.test(ruled.conclusion().part()))
         .sorted(
@@ -190,7 +198,7 @@ public final class SheetMaking {
   }
 
   /** Route, then volume by every school there is, then reach. */
-  private static List<Line> advice(StageResult care) {
+  private static List<Line> advice(StageRun care) {
     List<Line> advice = new ArrayList<>(lines(care, part -> part == SheetPart.ROUTE));
     care.ruled(Position.class)
         .filter(ruled -> ruled.conclusion().about() == Topic.VOLUME)
@@ -209,13 +217,13 @@ public final class SheetMaking {
 
   /** The last day after the insemination that is still worth a good share of the best one. */
   private @Nullable LocalDate secondParcelBy(
-      StageResult care, @Nullable Breeding breeding, @Nullable Instant at, Clock clock) {
+      StageRun care, @Nullable Breeding breeding, @Nullable Instant at) {
     boolean asked =
         care.all(Underdose.class).stream().anyMatch(low -> low.semen() == Semen.CHILLED);
     if (!asked || breeding == null) {
       return null;
     }
-    LocalDate after = (at == null ? cycle.asOf() : at).atZone(clock.zone()).toLocalDate();
+    LocalDate after = (at == null ? season.asOf() : at).atZone(clock.zone()).toLocalDate();
     double best =
         breeding.days().stream().mapToDouble(day -> day.eggShare().mean()).max().orElse(0);
     double least = best * tools.value("insemination.second-parcel-share");

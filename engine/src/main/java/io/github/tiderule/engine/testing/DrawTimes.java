@@ -1,9 +1,8 @@
 package io.github.tiderule.engine.testing;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Findings;
-import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.rules.conclusion.TestDue;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.reading.Level;
@@ -24,16 +23,14 @@ final class DrawTimes {
   /** A draw as near to the last one as this is the same draw. */
   private static final Duration SAME_DRAW = Duration.ofHours(12);
 
-  private final Tools tools;
-  private final CycleRecord cycle;
-  private final Findings findings;
+  private final Season season;
   private final Clock clock;
+  private final List<Level> levels;
 
-  DrawTimes(Tools tools, CycleRecord cycle, Findings findings, Clock clock) {
-    this.tools = tools;
-    this.cycle = cycle;
-    this.findings = findings;
-    this.clock = clock;
+  DrawTimes(Read read) {
+    season = read.season();
+    clock = season.clock();
+    levels = read.levels();
   }
 
   /**
@@ -45,14 +42,14 @@ final class DrawTimes {
 
   /** When the trade has a test done: some hours after the last draw, or after now. */
   Instant due(TestDue test) {
-    Instant from = test.observations().isEmpty() ? cycle.asOf() : lastDraw().orElse(cycle.asOf());
+    Instant from = test.observations().isEmpty() ? season.asOf() : lastDraw().orElse(season.asOf());
     return from.plus(hours(test.hoursAfter()));
   }
 
   /** The draw of a test that is due: at the usual clock hour, or now when it is overdue. */
   Draw of(TestDue test) {
     Instant due = due(test);
-    Instant now = cycle.asOf();
+    Instant now = season.asOf();
     if (!due.isAfter(now) && canDrawNow()) {
       return draw(test.kind(), nextHalfHour(now));
     }
@@ -64,13 +61,13 @@ final class DrawTimes {
 
   /** Every draw of a kind in the days ahead: now, and at the usual clock hour of each day. */
   List<Draw> ahead(TestKind kind) {
-    Instant now = cycle.asOf();
+    Instant now = season.asOf();
     List<Draw> draws = new ArrayList<>();
     boolean fresh = lastDraw().map(at -> at.plus(SAME_DRAW).isBefore(now)).orElse(true);
     if (canDrawNow() && fresh) {
       draws.add(draw(kind, nextHalfHour(now)));
     }
-    Instant end = now.plus(hours(24 * tools.value("planning.ahead-days")));
+    Instant end = now.plus(hours(24 * season.tools().value("planning.ahead-days")));
     Instant at = clock.next(now, usualHour(), opensOn());
     while (!at.isAfter(end)) {
       if (draws.isEmpty() || at.isAfter(draws.get(0).at().plus(SAME_DRAW))) {
@@ -82,34 +79,34 @@ final class DrawTimes {
   }
 
   private Draw draw(TestKind kind, Instant at) {
-    Double said = cycle.laboratory().turnaroundHours();
+    Double said = season.laboratory().turnaroundHours();
     double hours =
         kind != TestKind.PROGESTERONE
-            ? tools.value("planning.bedside-hours")
-            : said == null ? tools.value("planning.turnaround-hours") : said;
+            ? season.tools().value("planning.bedside-hours")
+            : said == null ? season.tools().value("planning.turnaround-hours") : said;
     return new Draw(kind, at, at.plus(hours(hours)));
   }
 
   private List<DayOfWeek> opensOn() {
-    return cycle.laboratory().opensOn();
+    return season.laboratory().opensOn();
   }
 
   private boolean canDrawNow() {
-    LocalDate today = cycle.asOf().atZone(clock.zone()).toLocalDate();
-    LocalTime hour = cycle.asOf().atZone(clock.zone()).toLocalTime();
-    return !hour.isBefore(Clock.hour(tools.value("planning.first-draw-hour")))
-        && hour.isBefore(Clock.hour(tools.value("planning.last-draw-hour")))
+    LocalDate today = season.asOf().atZone(clock.zone()).toLocalDate();
+    LocalTime hour = season.asOf().atZone(clock.zone()).toLocalTime();
+    return !hour.isBefore(Clock.hour(season.tools().value("planning.first-draw-hour")))
+        && hour.isBefore(Clock.hour(season.tools().value("planning.last-draw-hour")))
         && (opensOn().isEmpty() || opensOn().contains(today.getDayOfWeek()));
   }
 
   private LocalTime usualHour() {
     return lastDraw()
         .map(at -> at.atZone(clock.zone()).toLocalTime().truncatedTo(ChronoUnit.MINUTES))
-        .orElse(Clock.hour(tools.value("planning.draw-hour")));
+        .orElse(Clock.hour(season.tools().value("planning.draw-hour")));
   }
 
   private Optional<Instant> lastDraw() {
-    return findings.levels().stream().map(Level::at).max(Comparator.naturalOrder());
+    return levels.stream().map(Level::at).max(Comparator.naturalOrder());
   }
 
   private static Duration hours(double hours) {

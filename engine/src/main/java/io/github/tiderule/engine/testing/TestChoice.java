@@ -4,6 +4,7 @@ import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.days.TestValue;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.DrawTimes.Draw;
 import io.github.tiderule.engine.timeline.ComingValue;
@@ -43,18 +44,20 @@ final class TestChoice {
   private final Map<Draw, Valued> valued = new HashMap<>();
   private final List<Valued> inOrder = new ArrayList<>();
 
+  /**
+   * @param series the series the next value should belong to
+   * @param plan the best set of doses
+   */
   TestChoice(
-      Tools tools,
-      Clock clock,
-      TimeAxis axis,
+      Season season,
       Foresight foresight,
       Series series,
       Breeding breeding,
       ScoredPlan plan,
       boolean lhOnSameBlood) {
-    this.tools = tools;
-    this.clock = clock;
-    this.axis = axis;
+    this.tools = season.tools();
+    this.clock = season.clock();
+    this.axis = season.axis();
     this.foresight = foresight;
     this.series = series;
     this.lhOnSameBlood = lhOnSameBlood;

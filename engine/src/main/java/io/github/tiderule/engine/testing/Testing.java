@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.testing;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
@@ -8,19 +7,20 @@ import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.days.TestValue;
-import io.github.tiderule.engine.explain.TraceBook;
 import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.season.Clock;
-import io.github.tiderule.engine.season.Dating;
-import io.github.tiderule.engine.season.Findings;
-import io.github.tiderule.engine.season.StageRunner;
-import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Part;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.SeasonAhead;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.testing.DrawTimes.Draw;
-import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.Foresight;
-import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.Stage;
-import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.SameBlood;
 import io.github.tiderule.rules.conclusion.TestDue;
 import io.github.tiderule.rules.conclusion.TestKind;
@@ -42,136 +42,134 @@ import org.jspecify.annotations.Nullable;
 /** When to test next, what that is worth, and what its result would change. */
 public final class Testing {
 
-  private final @Nullable NextTest nextTest;
-  private final @Nullable String noTestBecause;
-  private final @Nullable OnForecast forecast;
-  private final List<Change> changes;
+  private final Planned planned;
+  private final Read read;
+  private final Season season;
+  private final StageRun due;
+  private final DrawTimes times;
+  private final @Nullable Draw floor;
+  private final List<String> because;
 
-  private Testing(
-      @Nullable NextTest nextTest,
-      @Nullable String noTestBecause,
-      @Nullable OnForecast forecast,
-      List<Change> changes) {
-    this.nextTest = nextTest;
-    this.noTestBecause = noTestBecause;
-    this.forecast = forecast;
-    this.changes = changes;
-  }
-
-  public @Nullable NextTest nextTest() {
-    return nextTest;
-  }
-
-  /** Why no test is advised; null where one is. */
-  public @Nullable String noTestBecause() {
-    return noTestBecause;
-  }
-
-  /** A decision due before the next result; null where there is none. */
-  public @Nullable OnForecast forecast() {
-    return forecast;
-  }
-
-  public List<Change> changes() {
-    return changes;
-  }
-
-  public static Testing of(
-      Tools tools,
-      CycleRecord cycle,
-      Findings findings,
-      Clock clock,
-      TimeAxis axis,
-      Evidence evidence,
-      @Nullable Dating dating,
-      @Nullable Breeding breeding,
-      StageRunner runner,
-      TraceBook trace) {
-    StageResult due =
-        runner.run(
-            Stage.NEXT,
-            findings.levels(),
-            findings.accepted(),
-            findings.acceptedProgesterone(),
-            findings.findings(),
-            findings.held(),
-            cycle.earlierCycles(),
-            dating == null ? List.of() : List.of(dating.forecast()),
-            List.of(cycle.semenPlan(), cycle.laboratory()));
-    trace.add(Stage.NEXT, due);
-    DrawTimes times = new DrawTimes(tools, cycle, findings, clock);
-    Optional<StageResult.Ruled<TestDue>> first =
+  private Testing(Planned planned, StageRun due) {
+    this.planned = planned;
+    this.due = due;
+    read = planned.standing().read();
+    season = read.season();
+    times = new DrawTimes(read);
+    Optional<Ruled<TestDue>> first =
         due.ruled(TestDue.class)
             .min(
-                Comparator.comparing(
-                        (StageResult.Ruled<TestDue> ruled) -> ruled.conclusion().kind())
+                Comparator.comparing((Ruled<TestDue> ruled) -> ruled.conclusion().kind())
                     .thenComparing(ruled -> times.due(ruled.conclusion()))
                     .thenComparing(ruled -> ruled.rule().id()));
-    @Nullable Draw floor = first.map(ruled -> times.of(ruled.conclusion())).orElse(null);
-    List<String> because = first.map(ruled -> because(due, ruled.conclusion())).orElse(List.of());
-    Optional<ScoredPlan> plan = breeding == null ? Optional.empty() : breeding.best();
-    if (dating == null || breeding == null || plan.isEmpty()) {
-      return floor == null
-          ? new Testing(null, ended(due), null, List.of())
-          : new Testing(next(clock, floor, 0, because, false), null, null, List.of());
+    floor = first.map(ruled -> times.of(ruled.conclusion())).orElse(null);
+    because = first.map(ruled -> because(due, ruled.conclusion())).orElse(List.of());
+  }
+
+  /** The next test of a season; none is talked about where all talk is stopped, or between two. */
+  public static Tested next(Planned planned) {
+    if (planned.standing() instanceof Standing.Stopped || SeasonAhead.between(planned.season())) {
+      return Tested.untold(planned);
     }
-    Foresight foresight = tools.timeline().foresight(evidence, dating.estimate());
-    Series series = series(findings);
+    Part next = Part.begun("next test");
+    Tested tested = new Testing(planned, due(planned.standing())).tested();
+    next.commit();
+    return tested;
+  }
+
+  private static StageRun due(Standing standing) {
+    Read read = standing.read();
+    Season season = read.season();
+    @Nullable Dated dated = standing.dated();
+    return season.run(
+        Stage.NEXT,
+        read.levels(),
+        read.accepted(),
+        read.acceptedProgesterone(),
+        read.findings(),
+        read.held(),
+        season.earlierCycles(),
+        dated == null ? List.of() : List.of(dated.forecast()),
+        List.of(season.semenPlan(), season.laboratory()));
+  }
+
+  private Tested tested() {
+    @Nullable Breeding breeding = planned.breeding();
+    Optional<ScoredPlan> plan = breeding == null ? Optional.empty() : breeding.best();
+    return breeding == null || plan.isEmpty() ? asDue() : weighed(breeding, plan.get());
+  }
+
+  /** The test that the trade asks for, where there is no plan for it to change. */
+  private Tested asDue() {
+    return floor == null
+        ? new Tested(planned, due, null, ended(due), null, List.of(), null)
+        : new Tested(planned, due, next(floor, 0, because, false), null, null, List.of(), null);
+  }
+
+  /** The test worth most for a plan. */
+  private Tested weighed(Breeding breeding, ScoredPlan plan) {
+    Dated dated = breeding.dated();
+    Foresight foresight = season.tools().timeline().foresight(dated.evidence(), dated.estimate());
     boolean lhOnSameBlood =
         due.all(SameBlood.class).stream()
             .anyMatch(one -> one.drawn() == TestKind.PROGESTERONE && one.also() == TestKind.LH);
     TestChoice choice =
-        new TestChoice(tools, clock, axis, foresight, series, breeding, plan.get(), lhOnSameBlood);
+        new TestChoice(season, foresight, series(read), breeding, plan, lhOnSameBlood);
     Set<TestKind> done =
         due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
-    TestChoice.Chosen chosen =
-        choice.choose(times, floor, done, mustBeMade(floor, findings, breeding));
+    TestChoice.Chosen chosen = choice.choose(times, floor, done, mustBeMade(breeding));
     // where rules have ended progesterone testing there is no result to wait for
     @Nullable OnForecast forecast =
         done.contains(TestKind.PROGESTERONE)
             ? null
-            : choice
-                .soonest(times, floor)
-                .map(soonest -> forecast(tools, cycle, clock, breeding, soonest))
-                .orElse(null);
-    trace.add("next", EngineStep.TEST_VALUE, List.of(), choice.sentences());
-    Thresholds thresholds =
-        new Thresholds(tools, cycle, clock, axis, foresight, breeding, plan.get());
+            : choice.soonest(times, floor).map(soonest -> forecast(breeding, soonest)).orElse(null);
+    List<String> sentences = choice.sentences();
+    Thresholds thresholds = new Thresholds(dated, foresight, breeding, plan);
     TestChoice.@Nullable Valued test = chosen.test();
     List<Change> changes = new ArrayList<>();
     if (test != null && test.draw().kind() == TestKind.PROGESTERONE) {
       changes.addAll(thresholds.ofNext(test, choice.coming(test.draw())));
     }
-    changes.addAll(thresholds.ofLatest(evidence));
-    if (test == null) {
-      return new Testing(null, stopped(tools, due, forecast), forecast, changes);
-    }
-    List<String> why = chosen.asTheTradeHasIt() ? because : List.of(EngineStep.TEST_VALUE.id());
+    changes.addAll(thresholds.ofLatest());
+    return test == null
+        ? new Tested(planned, due, null, stopped(forecast), forecast, changes, sentences)
+        : new Tested(
+            planned,
+            due,
+            next(test, chosen.asTheTradeHasIt(), lhOnSameBlood),
+            null,
+            forecast,
+            changes,
+            sentences);
+  }
+
+  private NextTest next(TestChoice.Valued test, boolean asTheTradeHasIt, boolean lhOnSameBlood) {
     // the trade's own wish for LH is met by the blood that is drawn anyway
     boolean lh =
         test.withLh()
             || (lhOnSameBlood
                 && test.draw().kind() == TestKind.PROGESTERONE
                 && due.all(TestDue.class).stream().anyMatch(one -> one.kind() == TestKind.LH));
-    List<String> reasons = new ArrayList<>(why);
+    List<String> reasons =
+        new ArrayList<>(asTheTradeHasIt ? because : List.of(EngineStep.TEST_VALUE.id()));
     if (lh) {
       due.ruled(SameBlood.class).map(ruled -> ruled.rule().id()).forEach(reasons::add);
     }
-    return new Testing(next(clock, test.draw(), test.gain(), reasons, lh), null, forecast, changes);
+    return next(test.draw(), test.gain(), reasons, lh);
   }
 
-  private static NextTest next(
-      Clock clock, Draw draw, double gain, List<String> because, boolean lh) {
+  private NextTest next(Draw draw, double gain, List<String> reasons, boolean lh) {
+    Clock clock = season.clock();
     return new NextTest(
         draw.kind().name().toLowerCase(Locale.ROOT),
         clock.offset(draw.at()),
         clock.offset(draw.result()),
         gain,
-        because,
+        reasons,
         lh ? List.of("lh") : List.of());
   }
 
-  private static List<String> because(StageResult due, TestDue test) {
+  private static List<String> because(StageRun due, TestDue test) {
     return due.ruled(TestDue.class)
         .filter(ruled -> ruled.conclusion().kind() == test.kind())
         .filter(ruled -> ruled.conclusion().hoursAfter() == test.hoursAfter())
@@ -181,14 +179,14 @@ public final class Testing {
   }
 
   /** What rules say of the end of testing. */
-  private static @Nullable String ended(StageResult due) {
+  private static @Nullable String ended(StageRun due) {
     return due.all(TestingDone.class).stream()
         .min(Comparator.comparing(TestingDone::kind))
         .map(TestingDone::sentence)
         .orElse(null);
   }
 
-  private static String stopped(Tools tools, StageResult due, @Nullable OnForecast forecast) {
+  private String stopped(@Nullable OnForecast forecast) {
     if (forecast != null) {
       return "No progesterone result can be there before the decision is due; none could change it";
     }
@@ -196,7 +194,7 @@ public final class Testing {
     return ended != null
         ? ended
         : "No test of the next "
-            + Math.round(tools.value("planning.ahead-days"))
+            + Math.round(season.tools().value("planning.ahead-days"))
             + " days can still change the plan";
   }
 
@@ -205,11 +203,11 @@ public final class Testing {
    * matings could follow than are planned, and while ovulation is not proven and the result can
    * still call the plan off, as a booking can be but an order or a journey cannot, or should do so.
    */
-  private static boolean mustBeMade(@Nullable Draw floor, Findings findings, Breeding breeding) {
+  private boolean mustBeMade(Breeding breeding) {
     if (breeding.dosesToSpare()) {
       return true;
     }
-    if (floor == null || findings.proven() || breeding.first().isEmpty()) {
+    if (floor == null || read.proven() || breeding.first().isEmpty()) {
       return false;
     }
     Slot first = breeding.first().get();
@@ -219,18 +217,19 @@ public final class Testing {
   }
 
   /** The series of the latest number, which the next value should belong to. */
-  private static Series series(Findings findings) {
-    return findings.levels().stream()
+  private static Series series(Read read) {
+    return read.levels().stream()
         .max(Comparator.comparing(Level::at).thenComparing(Level::observation))
         .map(Level::series)
         .orElse(Series.of(null, Method.UNKNOWN));
   }
 
   /** What to say where the plan's first deadline passes before any result; null where none does. */
-  private static @Nullable OnForecast forecast(
-      Tools tools, CycleRecord cycle, Clock clock, Breeding breeding, TestChoice.Valued soonest) {
+  private @Nullable OnForecast forecast(Breeding breeding, TestChoice.Valued soonest) {
+    Clock clock = season.clock();
     Slot first = breeding.first().orElseThrow();
-    boolean now = Hours.between(cycle.asOf(), first.from()) <= tools.value("planning.breed-within");
+    boolean now =
+        Hours.between(season.asOf(), first.from()) <= season.tools().value("planning.breed-within");
     if (now || first.deadlines().isEmpty() || !first.decideBy().isBefore(soonest.draw().result())) {
       return null;
     }

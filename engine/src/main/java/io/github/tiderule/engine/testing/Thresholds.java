@@ -1,17 +1,17 @@
 package io.github.tiderule.engine.testing;
 
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.days.Flips;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.timeline.ComingValue;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.Foresight;
-import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.fact.Digits;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,29 +19,25 @@ import java.util.Optional;
 /** The values of the next progesterone test, and of the latest, at which the days would change. */
 final class Thresholds {
 
+  private final Dated dated;
   private final Tools tools;
-  private final CycleRecord cycle;
   private final Clock clock;
-  private final TimeAxis axis;
+  private final SemenPlan semenPlan;
   private final Foresight foresight;
   private final Breeding breeding;
   private final ScoredPlan plan;
 
-  Thresholds(
-      Tools tools,
-      CycleRecord cycle,
-      Clock clock,
-      TimeAxis axis,
-      Foresight foresight,
-      Breeding breeding,
-      ScoredPlan plan) {
-    this.tools = tools;
-    this.cycle = cycle;
-    this.clock = clock;
-    this.axis = axis;
+  /**
+   * @param plan the best set of doses
+   */
+  Thresholds(Dated dated, Foresight foresight, Breeding breeding, ScoredPlan plan) {
+    this.dated = dated;
     this.foresight = foresight;
     this.breeding = breeding;
     this.plan = plan;
+    tools = dated.season().tools();
+    clock = dated.season().clock();
+    semenPlan = dated.season().semenPlan();
   }
 
   /** For a draw to come. */
@@ -53,7 +49,7 @@ final class Thresholds {
             breeding.table(),
             tools.rules().parameters(),
             breeding.forbidden(),
-            tools.planner().spacing(cycle.semenPlan()),
+            tools.planner().spacing(semenPlan),
             plan,
             settled,
             test.draw().result(),
@@ -70,9 +66,9 @@ final class Thresholds {
   }
 
   /** For the latest number in use. */
-  List<Change> ofLatest(Evidence evidence) {
+  List<Change> ofLatest() {
     Optional<Evidence.Value> latest =
-        evidence.values().stream()
+        dated.evidence().values().stream()
             .max(Comparator.comparingDouble(Evidence.Value::day).thenComparing(Evidence.Value::id));
     if (latest.isEmpty()) {
       return List.of();
@@ -83,12 +79,12 @@ final class Thresholds {
             breeding.table(),
             tools.rules().parameters(),
             breeding.forbidden(),
-            tools.planner().spacing(cycle.semenPlan()),
+            tools.planner().spacing(semenPlan),
             plan,
             List.of(),
-            cycle.asOf(),
+            dated.season().asOf(),
             foresight.again(value.id()));
-    String when = clock.day(axis.instant(value.day()));
+    String when = clock.day(dated.season().axis().instant(value.day()));
     return flips.from(value.ngPerMl(), tools.value("planning.flip-chance")).stream()
         .map(
             flip ->

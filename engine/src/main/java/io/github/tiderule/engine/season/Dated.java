@@ -8,6 +8,7 @@ import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Estimate;
+import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.rules.fact.Forecast;
@@ -18,26 +19,42 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
-/** An estimate on the calendar. */
-public final class Dating {
+/**
+ * A season whose ovulation is estimated, on the calendar.
+ *
+ * @param evidence the numbers it is estimated from
+ */
+public record Dated(Read read, Evidence evidence, Estimate estimate) {
 
   private static final int SHARES = 10_000;
 
-  private final Clock clock;
-  private final TimeAxis axis;
-  private final Instant now;
-  private final Estimate estimate;
-
-  public Dating(Clock clock, TimeAxis axis, Instant now, Estimate estimate) {
-    this.clock = clock;
-    this.axis = axis;
-    this.now = now;
-    this.estimate = estimate;
+  /** Estimates; null where nothing on file dates the season. */
+  public static @Nullable Dated of(Read read) {
+    Evidence evidence = Gathering.of(read);
+    Part posterior = Part.begun("posterior");
+    @Nullable Estimate estimate =
+        evidence.saysSomething() ? read.season().tools().timeline().estimate(evidence) : null;
+    posterior.commit();
+    return estimate == null ? null : new Dated(read, evidence, estimate);
   }
 
-  public Estimate estimate() {
-    return estimate;
+  public Season season() {
+    return read.season();
+  }
+
+  private Clock clock() {
+    return season().clock();
+  }
+
+  private TimeAxis axis() {
+    return season().axis();
+  }
+
+  /** Now, in days on the season's axis(). */
+  private double today() {
+    return axis().day(season().asOf());
   }
 
   public Density density() {
@@ -46,15 +63,16 @@ public final class Dating {
 
   /** A quantile of ovulation as an instant. */
   public Instant quantile(double share) {
-    return axis.instant(estimate.ovulation().quantile(share));
+    return axis().instant(estimate.ovulation().quantile(share));
   }
 
   /** Mean, over where ovulation may lie, of something that depends on the days since then. */
   public double mean(DoubleUnaryOperator bySinceOvulation) {
     Density ovulation = estimate.ovulation();
+    double now = today();
     double sum = 0;
     for (int i = 0; i < ovulation.size(); i++) {
-      double since = axis.day(now) - ovulation.at(i);
+      double since = now - ovulation.at(i);
       sum += ovulation.value(i) * ovulation.step() * bySinceOvulation.applyAsDouble(since);
     }
     return sum;
@@ -68,7 +86,7 @@ public final class Dating {
         quantile(0.5),
         quantile(0.75),
         quantile(0.95),
-        ovulation.quantile(0.5) - axis.day(now),
+        ovulation.quantile(0.5) - today(),
         width(),
         estimate.noOvulation(),
         estimate.plateau());
@@ -81,18 +99,18 @@ public final class Dating {
 
   public String sentence() {
     return "ovulation about "
-        + clock.dayAndTime(quantile(0.5))
+        + clock().dayAndTime(quantile(0.5))
         + ", nine times in ten between "
-        + clock.dayAndTime(quantile(0.05))
+        + clock().dayAndTime(quantile(0.05))
         + " and "
-        + clock.dayAndTime(quantile(0.95));
+        + clock().dayAndTime(quantile(0.95));
   }
 
   public Quantiles lhPeak() {
     return quantiles(estimate.peak());
   }
 
-  public Ovulation ovulation(boolean proven) {
+  public Ovulation ovulation() {
     Density ovulation = estimate.ovulation();
     return new Ovulation(
         at(ovulation, 0.5),
@@ -100,7 +118,7 @@ public final class Dating {
         at(ovulation, 0.25),
         at(ovulation, 0.75),
         at(ovulation, 0.95),
-        proven,
+        read.proven(),
         byDay(ovulation, 1 - estimate.noOvulation()),
         round(estimate.noOvulation()),
         new Patterns(
@@ -108,7 +126,7 @@ public final class Dating {
   }
 
   private OffsetDateTime at(Density density, double share) {
-    return clock.offset(axis.instant(density.quantile(share)));
+    return clock().offset(axis().instant(density.quantile(share)));
   }
 
   /** A forecast of whelping on the calendar. */
@@ -170,11 +188,11 @@ public final class Dating {
   }
 
   private LocalDate day(double day) {
-    return axis.instant(day).atZone(clock.zone()).toLocalDate();
+    return axis().instant(day).atZone(clock().zone()).toLocalDate();
   }
 
   private double midnight(LocalDate day) {
-    return axis.day(day.atStartOfDay(clock.zone()).toInstant());
+    return axis().day(day.atStartOfDay(clock().zone()).toInstant());
   }
 
   public List<Influence> influence() {
