@@ -1,5 +1,6 @@
 package io.github.tiderule.engine;
 
+import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.timeline.ComingValue;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Estimate;
@@ -28,11 +29,20 @@ public final class Posterior {
   private final Foresight foresight;
   private final TimeAxis axis;
 
-  Posterior(Timeline timeline, Evidence evidence, Estimate estimate, TimeAxis axis) {
+  private Posterior(Evidence evidence, Estimate estimate, Foresight foresight, TimeAxis axis) {
     this.evidence = evidence;
     this.estimate = estimate;
-    this.foresight = timeline.foresight(evidence, estimate);
+    this.foresight = foresight;
     this.axis = axis;
+  }
+
+  static Posterior of(Dated dated) {
+    Timeline timeline = dated.season().tools().timeline();
+    return new Posterior(
+        dated.evidence(),
+        dated.estimate(),
+        timeline.foresight(dated.evidence(), dated.estimate()),
+        dated.season().axis());
   }
 
   /**

@@ -1,8 +1,9 @@
 package io.github.tiderule.engine;
 
-import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.engine.days.StudServices;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
@@ -36,11 +37,10 @@ final class StudDivision {
     List<StudPlan.LeftOut> leftOut = new ArrayList<>();
     byName.forEach(
         (name, cycle) -> {
-          Evaluation evaluation = new Evaluation(tools, withServices(name, cycle, services));
-          Advice advice = evaluation.advice();
-          Breeding breeding = evaluation.breeding();
+          Evaluation evaluation = Evaluation.of(tools, withServices(name, cycle, services));
+          Breeding breeding = evaluation.planned().breeding();
           if (breeding == null) {
-            leftOut.add(new StudPlan.LeftOut(name, advice.action().headline()));
+            leftOut.add(new StudPlan.LeftOut(name, evaluation.advice().action().headline()));
           } else {
             candidates.add(
                 new StudServices.Candidate(name, breeding.table(), breeding.forbidden()));

@@ -1,7 +1,8 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
+import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.parameter.Overlay;
 import java.time.Instant;
@@ -51,12 +52,12 @@ public final class Tiderule {
 
   /** The breeding-day plan for a season, with its reasons. Never throws on a legal record. */
   public Advice advise(CycleRecord cycle) {
-    return new Evaluation(tools, cycle).advice();
+    return Evaluation.of(tools, cycle).advice();
   }
 
   /** The plan as {@link #advise} gives it, with the means to ask why each rule spoke or did not. */
   public Reasoning reason(CycleRecord cycle) {
-    return new Evaluation(tools, cycle).reasoning();
+    return Evaluation.of(tools, cycle).reasoning();
   }
 
   /**

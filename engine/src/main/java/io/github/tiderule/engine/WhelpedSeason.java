@@ -1,7 +1,6 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.course.LookBack;
-import io.github.tiderule.engine.whelping.Accuracy;
 import java.util.List;
 import java.util.Objects;
 

@@ -12,7 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.github.tiderule.cases.InventedSeason;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Tiderule;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.advice.StudPlan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;

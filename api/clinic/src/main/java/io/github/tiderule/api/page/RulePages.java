@@ -7,7 +7,7 @@ import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
-import io.github.tiderule.engine.EngineStep;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import java.util.List;

@@ -9,7 +9,7 @@ import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.report.StudReport;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.engine.days.StudServices;
 import io.github.tiderule.format.cycle.CycleFile;
 import io.github.tiderule.format.json.Layout;

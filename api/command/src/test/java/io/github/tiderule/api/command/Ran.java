@@ -4,7 +4,7 @@ import io.github.tiderule.api.command.stream.Engine;
 import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.rules.RuleBase;
 import java.io.ByteArrayInputStream;

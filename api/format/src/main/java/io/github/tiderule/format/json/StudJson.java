@@ -1,6 +1,6 @@
 package io.github.tiderule.format.json;
 
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;

@@ -7,7 +7,7 @@ import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.WhelpedSeason;
 import io.github.tiderule.engine.advice.course.LookBack;
-import io.github.tiderule.engine.whelping.Accuracy;
+import io.github.tiderule.engine.Accuracy;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;

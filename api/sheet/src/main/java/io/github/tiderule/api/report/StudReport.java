@@ -4,7 +4,7 @@ import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;

@@ -2,7 +2,7 @@ package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.api.report.text.PlainNumber;
 import io.github.tiderule.api.words.Words;
-import io.github.tiderule.engine.EngineStep;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.parameter.Overlay;

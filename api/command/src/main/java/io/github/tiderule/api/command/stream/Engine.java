@@ -4,7 +4,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.days.StudPlan;
+import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.parameter.Overlay;
 import java.time.Instant;

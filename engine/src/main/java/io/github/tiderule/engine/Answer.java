@@ -1,0 +1,175 @@
+package io.github.tiderule.engine;
+
+import io.github.tiderule.engine.action.ActionChoice;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.explain.Disagreements;
+import io.github.tiderule.engine.explain.NearMisses;
+import io.github.tiderule.engine.explain.ObservationNotes;
+import io.github.tiderule.engine.explain.TraceBook;
+import io.github.tiderule.engine.explain.Warnings;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.pregnancy.CourseTold;
+import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Part;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.SeasonAhead;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Standing;
+import io.github.tiderule.engine.sheet.SheetMaking;
+import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.engine.timeline.Evidence;
+import io.github.tiderule.rules.Account;
+import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.conclusion.care.Caution;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Puts what every stage found into one answer. */
+final class Answer {
+
+  private final Tested tested;
+  private final Planned planned;
+  private final Standing standing;
+  private final Read read;
+  private final Season season;
+  private final @Nullable Dated dated;
+  private final @Nullable PregnancyCourse course;
+  private final StageRun care;
+  private final @Nullable InseminationSheet sheet;
+
+  /**
+   * @param course null where nothing dates the season
+   * @param sheet null where none is wanted
+   */
+  Answer(
+      Tested tested,
+      @Nullable PregnancyCourse course,
+      StageRun care,
+      @Nullable InseminationSheet sheet) {
+    this.tested = tested;
+    this.course = course;
+    this.care = care;
+    this.sheet = sheet;
+    planned = tested.planned();
+    standing = planned.standing();
+    read = standing.read();
+    season = read.season();
+    dated = standing.dated();
+  }
+
+  /**
+   * The answer with the means to ask why.
+   *
+   * @param then the advice as it was at an earlier moment
+   */
+  Reasoning reasoning(Function<Instant, Advice> then) {
+    RuleBase rules = season.tools().rules();
+    List<StageRun> runs = runs();
+    Part nearMisses = Part.begun("near misses");
+    NearMisses near = NearMisses.of(rules, runs);
+    nearMisses.commit();
+    TraceBook trace = trace();
+    Map<Stage, Account> accounts = new EnumMap<>(Stage.class);
+    runs.forEach(run -> accounts.put(run.stage(), run.account()));
+    return new Reasoning(
+        advice(then, trace, near),
+        rules.cards(),
+        accounts,
+        trace.firings(),
+        near.untold(),
+        dated == null ? null : Posterior.of(dated));
+  }
+
+  /** The stages of rules that were run, each once. */
+  private List<StageRun> runs() {
+    return Stream.of(
+            List.of(read.reading(), read.found()), planned.runs(), tested.runs(), List.of(care))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private TraceBook trace() {
+    TraceBook trace = new TraceBook();
+    trace.add(read.reading());
+    trace.add(read.found());
+    if (dated != null) {
+      trace.add(
+          "timeline",
+          EngineStep.TIMELINE,
+          dated.evidence().items().stream().map(Evidence.Item::id).sorted().toList(),
+          List.of(dated.sentence()));
+    }
+    planned.write(trace);
+    tested.write(trace);
+    trace.add(care);
+    return trace;
+  }
+
+  private Advice advice(Function<Instant, Advice> then, TraceBook trace, NearMisses near) {
+    Clock clock = season.clock();
+    @Nullable Breeding breeding = planned.breeding();
+    ActionChoice action = new ActionChoice(tested, course, care);
+    CourseTold told = CourseTold.of(course, standing, care, then);
+    return new Advice(
+        Stamp.of(Tiderule.VERSION, season.tools().rules()),
+        clock.offset(season.asOf()),
+        clock.offset(action.validUntil()),
+        season.female().id(),
+        action.action(),
+        dated == null ? null : dated.lhPeak(),
+        dated == null ? null : dated.ovulation(),
+        breeding == null ? List.of() : breeding.days(),
+        breeding == null ? null : breeding.plan(tested.forecast()),
+        tested.nextTest(),
+        tested.noTestBecause(),
+        planned.bred(),
+        told.whelping(),
+        told.pregnancy(),
+        told.caesarean(),
+        told.lookBack(),
+        questions(),
+        warnings(),
+        dated == null ? List.of() : dated.influence(),
+        tested.changes(),
+        trace.lines(),
+        near.told(),
+        standing.silent() ? List.of() : Disagreements.of(care),
+        ObservationNotes.of(read),
+        sheet,
+        standing instanceof Standing.Stopped
+            ? null
+            : SeasonAhead.of(season, care, action.seasonOver()));
+  }
+
+  private List<Query> questions() {
+    return read.questions().stream()
+        .map(
+            question ->
+                new Query(
+                    question.about(),
+                    question.sentence(),
+                    question.readings().stream()
+                        .map(r -> new Query.Reading(r.unit().word(), r.meaning()))
+                        .toList()))
+        .toList();
+  }
+
+  private List<Warning> warnings() {
+    return Warnings.of(Stream.concat(care.ruled(Caution.class), SheetMaking.graveFindings(care)));
+  }
+}

@@ -1,0 +1,287 @@
+package io.github.tiderule.engine.action;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.SeasonAhead;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Standing;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.care.Caution;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.conclusion.reading.Held;
+import io.github.tiderule.rules.conclusion.reading.Question;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Says in one sentence what to do now, and until when that holds. */
+public final class ActionChoice {
+
+  private final Standing standing;
+  private final Read read;
+  private final Season season;
+  private final Tools tools;
+  private final Clock clock;
+  private final StageRun care;
+  private final @Nullable Dated dated;
+  private final @Nullable PregnancyCourse course;
+  private final @Nullable Breeding breeding;
+  private final @Nullable NextTest test;
+  private final @Nullable Bred bred;
+  private final MatingChoice mating;
+
+  /**
+   * @param course null where nothing dates the season
+   * @param care what rules say of it
+   */
+  public ActionChoice(Tested tested, @Nullable PregnancyCourse course, StageRun care) {
+    this.course = course;
+    this.care = care;
+    standing = tested.planned().standing();
+    read = standing.read();
+    season = read.season();
+    tools = season.tools();
+    clock = season.clock();
+    dated = standing.dated();
+    breeding = tested.planned().breeding();
+    bred = tested.planned().bred();
+    test = tested.nextTest();
+    mating = new MatingChoice(tested);
+  }
+
+  /** What to do now. */
+  public Action action() {
+    return vet()
+        .or(this::closed)
+        .or(this::between)
+        .or(this::answer)
+        .or(mating::onForecast)
+        .or(mating::breedOrBook)
+        .or(this::passed)
+        .or(this::noTimeLeft)
+        .or(this::testing)
+        .orElseGet(this::nothing);
+  }
+
+  private Optional<Action> vet() {
+    boolean asked =
+        standing.silent()
+            || care.all(Caution.class).stream()
+                .anyMatch(one -> one.level() == CautionLevel.VET && !one.observations().isEmpty());
+    if (!asked) {
+      return Optional.empty();
+    }
+    List<String> because =
+        care.ruled(Caution.class)
+            .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
+            .map(ruled -> ruled.rule().id())
+            .distinct()
+            .toList();
+    return Optional.of(new Action(Now.VET, toVet(), because));
+  }
+
+  private String toVet() {
+    if (standing instanceof Standing.Stopped) {
+      return pastBreeding()
+          ? "Call a vet now; everything else waits."
+          : "See a vet today; nothing about breeding days matters until then.";
+    }
+    if (standing instanceof Standing.ForVet) {
+      return "See a vet before any plan: these values cannot be read without one.";
+    }
+    return pastBreeding()
+        ? "Have a vet examine her today."
+        : "Have a vet examine her before she is bred.";
+  }
+
+  /** Between two seasons there is time to see to what is due. */
+  private Optional<Action> between() {
+    return SeasonAhead.between(season)
+        ? Optional.of(
+            new Action(
+                Now.BOOK,
+                "No season has begun: see to what is due, and note the first blood. If she is in"
+                    + " season already, test now.",
+                SeasonAhead.due(care)))
+        : Optional.empty();
+  }
+
+  private boolean pastBreeding() {
+    return course != null && course.pastBreeding();
+  }
+
+  /** Whether nothing of the season is left to time. */
+  public boolean seasonOver() {
+    return closed().or(this::passed).isPresent();
+  }
+
+  /** Where it is known what became of the season, nothing is left to time. */
+  private Optional<Action> closed() {
+    return read.findings().stream()
+        .filter(f -> f.kind() == FindingKind.WHELPED || f.kind() == FindingKind.NOT_PREGNANT)
+        .findFirst()
+        .map(
+            found ->
+                new Action(
+                    Now.PASSED,
+                    found.kind() == FindingKind.WHELPED
+                        ? "She has whelped; nothing is left to time this season."
+                        : "She is not pregnant; nothing is left to time this season.",
+                    List.of(EngineStep.WHELPING.id())));
+  }
+
+  private Optional<Action> answer() {
+    Set<String> held =
+        read.reading().all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
+    Optional<Instant> lastUsed =
+        read.levels().stream().map(level -> level.at()).max(Instant::compareTo);
+    return read.reading()
+        .ruled(Question.class)
+        .filter(ruled -> held.contains(ruled.conclusion().about()))
+        .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
+        .findFirst()
+        .map(
+            ruled ->
+                new Action(
+                    Now.ANSWER,
+                    "Answer the question about "
+                        + ruled.conclusion().about()
+                        + " first; until then it is not used.",
+                    List.of(ruled.rule().id())));
+  }
+
+  private Instant drawn(String id) {
+    return season.observations().stream()
+        .filter(observation -> observation.id().equals(id))
+        .map(observation -> observation.at())
+        .findFirst()
+        .orElse(Instant.MIN);
+  }
+
+  private Optional<Action> passed() {
+    if (dated == null || timesAreMissing() || (breeding != null && breeding.best().isPresent())) {
+      return Optional.empty();
+    }
+    List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
+    @Nullable Whelping whelping = course == null ? null : course.whelping();
+    if (bred != null
+        && whelping != null
+        && (behind() || (breeding != null && !breeding.dosesLeft()))) {
+      return Optional.of(
+          new Action(
+              Now.PASSED,
+              "She is bred and nothing is left to time; whelping about "
+                  + clock.day(whelping.median().toInstant())
+                  + ".",
+              List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
+    }
+    boolean smearFirst = test != null && read.lateByValueAlone();
+    return behind() && !smearFirst
+        ? Optional.of(
+            new Action(
+                Now.PASSED,
+                "This season's time for breeding is over; no day ahead would meet her eggs.",
+                because))
+        : Optional.empty();
+  }
+
+  /** Whether a breeding would still do, yet none of the times given for it is left. */
+  private boolean timesAreMissing() {
+    return dated != null
+        && bred == null
+        && breeding == null
+        && Planned.shareNow(dated) > tools.value("planning.possible-share");
+  }
+
+  /** Whether ovulation has passed, nine times in ten and more. */
+  private boolean behind() {
+    return dated != null && dated.quantile(0.95).isBefore(season.asOf());
+  }
+
+  /** Where every time that stud and clinic gave is gone or out of reach, others are asked for. */
+  private Optional<Action> noTimeLeft() {
+    return timesAreMissing()
+        ? Optional.of(
+            new Action(
+                Now.ANSWER,
+                "None of the times given can be used any more: ask stud or clinic for others.",
+                List.of(EngineStep.PLAN.id())))
+        : Optional.empty();
+  }
+
+  private Optional<Action> testing() {
+    if (test == null) {
+      return Optional.empty();
+    }
+    String what =
+        switch (test.kind()) {
+          case "lh" -> "Test LH on ";
+          case "cytology" -> "Take a smear on ";
+          default ->
+              test.also().isEmpty()
+                  ? "Test progesterone on "
+                  : "Test progesterone, and LH on the same blood, on ";
+        };
+    String how =
+        read.levels().isEmpty()
+            ? "; do not breed by the day count alone."
+            : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
+    String headline = what + clock.dayAndTime(test.at().toInstant()) + how;
+    return Optional.of(new Action(Now.TEST, headline, test.because()));
+  }
+
+  private Action nothing() {
+    if (dated == null) {
+      return new Action(
+          Now.TEST,
+          "Nothing dates this season yet: test progesterone and note the first blood.",
+          List.of(EngineStep.TIMELINE.id()));
+    }
+    return breeding != null && breeding.first().isPresent()
+        ? new Action(
+            Now.BOOK,
+            "Plan for " + clock.day(breeding.first().get().middle()) + "; no further test is due.",
+            List.of(EngineStep.PLAN.id()))
+        : new Action(
+            Now.TEST,
+            "No day can be planned yet; test again before deciding.",
+            List.of(EngineStep.TIMELINE.id()));
+  }
+
+  /** The advice should be asked for again by then. */
+  public Instant validUntil() {
+    Instant until = season.asOf().plus(3, ChronoUnit.DAYS);
+    if (test != null && test.at().toInstant().isAfter(season.asOf())) {
+      until = earlier(until, test.at().toInstant());
+    }
+    if (breeding != null && breeding.first().isPresent()) {
+      Slot first = breeding.first().get();
+      for (Instant end : List.of(first.decideBy(), first.to())) {
+        until = end.isAfter(season.asOf()) ? earlier(until, end) : until;
+      }
+    }
+    return until;
+  }
+
+  private static Instant earlier(Instant a, Instant b) {
+    return a.isBefore(b) ? a : b;
+  }
+}

@@ -1,0 +1,129 @@
+package io.github.tiderule.engine.action;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Commitments;
+import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.rules.fact.Hours;
+import io.github.tiderule.rules.fact.semen.Semen;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says whether it is time to breed, to book, or to decide on a forecast. */
+final class MatingChoice {
+
+  private final Season season;
+  private final Tools tools;
+  private final Clock clock;
+  private final Planned planned;
+  private final @Nullable Breeding breeding;
+  private final @Nullable NextTest test;
+  private final @Nullable OnForecast forecast;
+
+  MatingChoice(Tested tested) {
+    planned = tested.planned();
+    season = planned.season();
+    tools = season.tools();
+    clock = season.clock();
+    breeding = planned.breeding();
+    test = tested.nextTest();
+    forecast = tested.forecast();
+  }
+
+  /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
+  Optional<Action> onForecast() {
+    if (forecast == null || !forecast.cheaperMistake().equals("act")) {
+      return Optional.empty();
+    }
+    Instant by = forecast.decideBy().toInstant();
+    return Optional.of(
+        new Action(
+            Now.BOOK,
+            "Decide on the forecast "
+                + (by.isAfter(season.asOf()) ? "by " + clock.dayAndTime(by) : "now")
+                + ": no progesterone result can be there before.",
+            List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
+  }
+
+  /** To breed now, to order or book, or to arrange a day. */
+  Optional<Action> breedOrBook() {
+    if (breeding == null || !(breeding.close() || lateButFertile())) {
+      return Optional.empty();
+    }
+    return breeding.first().flatMap(this::breedOrBook);
+  }
+
+  /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
+  private boolean lateButFertile() {
+    Semen semen = season.semenPlan().semen();
+    return planned.standing().read().lateWithFullSmear()
+        && (semen == Semen.NATURAL || semen == Semen.FRESH);
+  }
+
+  private Optional<Action> breedOrBook(Slot first) {
+    List<String> because = breeding == null ? List.of() : breeding.becauseOf();
+    double hours = Hours.between(season.asOf(), first.from());
+    if (hours <= tools.value("planning.breed-within")) {
+      if (breeding != null
+          && breeding.opposed(first.day())
+          && testDueToday()
+          && !lateButFertile()) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new Action(
+              Now.BREED,
+              word() + " her on " + clock.day(first.middle()) + ", " + clock.span(first) + ".",
+              because));
+    }
+    if (!first.deadlines().isEmpty()) {
+      boolean testFirst = test != null && !test.resultAt().toInstant().isAfter(first.decideBy());
+      return testFirst || forecast != null
+          ? Optional.empty()
+          : Optional.of(
+              new Action(
+                  Now.BOOK, new Commitments(season.semenPlan(), clock).headline(first), because));
+    }
+    boolean firm =
+        breeding != null && breeding.dated().width() <= tools.value("planning.firm-width");
+    if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
+      return Optional.of(
+          new Action(
+              Now.BOOK,
+              "Arrange to "
+                  + word().toLowerCase(Locale.ROOT)
+                  + " her on "
+                  + clock.day(first.middle())
+                  + ", "
+                  + clock.span(first)
+                  + ".",
+              because));
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a test is due well before a slot, so that it should be made first. */
+  private boolean testBefore(Slot slot) {
+    return test != null && Hours.between(test.at().toInstant(), slot.from()) > 24;
+  }
+
+  private boolean testDueToday() {
+    return test != null && Hours.between(season.asOf(), test.at().toInstant()) <= 24;
+  }
+
+  private String word() {
+    return season.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
+  }
+}

@@ -1,0 +1,77 @@
+package io.github.tiderule.engine.plan;
+
+import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.days.Deadline;
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** What must be done in time for a plan, counted back from it. */
+public final class Commitments {
+
+  private final SemenPlan semenPlan;
+  private final Clock clock;
+
+  public Commitments(SemenPlan semenPlan, Clock clock) {
+    this.semenPlan = semenPlan;
+    this.clock = clock;
+  }
+
+  /** Everything, in time order; what serves several breedings at one time stands once. */
+  List<Commitment> of(List<Slot> slots) {
+    List<Commitment> commitments = new ArrayList<>();
+    for (Deadline.Kind kind : Deadline.Kind.values()) {
+      Map<Instant, List<Slot>> byTime = new TreeMap<>();
+      for (Slot slot : slots) {
+        slot.by(kind).ifPresent(by -> byTime.computeIfAbsent(by, b -> new ArrayList<>()).add(slot));
+      }
+      byTime.forEach((by, served) -> commitments.add(of(kind, by, served)));
+    }
+    commitments.sort(Comparator.comparing(Commitment::by).thenComparing(Commitment::kind));
+    return commitments;
+  }
+
+  private Commitment of(Deadline.Kind kind, Instant by, List<Slot> served) {
+    return new Commitment(
+        kind.name().toLowerCase(Locale.ROOT),
+        clock.offset(by),
+        clock.offset(clock.quarter(served.get(0))),
+        words(kind) + " for " + clock.days(served));
+  }
+
+  private static String words(Deadline.Kind kind) {
+    return switch (kind) {
+      case ORDER -> "Order the semen";
+      case BOOK -> "Book the clinic";
+      case LEAVE -> "Set out";
+    };
+  }
+
+  /**
+   * The most urgent one of a slot as an order: {@code Book the clinic by … to inseminate her …}.
+   */
+  public String headline(Slot slot) {
+    Deadline first =
+        slot.deadlines().stream().min(Comparator.comparing(Deadline::by)).orElseThrow();
+    String use =
+        first.kind() == Deadline.Kind.ORDER
+            ? " to use it on "
+            : semenPlan.semen() == Semen.NATURAL ? " to mate her on " : " to inseminate her on ";
+    return words(first.kind())
+        + " by "
+        + clock.dayAndTime(first.by())
+        + use
+        + clock.day(slot.middle())
+        + ", "
+        + clock.span(slot)
+        + ".";
+  }
+}

@@ -1,0 +1,56 @@
+package io.github.tiderule.engine.plan;
+
+import io.github.tiderule.engine.days.Slot;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.conclusion.DayReason;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.fact.semen.SemenPlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What else there is to know of a plan. */
+final class PlanNotes {
+
+  /** Rules that find a dose below what is asked of one. */
+  private static final Set<String> DOSE_RULES = Set.of("DAY-043", "DAY-044", "DAY-045");
+
+  private final SemenPlan semenPlan;
+  private final Clock clock;
+  private final StageRun reasons;
+
+  PlanNotes(SemenPlan semenPlan, Clock clock, StageRun reasons) {
+    this.semenPlan = semenPlan;
+    this.clock = clock;
+    this.reasons = reasons;
+  }
+
+  /**
+   * Notes on the slots of a plan.
+   *
+   * @param doses how many doses there are
+   */
+  List<String> of(List<Slot> slots, int doses) {
+    List<String> notes = new ArrayList<>();
+    if (semenPlan.doses() == null && semenPlan.semen() == Semen.NATURAL) {
+      notes.add(
+          "Mate her every other day from "
+              + clock.day(slots.get(0).middle())
+              + " while she stands.");
+    } else if (semenPlan.doses() != null && slots.size() < doses) {
+      notes.add(
+          "There are more doses than times that suit: "
+              + slots.size()
+              + " of "
+              + doses
+              + " can be given.");
+    }
+    if (reasons.ruled(DayReason.class).anyMatch(ruled -> DOSE_RULES.contains(ruled.rule().id()))) {
+      notes.add(
+          "Egg shares count timing alone. How much a dose below the usual least lowers the odds"
+              + " nobody has measured well enough to put into them.");
+    }
+    return notes;
+  }
+}

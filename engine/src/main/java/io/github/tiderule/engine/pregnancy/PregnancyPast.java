@@ -1,0 +1,105 @@
+package io.github.tiderule.engine.pregnancy;
+
+import io.github.tiderule.engine.advice.course.Happened;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.rules.fact.Outcome;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.PregnancyScan;
+import io.github.tiderule.rules.fact.observation.Radiograph;
+import io.github.tiderule.rules.fact.observation.Sign;
+import io.github.tiderule.rules.fact.observation.SignKind;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What is past of a pregnancy, from what was seen and what became of it. */
+final class PregnancyPast {
+
+  private final Clock clock;
+  private final LocalDate ovulated;
+  private final List<Happened> happened = new ArrayList<>();
+
+  private PregnancyPast(Clock clock, LocalDate ovulated) {
+    this.clock = clock;
+    this.ovulated = ovulated;
+  }
+
+  /**
+   * In the order of time.
+   *
+   * @param ovulated local day of the middle of ovulation
+   */
+  static List<Happened> of(
+      List<Observation> accepted, Outcome outcome, Clock clock, LocalDate ovulated) {
+    PregnancyPast past = new PregnancyPast(clock, ovulated);
+    accepted.stream()
+        .sorted(Comparator.comparing(Observation::at).thenComparing(Observation::id))
+        .forEach(past::add);
+    @Nullable LocalDate whelpedOn = outcome.whelpedOn();
+    if (whelpedOn != null) {
+      past.add("whelped", whelpedOn, "She whelped" + litter(outcome), null);
+    }
+    return past.happened.stream().sorted(Comparator.comparing(Happened::on)).toList();
+  }
+
+  private void add(Observation seen) {
+    if (seen instanceof BreedingDone done) {
+      add(
+          "breeding",
+          seen,
+          "Bred"
+              + switch (done.semen()) {
+                case NATURAL -> " by mating";
+                case FRESH, CHILLED, FROZEN -> " with " + done.semen().word() + " semen";
+              });
+    } else if (seen instanceof PregnancyScan scan) {
+      add("scan", seen, "Scan: " + words(scan) + counted(scan.fetuses()));
+    } else if (seen instanceof Radiograph radiograph) {
+      String words =
+          radiograph.fetuses() == null
+              ? radiograph.shown() ? ", skeletons seen" : ", no skeleton seen"
+              : counted(radiograph.fetuses());
+      add("radiograph", seen, "Radiograph" + words);
+    } else if (seen instanceof Sign sign
+        && sign.present()
+        && sign.sign() == SignKind.PUP_BORN
+        && happened.stream().noneMatch(one -> one.kind().equals("first-pup"))) {
+      add("first-pup", seen, "First pup seen");
+    }
+  }
+
+  private void add(String kind, Observation seen, String text) {
+    add(kind, seen.at().atZone(clock.zone()).toLocalDate(), text, seen.id());
+  }
+
+  private void add(String kind, LocalDate on, String text, @Nullable String observation) {
+    int days = (int) ChronoUnit.DAYS.between(ovulated, on);
+    happened.add(new Happened(kind, on, days, text, observation));
+  }
+
+  private static String words(PregnancyScan scan) {
+    return switch (scan.finding()) {
+      case PREGNANT -> "pregnant";
+      case HEARTBEATS -> "heartbeats";
+      case NO_HEARTBEAT -> "no heartbeat";
+      case NOT_PREGNANT -> "not pregnant";
+    };
+  }
+
+  private static String counted(@Nullable Integer pups) {
+    return pups == null || pups == 0 ? "" : ", " + pups(pups) + " counted";
+  }
+
+  private static String litter(Outcome outcome) {
+    return (outcome.litterSize() == null ? "" : ", " + pups(outcome.litterSize()))
+        + (outcome.pupsBornAlive() == null ? "" : ", " + outcome.pupsBornAlive() + " born alive");
+  }
+
+  private static String pups(int pups) {
+    return pups + (pups == 1 ? " pup" : " pups");
+  }
+}

@@ -1,0 +1,143 @@
+package io.github.tiderule.engine.season;
+
+import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.conclusion.Finding;
+import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.SetAside;
+import io.github.tiderule.rules.conclusion.reading.Accepted;
+import io.github.tiderule.rules.conclusion.reading.Discounted;
+import io.github.tiderule.rules.conclusion.reading.Held;
+import io.github.tiderule.rules.conclusion.reading.Level;
+import io.github.tiderule.rules.conclusion.reading.Question;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.fact.observation.Progesterone;
+import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
+import io.github.tiderule.rules.fact.observation.Smear;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * A season as the first two stages of rules read it.
+ *
+ * @param reading what became of each observation
+ * @param found what the accepted ones show
+ */
+public record Read(Season season, StageRun reading, StageRun found) {
+
+  /** Findings that leave timing to a vet. */
+  private static final Set<FindingKind> VET_ONLY =
+      Set.of(FindingKind.TREATED_CYCLE, FindingKind.FALL_TO_BASE, FindingKind.PROLONGED_HEAT);
+
+  private static final Set<FindingKind> PROOF =
+      Set.of(FindingKind.PROVEN_OVULATION, FindingKind.DIOESTROUS_SHIFT, FindingKind.SCAN_OVULATED);
+
+  /** Runs both stages. */
+  public static Read of(Season season) {
+    StageRun reading = season.run(Stage.READING, season.observations(), season.treatments());
+    StageRun found =
+        season.run(
+            Stage.FINDINGS,
+            accepted(season, reading, one -> !isProgesterone(one)),
+            reading.all(Level.class),
+            reading.all(Question.class),
+            season.earlierCycles(),
+            season.treatments(),
+            List.of(season.semenPlan(), season.outcome()));
+    return new Read(season, reading, found);
+  }
+
+  /** Accepted progesterone results, as rules read them. */
+  public List<Level> levels() {
+    return reading.all(Level.class);
+  }
+
+  /** Accepted observations other than progesterone. */
+  public List<Observation> accepted() {
+    return accepted(season, reading, one -> !isProgesterone(one));
+  }
+
+  /** Accepted progesterone results, as they came. */
+  public List<Observation> acceptedProgesterone() {
+    return accepted(season, reading, Read::isProgesterone);
+  }
+
+  private static List<Observation> accepted(
+      Season season, StageRun reading, Predicate<Observation> wanted) {
+    Set<String> ids =
+        reading.all(Accepted.class).stream().map(Accepted::observation).collect(Collectors.toSet());
+    return season.observations().stream()
+        .filter(one -> ids.contains(one.id()))
+        .filter(wanted)
+        .toList();
+  }
+
+  private static boolean isProgesterone(Observation one) {
+    return one instanceof Progesterone || one instanceof ProgesteroneBand;
+  }
+
+  public List<Held> held() {
+    return reading.all(Held.class);
+  }
+
+  public List<Question> questions() {
+    return reading.all(Question.class);
+  }
+
+  List<Discounted> discounted() {
+    return reading.all(Discounted.class);
+  }
+
+  public List<Finding> findings() {
+    return found.all(Finding.class);
+  }
+
+  /** Ids of observations that the timeline must not use. */
+  Set<String> setAside() {
+    return found.all(SetAside.class).stream()
+        .map(SetAside::observation)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  public boolean has(FindingKind... kinds) {
+    List<FindingKind> wanted = Arrays.asList(kinds);
+    return findings().stream().anyMatch(finding -> wanted.contains(finding.kind()));
+  }
+
+  /** Whether only a vet can time this season. */
+  public boolean vetOnly() {
+    return findings().stream().anyMatch(finding -> VET_ONLY.contains(finding.kind()));
+  }
+
+  /** Whether something proves that she has ovulated. */
+  public boolean proven() {
+    return findings().stream().anyMatch(finding -> PROOF.contains(finding.kind()));
+  }
+
+  /** Whether she came late and a full smear says that there may still be time. */
+  public boolean lateWithFullSmear() {
+    return findings().stream()
+        .anyMatch(
+            finding ->
+                finding.kind() == FindingKind.LATE_PRESENTATION
+                    && finding.observations().size() > 1);
+  }
+
+  /** Whether she came late and nothing but the value has been looked at. */
+  public boolean lateByValueAlone() {
+    return has(FindingKind.LATE_PRESENTATION)
+        && !has(FindingKind.DIOESTROUS_SHIFT, FindingKind.FOLDS_PAST)
+        && accepted().stream().noneMatch(Smear.class::isInstance);
+  }
+
+  /** Breedings already done. */
+  public List<BreedingDone> breedings() {
+    return accepted().stream()
+        .filter(BreedingDone.class::isInstance)
+        .map(BreedingDone.class::cast)
+        .toList();
+  }
+}

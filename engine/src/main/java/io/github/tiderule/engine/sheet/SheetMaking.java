@@ -1,0 +1,237 @@
+package io.github.tiderule.engine.sheet;
+
+import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.InseminationSheet.Line;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.explain.Warnings;
+import io.github.tiderule.engine.insemination.Dilution;
+import io.github.tiderule.engine.insemination.DoseCount;
+import io.github.tiderule.engine.insemination.SemenInHand;
+import io.github.tiderule.engine.insemination.Span;
+import io.github.tiderule.engine.insemination.TemperatureMatch;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.rules.StageResult.Ruled;
+import io.github.tiderule.rules.conclusion.care.Caution;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.conclusion.care.Position;
+import io.github.tiderule.rules.conclusion.care.SheetFinding;
+import io.github.tiderule.rules.conclusion.care.SheetLine;
+import io.github.tiderule.rules.conclusion.care.SheetPart;
+import io.github.tiderule.rules.conclusion.care.Topic;
+import io.github.tiderule.rules.conclusion.care.Underdose;
+import io.github.tiderule.rules.fact.Hours;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.semen.Insemination;
+import io.github.tiderule.rules.semen.InseminationDay;
+import io.github.tiderule.rules.semen.Wanted;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the sheet for the day of insemination: the semen's arithmetic and the rules' lines. */
+public final class SheetMaking {
+
+  /** Rules about what one dose holds; what they say belongs on the sheet too. */
+  private static final Set<String> DOSE_RULES =
+      Set.of(
+          "CAR-046", "CAR-047", "CAR-048", "CAR-049", "CAR-116", "CAR-117", "CAR-118", "CAR-119");
+
+  private final Season season;
+  private final Tools tools;
+  private final Clock clock;
+  private final SemenOnSheet semen;
+
+  private SheetMaking(Season season, SemenOnSheet semen) {
+    this.season = season;
+    this.semen = semen;
+    tools = season.tools();
+    clock = season.clock();
+  }
+
+  /**
+   * Begins a sheet.
+   *
+   * @param filed the season as it is on file
+   */
+  public static SheetMaking of(Season filed) {
+    SemenOnSheet semen = SemenOnSheet.of(filed);
+    return new SheetMaking(semen.withDose(filed), semen);
+  }
+
+  /** The season, with the dose that was counted where the file gave none of its own. */
+  public Season season() {
+    return season;
+  }
+
+  /** What the file says of the semen in hand, for the rules; empty where it says nothing. */
+  public List<Object> facts() {
+    return season.insemination() == null ? List.of() : semen.facts();
+  }
+
+  /** What there is to say for the rules where the file describes no semen. */
+  public List<Object> bareFacts() {
+    return List.of(new InseminationDay(semen.kind(), semen.route()));
+  }
+
+  /** Whether a sheet is to be made: the file describes semen, or the plan's first dose is close. */
+  public boolean wanted(Planned planned) {
+    if (planned.standing().silent()) {
+      return false;
+    }
+    return season.insemination() != null
+        || (season.semenPlan().semen() != Semen.NATURAL
+            && planned
+                .first()
+                .filter(
+                    slot ->
+                        Hours.between(season.asOf(), slot.from())
+                            <= tools.value("insemination.sheet-hours"))
+                .isPresent());
+  }
+
+  /** Findings about the semen that are cautions as well. */
+  public static Stream<Ruled<Caution>> graveFindings(StageRun care) {
+    return care.ruled(SheetFinding.class)
+        .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
+        .map(
+            ruled ->
+                new Ruled<>(
+                    ruled.rule(),
+                    Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
+  }
+
+  /** The sheet. */
+  public InseminationSheet sheet(StageRun care, Planned planned) {
+    @Nullable SemenInHand inHand = semen.inHand();
+    @Nullable Span usable = inHand == null ? null : inHand.usable();
+    @Nullable Insemination described = season.insemination();
+    Wanted wanted = described == null ? Wanted.nothing() : described.wanted();
+    @Nullable Instant at = at(planned);
+    List<String> notes = new ArrayList<>(semen.notes());
+    @Nullable Amount extender =
+        inHand == null || inHand.semen() == Semen.FROZEN
+            ? null
+            : Dilution.of(inHand, wanted, semen.doses()).orElse(null);
+    if (extender == null
+        && (wanted.volumeMl() != null || wanted.concentrationMillionPerMl() != null)) {
+      notes.add(
+          semen.kind() == Semen.FROZEN
+              ? "What is added to thawed semen is the freezing centre's to say."
+              : "The extender cannot be reckoned: volume and concentration in hand are needed.");
+    }
+    List<Line> sameDay = lines(care, part -> part == SheetPart.SAME_DAY);
+    return new InseminationSheet(
+        at == null ? null : clock.offset(at),
+        semen.kind().word(),
+        semen.route().word(),
+        inHand == null ? List.of() : inHand.lines(),
+        usable == null
+            ? null
+            : new Amount("usable sperm", "all in hand", usable.least(), usable.most(), "million"),
+        inHand == null ? List.of() : DoseCount.of(inHand, tools.rules().parameters()),
+        extender,
+        inHand == null
+            ? null
+            : TemperatureMatch.of(
+                semen.kind(),
+                semen.temperatureC(),
+                described == null ? null : described.extenderTemperatureC(),
+                tools.rules().parameters()),
+        findings(care),
+        sameDay,
+        secondParcelBy(care, planned.breeding(), at),
+        lines(care, SheetPart::isStep),
+        advice(care),
+        notes);
+  }
+
+  private @Nullable Instant at(Planned planned) {
+    @Nullable Insemination described = season.insemination();
+    if (described != null && described.at() != null) {
+      return described.at();
+    }
+    return planned.first().map(clock::quarter).orElse(null);
+  }
+
+  private static List<Warning> findings(StageRun care) {
+    Stream<Ruled<Caution>> ofDoses =
+        care.ruled(Caution.class).filter(ruled -> DOSE_RULES.contains(ruled.rule().id()));
+    Stream<Ruled<Caution>> seen =
+        care.ruled(SheetFinding.class)
+            .map(
+                ruled ->
+                    new Ruled<>(
+                        ruled.rule(),
+                        Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
+    return Warnings.of(Stream.concat(seen, ofDoses));
+  }
+
+  private static List<Line> lines(StageRun care, Predicate<SheetPart> wanted) {
+    return care.ruled(SheetLine.class)
+        .filter(ruled -> wanted.test(ruled.conclusion().part()))
+        .sorted(
+            Comparator.comparing((Ruled<SheetLine> ruled) -> ruled.conclusion().part())
+                .thenComparing(ruled -> ruled.conclusion().place())
+                .thenComparing(ruled -> ruled.rule().id()))
+        .map(
+            ruled ->
+                new Line(
+                    ruled.conclusion().part().word(),
+                    ruled.conclusion().sentence(),
+                    ruled.conclusion().veterinaryAct(),
+                    ruled.rule().id(),
+                    ruled.rule().sources()))
+        .toList();
+  }
+
+  /** Route, then volume by every school there is, then reach. */
+  private static List<Line> advice(StageRun care) {
+    List<Line> advice = new ArrayList<>(lines(care, part -> part == SheetPart.ROUTE));
+    care.ruled(Position.class)
+        .filter(ruled -> ruled.conclusion().about() == Topic.VOLUME)
+        .map(
+            ruled ->
+                new Line(
+                    SheetPart.VOLUME.word(),
+                    ruled.conclusion().sentence(),
+                    false,
+                    ruled.rule().id(),
+                    ruled.rule().sources()))
+        .forEach(advice::add);
+    advice.addAll(lines(care, part -> part == SheetPart.VOLUME || part == SheetPart.CATHETER));
+    return advice;
+  }
+
+  /** The last day after the insemination that is still worth a good share of the best one. */
+  private @Nullable LocalDate secondParcelBy(
+      StageRun care, @Nullable Breeding breeding, @Nullable Instant at) {
+    boolean asked =
+        care.all(Underdose.class).stream().anyMatch(low -> low.semen() == Semen.CHILLED);
+    if (!asked || breeding == null) {
+      return null;
+    }
+    LocalDate after = (at == null ? season.asOf() : at).atZone(clock.zone()).toLocalDate();
+    double best =
+        breeding.days().stream().mapToDouble(day -> day.eggShare().mean()).max().orElse(0);
+    double least = best * tools.value("insemination.second-parcel-share");
+    return breeding.days().stream()
+        .filter(day -> day.eggShare().mean() >= least)
+        .map(BreedingDay::day)
+        .filter(day -> day.isAfter(after))
+        .max(Comparator.naturalOrder())
+        .orElse(null);
+  }
+}

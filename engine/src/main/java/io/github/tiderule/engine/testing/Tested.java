@@ -1,0 +1,56 @@
+package io.github.tiderule.engine.testing;
+
+import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.explain.TraceBook;
+import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.season.StageRun;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A planned season with its next test.
+ *
+ * @param due the rules about the next test, as they were run; null where no test is talked about
+ * @param nextTest null where none is advised
+ * @param noTestBecause why no test is advised; null where one is
+ * @param forecast a decision due before the next result; null where there is none
+ * @param changes values at which the days would change
+ * @param weighed what each draw is worth, in words; null where none was weighed
+ */
+public record Tested(
+    Planned planned,
+    @Nullable StageRun due,
+    @Nullable NextTest nextTest,
+    @Nullable String noTestBecause,
+    @Nullable OnForecast forecast,
+    List<Change> changes,
+    @Nullable List<String> weighed) {
+
+  public Tested {
+    changes = List.copyOf(changes);
+  }
+
+  /** A season in which no test is talked about. */
+  static Tested untold(Planned planned) {
+    return new Tested(planned, null, null, null, null, List.of(), null);
+  }
+
+  /** The stages of rules that were run for it. */
+  public List<StageRun> runs() {
+    return Stream.ofNullable(due).toList();
+  }
+
+  /** Writes down what the next test rests on. */
+  public void write(TraceBook trace) {
+    if (due != null) {
+      trace.add(due);
+    }
+    if (weighed != null) {
+      trace.add("next", EngineStep.TEST_VALUE, List.of(), weighed);
+    }
+  }
+}
