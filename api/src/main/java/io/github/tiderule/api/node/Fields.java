@@ -4,7 +4,9 @@ import io.github.tiderule.api.problem.NearMiss;
 import io.github.tiderule.api.problem.Pointer;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.engine.validation.Violation;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -47,6 +49,17 @@ public final class Fields {
   /** Notes a problem with the object as a whole. */
   public void refuse(ProblemCode code, String message, String hint) {
     problems.add(at, code, message, hint);
+  }
+
+  /** Notes what the check of the object found, at the field it names. */
+  public void refuse(Violation violation) {
+    Pointer place = violation.field().isEmpty() ? at : at.child(violation.field());
+    problems.add(place, violation);
+  }
+
+  /** Notes all that the check of the object found. */
+  public void refuse(List<Violation> violations) {
+    violations.forEach(this::refuse);
   }
 
   /** A field that must be there; its absence is noted. */

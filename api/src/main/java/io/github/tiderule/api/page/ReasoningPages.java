@@ -5,7 +5,6 @@ import io.github.tiderule.api.access.Role;
 import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.json.AdviceJson;
 import io.github.tiderule.api.json.Layout;
-import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.frame.Forms;
 import io.github.tiderule.api.page.frame.Frame;
@@ -34,6 +33,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Verdict;
+import io.github.tiderule.engine.validation.Legibility;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -279,7 +279,7 @@ public final class ReasoningPages {
       Typed typed, String field, String written, int longest, Texts texts) {
     if (written.codePointCount(0, written.length()) > longest) {
       typed.refuse(field, texts.say("fault.note-long", longest));
-    } else if (!written.codePoints().allMatch(Characters::isSafe)) {
+    } else if (!written.codePoints().allMatch(Legibility::isSafe)) {
       typed.refuse(field, texts.say("problem.illegal-character"));
     }
   }

@@ -13,7 +13,6 @@ import io.github.tiderule.api.InventedAdvice;
 import io.github.tiderule.api.SampleAdvice;
 import io.github.tiderule.api.Seasons;
 import io.github.tiderule.api.Seasons.Season;
-import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.ProblemCode;
 import io.github.tiderule.api.report.text.Columns;
@@ -24,6 +23,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +42,7 @@ class ReportsTest {
           .forEach(
               character ->
                   assertThat(
-                      Integer.toHexString(character), Characters.isSafe(character), is(true)));
+                      Integer.toHexString(character), Legibility.isSafe(character), is(true)));
     }
     assertThat(text, endsWith("\n"));
   }
