@@ -4,6 +4,7 @@ import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.engine.days.StudServices;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.validation.Limits;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
@@ -63,8 +64,11 @@ final class StudDivision {
             "the service of " + service + " lies before the moment of " + name);
       }
     }
+    // whatever is divided, no plan holds more doses than can be planned for one female
     @Nullable Integer doses =
-        said.semen() == Semen.NATURAL ? null : Integer.valueOf(services.size());
+        said.semen() == Semen.NATURAL
+            ? null
+            : Integer.valueOf((int) Math.min(services.size(), Limits.DOSES.most()));
     return cycle.with(
         new SemenPlan(
             said.semen(),

@@ -4,6 +4,7 @@ import io.github.tiderule.engine.insemination.Reckoning;
 import io.github.tiderule.engine.insemination.SemenInHand;
 import io.github.tiderule.engine.insemination.Span;
 import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.validation.Limits;
 import io.github.tiderule.rules.fact.semen.Dose;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
@@ -139,20 +140,17 @@ final class SemenOnSheet {
     if (plan.dose() != null || inHand == null || plan.semen() != kind) {
       return season;
     }
-    return inHand.dose(doses()).map(dose -> season.with(with(dose))).orElse(season);
+    return inHand
+        .dose(doses())
+        .map(dose -> season.with(season.semenPlan().dose(countable(dose))))
+        .orElse(season);
   }
 
-  private SemenPlan with(Dose dose) {
-    return new SemenPlan(
-        plan.semen(),
-        plan.route(),
-        plan.doses(),
-        plan.hoursBetween(),
-        plan.chilledAgeHours(),
-        dose,
-        plan.available(),
-        plan.order(),
-        plan.travelHours());
+  /** More sperm than a dose can be said to hold are as good as the most it can. */
+  private static Dose countable(Dose dose) {
+    return dose.totalSperm() == null
+        ? dose
+        : dose.totalSperm(Math.min(dose.totalSperm(), Limits.SPERM.most()));
   }
 
   /** What the rules are told. */

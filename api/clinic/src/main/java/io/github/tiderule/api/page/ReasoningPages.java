@@ -29,11 +29,11 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Verdict;
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.cycle.Reading;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
-import io.github.tiderule.format.node.Characters;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -279,7 +279,7 @@ public final class ReasoningPages {
       Typed typed, String field, String written, int longest, Texts texts) {
     if (written.codePointCount(0, written.length()) > longest) {
       typed.refuse(field, texts.say("fault.note-long", longest));
-    } else if (!written.codePoints().allMatch(Characters::isSafe)) {
+    } else if (!written.codePoints().allMatch(Legibility::isSafe)) {
       typed.refuse(field, texts.say("problem.illegal-character"));
     }
   }

@@ -1,8 +1,9 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.SeasonConsistency;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.HealthTest;
 import io.github.tiderule.rules.kennel.HealthTestKind;
@@ -16,8 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what a file tells of the time before a season: tests, the last litter and the male. */
 final class BackgroundReader {
-
-  private static final int MOST_TESTS = 100;
 
   private final Season season;
 
@@ -49,9 +48,9 @@ final class BackgroundReader {
     List<HealthTest> tests = new ArrayList<>(female.tests());
     Stud male =
         new Stud(
-            stud.optional("name").text(Texts.NAME),
-            stud.optional("breed").text(Texts.NAME),
-            stud.optional("bodyMassKg").number(FemaleReader.BODY_MASS),
+            stud.optional("name").text(Limits.NAME),
+            stud.optional("breed").text(Limits.NAME),
+            stud.optional("bodyMassKg").number(Limits.BODY_MASS),
             season.anyPastDay(stud.optional("bornOn")),
             stud.optional("provenSire").flag());
     tests.addAll(new BackgroundReader(season).tests(stud.optional("tests"), Whose.STUD));
@@ -61,7 +60,7 @@ final class BackgroundReader {
 
   private List<HealthTest> tests(Field field, Whose whose) {
     List<HealthTest> tests = new ArrayList<>();
-    for (Field entry : field.entries(MOST_TESTS)) {
+    for (Field entry : field.entries(Limits.TESTS)) {
       HealthTest test = test(entry.members(), whose);
       if (test != null) {
         tests.add(test);
@@ -76,28 +75,14 @@ final class BackgroundReader {
     }
     HealthTestKind kind = fields.required("kind").word(HealthTestKind.class);
     LocalDate on = season.anyPastDay(fields.required("on"));
-    Field resultField = fields.required("result");
-    HealthTestResult result = resultField.word(HealthTestResult.class);
-    String condition = fields.optional("condition").text(Texts.NAME);
+    HealthTestResult result = fields.required("result").word(HealthTestResult.class);
+    String condition = fields.optional("condition").text(Limits.NAME);
     fields.refuseOthers();
-    if (kind == HealthTestKind.BRUCELLA && result != null && !ofInfection(result)) {
-      resultField.refuse(
-          ProblemCode.UNKNOWN_WORD,
-          "result is \"" + result.word() + "\", which says nothing of an infection",
-          result == HealthTestResult.CLEAR
-              ? "Maybe \"negative\"? Allowed for brucella: negative, positive, unknown."
-              : "Allowed for brucella: negative, positive, unknown.");
-      return null;
+    if (kind != null && result != null) {
+      SeasonConsistency.result(kind, result).ifPresent(fields::refuse);
     }
     return kind == null || on == null || result == null
         ? null
         : new HealthTest(whose, kind, on, result, condition);
-  }
-
-  private static boolean ofInfection(HealthTestResult result) {
-    return switch (result) {
-      case NEGATIVE, POSITIVE, UNKNOWN -> true;
-      case CLEAR, CARRIER, AFFECTED -> false;
-    };
   }
 }

@@ -1,9 +1,9 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.SeasonConsistency;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.node.Range;
-import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.fact.semen.Dose;
 import io.github.tiderule.rules.fact.semen.OrderTerms;
@@ -21,13 +21,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads what she is to be bred with. */
 final class BreedingReader {
 
-  private static final Range DOSES = Range.of(1, 4, "doses");
-  private static final Range HOURS = Range.of(0, 240, "hours");
-  private static final Range SPERM = Range.of(0, 1e11, "sperm");
-  static final Range PERCENT = Range.of(0, 100, "%");
-  private static final int MOST_SPANS = 100;
-  private static final int MOST_HOLIDAYS = 100;
-
   private final Season season;
 
   private BreedingReader(Season season) {
@@ -43,22 +36,19 @@ final class BreedingReader {
     if (fields != null) {
       return new BreedingReader(season).semenPlan(fields, described);
     }
-    return described == null
-        ? SemenPlan.naturalUnlimited()
-        : new SemenPlan(
-            described, Route.usualFor(described), null, null, null, null, List.of(), null);
+    return SemenPlan.usualFor(described);
   }
 
   private SemenPlan semenPlan(Fields fields, @Nullable Semen described) {
     Semen saidSemen = fields.optional("semen").word(Semen.class);
     Route saidRoute = fields.optional("route").word(Route.class);
-    Integer doses = fields.optional("doses").wholeNumber(DOSES);
-    Double hoursBetween = fields.optional("hoursBetween").number(HOURS);
-    Double chilledAgeHours = fields.optional("chilledAgeHours").number(HOURS);
+    Integer doses = fields.optional("doses").wholeNumber(Limits.DOSES);
+    Double hoursBetween = fields.optional("hoursBetween").number(Limits.HOURS);
+    Double chilledAgeHours = fields.optional("chilledAgeHours").number(Limits.HOURS);
     Dose dose = dose(fields.optional("dose").members());
     List<Availability> available = available(fields.optional("available"));
     OrderTerms order = order(fields.optional("order").members());
-    Double travelHours = fields.optional("travelHours").number(HOURS);
+    Double travelHours = fields.optional("travelHours").number(Limits.HOURS);
     fields.refuseOthers();
     Semen usual = described == null ? Semen.usualFor(saidRoute) : described;
     Semen semen = saidSemen == null ? usual : saidSemen;
@@ -73,34 +63,29 @@ final class BreedingReader {
     }
     Dose dose =
         new Dose(
-            fields.optional("totalSperm").number(SPERM),
-            fields.optional("progressivelyMotilePercent").number(PERCENT),
-            fields.optional("normalPercent").number(PERCENT));
+            fields.optional("totalSperm").number(Limits.SPERM),
+            fields.optional("progressivelyMotilePercent").number(Limits.PERCENT),
+            fields.optional("normalPercent").number(Limits.PERCENT));
     fields.refuseOthers();
     return dose;
   }
 
   private List<Availability> available(Field field) {
     List<Availability> spans = new ArrayList<>();
-    for (Field entry : field.entries(MOST_SPANS)) {
+    for (Field entry : field.entries(Limits.SPANS)) {
       Fields fields = entry.members();
       if (fields == null) {
         continue;
       }
-      Field fromField = fields.required("from");
-      Instant from = season.anyInstant(fromField);
+      Instant from = season.anyInstant(fields.required("from"));
       Instant to = season.anyInstant(fields.required("to"));
       fields.refuseOthers();
       if (from == null || to == null) {
         continue;
       }
-      if (from.isBefore(to)) {
-        spans.add(new Availability(from, to));
-      } else {
-        fromField.refuse(
-            ProblemCode.WRONG_ORDER,
-            "from (" + season.words(from) + ") is not before to (" + season.words(to) + ")");
-      }
+      Availability span = new Availability(from, to);
+      SeasonConsistency.span(span, season.dates()).ifPresent(fields::refuse);
+      spans.add(span);
     }
     return spans;
   }
@@ -110,10 +95,10 @@ final class BreedingReader {
       return null;
     }
     LocalTime cutOff = fields.optional("cutOff").time();
-    Double transitHours = fields.optional("transitHours").number(HOURS);
+    Double transitHours = fields.optional("transitHours").number(Limits.HOURS);
     List<DayOfWeek> noDeliveryOn = LaboratoryReader.weekdays(fields.optional("noDeliveryOn"));
     List<LocalDate> holidays = new ArrayList<>();
-    for (Field entry : fields.optional("holidays").entries(MOST_HOLIDAYS)) {
+    for (Field entry : fields.optional("holidays").entries(Limits.HOLIDAYS)) {
       LocalDate day = season.anyDay(entry);
       if (day != null) {
         holidays.add(day);

@@ -1,6 +1,10 @@
 package io.github.tiderule.format.cycle;
 
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.SeasonConsistency;
+import io.github.tiderule.engine.validation.SeasonDates;
+import io.github.tiderule.engine.validation.Violation;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
 import io.github.tiderule.format.node.Node;
@@ -39,10 +43,11 @@ final class CycleReader {
     }
     schema(fields.required("schema"));
     ZoneId zone = zone(fields.required("zone"));
-    Season unbounded = new Season(null, zone);
-    Instant ownAsOf = unbounded.anyInstant(fields.required("asOf"));
-    Instant asOf = asOfInstead == null ? ownAsOf : asOfInstead;
-    Season season = new Season(asOf, zone);
+    Season unbounded = Season.of(null, zone);
+    Field asOfField = fields.required("asOf");
+    Instant ownAsOf = unbounded.anyInstant(asOfField);
+    Instant asOf = asOfInstead == null ? ownAsOf : unbounded.instead(asOfField, asOfInstead);
+    Season season = Season.of(asOf, zone);
     FirstBlood firstBlood = firstBlood(fields.required("firstBlood").members(), season);
     FemaleReader.Known female =
         FemaleReader.read(
@@ -54,7 +59,9 @@ final class CycleReader {
         InseminationReader.read(fields.optional("insemination").members(), season);
     SemenPlan semenPlan =
         BreedingReader.read(
-            fields.optional("breeding").members(), InseminationReader.kind(insemination), season);
+            fields.optional("breeding").members(),
+            insemination == null ? null : insemination.described(),
+            season);
     Background background =
         BackgroundReader.read(female.background(), fields.optional("stud").members(), season);
     LaboratoryHours laboratory = LaboratoryReader.read(fields.optional("laboratory").members());
@@ -85,7 +92,7 @@ final class CycleReader {
   }
 
   private static void schema(Field field) {
-    String text = field.text(Texts.NAME);
+    String text = field.text(Limits.NAME);
     if (text != null && !text.equals(SCHEMA)) {
       field.refuse(
           ProblemCode.UNKNOWN_SCHEMA, "schema is \"" + text + "\", not \"" + SCHEMA + "\"");
@@ -93,18 +100,18 @@ final class CycleReader {
   }
 
   private static @Nullable ZoneId zone(Field field) {
-    String text = field.text(Texts.NAME);
+    String text = field.text(Limits.NAME);
     if (text == null) {
       return null;
     }
-    if (ZoneRulesProvider.getAvailableZoneIds().contains(text)) {
+    if (SeasonDates.isZone(text)) {
       return ZoneId.of(text);
     }
-    String message = "zone is \"" + text + "\", which the tz database does not know";
-    NearMiss.of(text, new TreeSet<>(ZoneRulesProvider.getAvailableZoneIds()))
-        .ifPresentOrElse(
-            near -> field.refuse(ProblemCode.UNKNOWN_ZONE, message, "Maybe \"" + near + "\"?"),
-            () -> field.refuse(ProblemCode.UNKNOWN_ZONE, message));
+    Violation unknown = SeasonDates.unknownZone(text);
+    field.refuse(
+        NearMiss.of(text, new TreeSet<>(ZoneRulesProvider.getAvailableZoneIds()))
+            .map(near -> unknown.hint("Maybe \"" + near + "\"?"))
+            .orElse(unknown));
     return null;
   }
 
@@ -114,9 +121,7 @@ final class CycleReader {
     }
     Certainty certainty = fields.required("certainty").word(Certainty.class);
     Field field =
-        certainty == Certainty.SEEN || certainty == Certainty.ESTIMATED
-            ? fields.required("on")
-            : fields.optional("on");
+        SeasonConsistency.needsDay(certainty) ? fields.required("on") : fields.optional("on");
     LocalDate on = season.pastDay(field);
     fields.refuseOthers();
     return certainty == null ? null : new FirstBlood(on, certainty);

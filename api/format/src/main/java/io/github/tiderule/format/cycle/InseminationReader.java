@@ -1,10 +1,9 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.SeasonConsistency;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.node.Range;
-import io.github.tiderule.format.problem.ProblemCode;
-import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.semen.Arrival;
 import io.github.tiderule.rules.semen.Certificate;
@@ -22,10 +21,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads the semen in hand on the day of insemination. */
 final class InseminationReader {
 
-  private static final int MOST_TUBES = 12;
-  private static final Range UNITS = Range.of(1, 200, "");
-  private static final Range DOSES = Range.of(1, 4, "doses");
-
   private final Season season;
 
   private InseminationReader(Season season) {
@@ -36,47 +31,17 @@ final class InseminationReader {
     return fields == null ? null : new InseminationReader(season).insemination(fields);
   }
 
-  /** The kind of semen that is described, for a file that does not say what she is bred with. */
-  static @Nullable Semen kind(@Nullable Insemination insemination) {
-    if (insemination == null) {
-      return null;
-    }
-    return insemination.certificate() != null
-        ? Semen.FROZEN
-        : insemination.arrival() != null
-            ? Semen.CHILLED
-            : insemination.ejaculate() != null ? Semen.FRESH : null;
-  }
-
   private Insemination insemination(Fields fields) {
-    Field atField = fields.optional("at");
-    Instant at = season.instant(atField);
+    Instant at = season.instant(fields.optional("at"));
     Ejaculate ejaculate = ejaculate(fields.optional("ejaculate").members());
     Certificate certificate = certificate(fields.optional("certificate").members());
     Arrival arrival = arrival(fields.optional("arrival").members());
     Wanted wanted = wanted(fields.optional("wanted").members());
     Double extender = Quantities.celsius(fields.optional("extenderTemperatureC"));
     fields.refuseOthers();
-    @Nullable Instant fresh = ejaculate == null ? null : ejaculate.collectedAt();
-    @Nullable Instant sent = arrival == null ? null : arrival.collectedAt();
-    inOrder("collectedAt", sent == null ? fresh : sent, atField, at);
+    @Nullable Instant collectedAt = SeasonConsistency.collectedAt(ejaculate, arrival);
+    SeasonConsistency.collected("at", at, collectedAt, season.dates()).ifPresent(fields::refuse);
     return new Insemination(at, ejaculate, certificate, arrival, wanted, extender);
-  }
-
-  private void inOrder(
-      String name, @Nullable Instant earlier, Field laterField, @Nullable Instant later) {
-    if (earlier != null && later != null && later.isBefore(earlier)) {
-      laterField.refuse(
-          ProblemCode.WRONG_ORDER,
-          laterField.name()
-              + " ("
-              + season.words(later)
-              + ") is before "
-              + name
-              + " ("
-              + season.words(earlier)
-              + ")");
-    }
   }
 
   private @Nullable Ejaculate ejaculate(@Nullable Fields fields) {
@@ -86,7 +51,7 @@ final class InseminationReader {
     Instant collectedAt = season.instant(fields.optional("collectedAt"));
     List<EjaculateFraction> fractions = new ArrayList<>();
     Field tubes = fields.required("fractions");
-    List<Field> entries = tubes.entries(MOST_TUBES);
+    List<Field> entries = tubes.entries(Limits.TUBES);
     for (Field entry : entries) {
       EjaculateFraction fraction = fraction(entry.members());
       if (fraction != null) {
@@ -117,7 +82,7 @@ final class InseminationReader {
       return null;
     }
     FrozenUnit unit = fields.optional("unit").word(FrozenUnit.class);
-    Integer units = fields.required("units").wholeNumber(UNITS);
+    Integer units = fields.required("units").wholeNumber(Limits.FROZEN_UNITS);
     Double each = Quantities.millions(fields.optional("spermPerUnitMillion"));
     Double volume = Quantities.millilitres(fields.optional("volumeMlPerUnit"));
     Double motile = Quantities.percent(fields.optional("postThawProgressivelyMotilePercent"));
@@ -134,9 +99,9 @@ final class InseminationReader {
       return null;
     }
     Instant collectedAt = season.instant(fields.optional("collectedAt"));
-    Field arrivedField = fields.optional("arrivedAt");
-    Instant arrivedAt = season.instant(arrivedField);
-    inOrder("collectedAt", collectedAt, arrivedField, arrivedAt);
+    Instant arrivedAt = season.instant(fields.optional("arrivedAt"));
+    SeasonConsistency.collected("arrivedAt", arrivedAt, collectedAt, season.dates())
+        .ifPresent(fields::refuse);
     Arrival arrival =
         new Arrival(
             collectedAt,
@@ -159,7 +124,7 @@ final class InseminationReader {
         new Wanted(
             Quantities.millilitres(fields.optional("volumeMl")),
             Quantities.densityWanted(fields.optional("concentrationMillionPerMl")),
-            fields.optional("doses").wholeNumber(DOSES));
+            fields.optional("doses").wholeNumber(Limits.DOSES));
     fields.refuseOthers();
     return wanted;
   }

@@ -1,8 +1,8 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.node.Range;
 import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads when the laboratory works. */
 final class LaboratoryReader {
 
-  private static final Range TURNAROUND = Range.of(0, 336, "hours");
   private static final int DAYS_OF_THE_WEEK = 7;
 
   private LaboratoryReader() {}
@@ -21,7 +20,7 @@ final class LaboratoryReader {
     if (fields == null) {
       return LaboratoryHours.unknown();
     }
-    Double turnaround = fields.optional("turnaroundHours").number(TURNAROUND);
+    Double turnaround = fields.optional("turnaroundHours").number(Limits.TURNAROUND);
     List<DayOfWeek> opensOn = weekdays(fields.optional("opensOn"));
     fields.refuseOthers();
     return new LaboratoryHours(turnaround, opensOn);

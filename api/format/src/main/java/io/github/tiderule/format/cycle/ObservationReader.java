@@ -1,8 +1,10 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.ObservationConsistency;
+import io.github.tiderule.engine.validation.UniqueIds;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.rules.fact.Worded;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.Folds;
@@ -19,9 +21,7 @@ import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,8 +29,6 @@ import org.jspecify.annotations.Nullable;
  * and {@link PregnancyReader} read.
  */
 final class ObservationReader {
-
-  private static final int MOST = 500;
 
   /** What an LH test shows. */
   private enum LhResult implements Worded {
@@ -52,19 +50,16 @@ final class ObservationReader {
   static List<Observation> all(Field field, Season season) {
     ObservationReader reader = new ObservationReader(season);
     List<Observation> observations = new ArrayList<>();
-    Map<String, Field> firstById = new HashMap<>();
-    for (Field entry : field.entries(MOST)) {
+    UniqueIds ids = new UniqueIds();
+    for (Field entry : field.entries(Limits.OBSERVATIONS)) {
       Fields fields = entry.members();
       if (fields == null) {
         continue;
       }
       Field idField = fields.required("id");
-      String id = idField.text(Texts.ID);
-      Field first = id == null ? null : firstById.putIfAbsent(id, idField);
-      if (first != null) {
-        idField.refuse(
-            ProblemCode.DUPLICATE_ID,
-            "id is \"" + id + "\", which is already the id at " + first.at());
+      String id = idField.text(Limits.ID);
+      if (id != null) {
+        ids.add(id, idField.at().text()).ifPresent(fields::refuse);
       }
       Observation observation = reader.observation(id == null ? "" : id, fields);
       if (observation != null) {
@@ -107,13 +102,10 @@ final class ObservationReader {
   }
 
   private static @Nullable Observation smear(String id, Instant at, Fields fields) {
-    Double cornified = fields.optional("cornifiedPercent").number(BreedingReader.PERCENT);
+    Double cornified = fields.optional("cornifiedPercent").number(Limits.PERCENT);
     Neutrophils neutrophils = fields.optional("neutrophils").word(Neutrophils.class);
     if (!fields.has("cornifiedPercent") && !fields.has("neutrophils")) {
-      fields.refuse(
-          ProblemCode.MISSING_FIELD,
-          "cornifiedPercent and neutrophils are both missing",
-          "Maybe one of them was left out? A smear needs at least one.");
+      fields.refuse(ObservationConsistency.emptySmear());
       return null;
     }
     return new Smear(id, at, cornified, neutrophils);

@@ -1,9 +1,10 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.ObservationConsistency;
+import io.github.tiderule.engine.validation.SeasonConsistency;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.node.Range;
-import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
 import io.github.tiderule.rules.fact.observation.Observation;
@@ -19,11 +20,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads what is seen of a pregnancy, and what became of it. */
 final class PregnancyReader {
 
-  private static final Range MILLIMETRES = Range.of(1, 120, "mm");
-  private static final Range CELSIUS = Range.of(30, 44, "degrees C");
-  static final Range PUPS = Range.of(0, 30, "pups");
-  private static final int MOST_FETUSES = 30;
-
   private PregnancyReader() {}
 
   static @Nullable Observation scan(String id, Instant at, Fields fields) {
@@ -31,32 +27,23 @@ final class PregnancyReader {
     Field cavityField = fields.optional("innerChorionicCavityMm");
     List<Double> cavities = millimetres(cavityField);
     List<Double> skulls = millimetres(fields.optional("biparietalMm"));
-    Integer fetuses = fields.optional("fetuses").wholeNumber(PUPS);
-    if (finding == ScanFinding.NOT_PREGNANT
-        && !(cavities.isEmpty() && skulls.isEmpty() && (fetuses == null || fetuses == 0))) {
-      fields.refuse(
-          ProblemCode.CONTRADICTION,
-          "finding is \"not-pregnant\", yet there are fetuses or measurements of them",
-          "Maybe one of the two is a slip?");
-    }
+    Integer fetuses = fields.optional("fetuses").wholeNumber(Limits.PUPS);
+    ObservationConsistency.scan(finding, cavities, skulls, fetuses).ifPresent(fields::refuse);
     return finding == null ? null : new PregnancyScan(id, at, finding, cavities, skulls, fetuses);
   }
 
   static @Nullable Observation radiograph(String id, Instant at, Fields fields) {
-    Integer fetuses = fields.optional("fetuses").wholeNumber(PUPS);
+    Integer fetuses = fields.optional("fetuses").wholeNumber(Limits.PUPS);
     Boolean skeleton = fields.optional("skeletonSeen").flag();
     if (!fields.has("fetuses") && !fields.has("skeletonSeen")) {
-      fields.refuse(
-          ProblemCode.MISSING_FIELD,
-          "fetuses and skeletonSeen are both missing",
-          "Maybe one of them was left out? A radiograph needs at least one.");
+      fields.refuse(ObservationConsistency.emptyRadiograph());
       return null;
     }
     return new Radiograph(id, at, fetuses, skeleton);
   }
 
   static @Nullable Observation temperature(String id, Instant at, Fields fields) {
-    Double celsius = fields.required("celsius").number(CELSIUS);
+    Double celsius = fields.required("celsius").number(Limits.BODY_CELSIUS);
     return celsius == null ? null : new BodyTemperature(id, at, celsius);
   }
 
@@ -65,35 +52,20 @@ final class PregnancyReader {
     if (fields == null) {
       return Outcome.unknown();
     }
-    Field pregnantField = fields.optional("pregnant");
-    Boolean pregnant = pregnantField.flag();
-    Field whelpedField = fields.optional("whelpedOn");
-    LocalDate whelped = season.pastDay(whelpedField);
-    Integer litter = fields.optional("litterSize").wholeNumber(PUPS);
-    Field aliveField = fields.optional("pupsBornAlive");
-    Integer alive = aliveField.wholeNumber(PUPS);
+    Boolean pregnant = fields.optional("pregnant").flag();
+    LocalDate whelped = season.pastDay(fields.optional("whelpedOn"));
+    Integer litter = fields.optional("litterSize").wholeNumber(Limits.PUPS);
+    Integer alive = fields.optional("pupsBornAlive").wholeNumber(Limits.PUPS);
     fields.refuseOthers();
-    if (whelped != null && firstBloodOn != null && whelped.isBefore(firstBloodOn)) {
-      whelpedField.refuse(
-          ProblemCode.WRONG_ORDER,
-          "whelpedOn (" + whelped + ") is before first blood (" + firstBloodOn + ")");
-    }
-    if (Boolean.FALSE.equals(pregnant) && (whelped != null || (litter != null && litter > 0))) {
-      pregnantField.refuse(
-          ProblemCode.CONTRADICTION, "pregnant is false, yet there is a whelping or a litter");
-    }
-    if (litter != null && alive != null && alive > litter) {
-      aliveField.refuse(
-          ProblemCode.OUT_OF_RANGE,
-          "pupsBornAlive (" + alive + ") is more than litterSize (" + litter + ")");
-    }
-    return new Outcome(pregnant, whelped, litter, alive);
+    Outcome outcome = new Outcome(pregnant, whelped, litter, alive);
+    fields.refuse(SeasonConsistency.outcome(outcome, firstBloodOn));
+    return outcome;
   }
 
   private static List<Double> millimetres(Field field) {
     List<Double> all = new ArrayList<>();
-    for (Field entry : field.entries(MOST_FETUSES)) {
-      Double one = entry.number(MILLIMETRES);
+    for (Field entry : field.entries(Limits.FETUSES)) {
+      Double one = entry.number(Limits.MILLIMETRES);
       if (one != null) {
         all.add(one);
       }

@@ -1,9 +1,9 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.ObservationConsistency;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
-import io.github.tiderule.format.node.Range;
-import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.rules.fact.assay.Comparator;
 import io.github.tiderule.rules.fact.assay.Handling;
 import io.github.tiderule.rules.fact.assay.Method;
@@ -21,40 +21,24 @@ import org.jspecify.annotations.Nullable;
 /** Reads progesterone values and kit bands. */
 final class ProgesteroneReader {
 
-  private static final Range CONCENTRATION = Range.of(0, 10_000, "");
   private static final int MOST_HANDLING = 20;
 
   private ProgesteroneReader() {}
 
   static @Nullable Observation value(
       String id, @Nullable Instant at, Fields fields, Season season) {
-    Field reportedField = fields.optional("reportedAt");
-    Instant reportedAt = season.instant(reportedField);
-    if (at != null && reportedAt != null && reportedAt.isBefore(at)) {
-      reportedField.refuse(
-          ProblemCode.WRONG_ORDER,
-          "reportedAt ("
-              + season.words(reportedAt)
-              + ") is before the blood was drawn ("
-              + season.words(at)
-              + ")");
-    }
-    Field valueField = fields.required("value");
-    Double value = valueField.number(CONCENTRATION);
+    Instant reportedAt = season.instant(fields.optional("reportedAt"));
+    ObservationConsistency.reported(at, reportedAt, season.dates()).ifPresent(fields::refuse);
+    Double value = fields.required("value").number(Limits.CONCENTRATION);
     Comparator comparator = fields.optional("comparator").word(Comparator.class);
-    if (comparator == Comparator.BELOW && value != null && value == 0) {
-      valueField.refuse(
-          ProblemCode.OUT_OF_RANGE,
-          "value is 0 with the comparator \"<\"; nothing is below zero",
-          "Maybe the limit of the reportable range was left out?");
-    }
+    ObservationConsistency.limit(value, comparator).ifPresent(fields::refuse);
     Unit unit = unit(fields);
     Method method = fields.optional("method").word(Method.class);
-    String laboratory = fields.optional("laboratory").text(Texts.NAME);
+    String laboratory = fields.optional("laboratory").text(Limits.NAME);
     Specimen specimen = fields.optional("specimen").word(Specimen.class);
     Tube tube = fields.optional("tube").word(Tube.class);
     List<Handling> handling = handling(fields.optional("handling"));
-    String asReported = fields.optional("asReported").text(Texts.AS_REPORTED);
+    String asReported = fields.optional("asReported").text(Limits.AS_REPORTED);
     if (value == null || at == null) {
       return null;
     }
@@ -74,29 +58,14 @@ final class ProgesteroneReader {
   }
 
   static @Nullable Observation band(String id, Instant at, Fields fields) {
-    Field lowField = fields.optional("low");
-    Double low = lowField.number(CONCENTRATION);
-    Double high = fields.optional("high").number(CONCENTRATION);
+    Double low = fields.optional("low").number(Limits.CONCENTRATION);
+    Double high = fields.optional("high").number(Limits.CONCENTRATION);
     Unit unit = unit(fields);
     if (!fields.has("low") && !fields.has("high")) {
-      fields.refuse(
-          ProblemCode.MISSING_FIELD,
-          "low and high are both missing",
-          "Maybe one of them was left out? A band needs at least one edge.");
+      fields.refuse(ObservationConsistency.noEdge());
       return null;
     }
-    if (low != null && high != null && !(low < high)) {
-      lowField.refuse(
-          ProblemCode.WRONG_ORDER, "low (" + low + ") is not below high (" + high + ")");
-      return null;
-    }
-    if (low == null && high != null && high == 0) {
-      fields.refuse(
-          ProblemCode.OUT_OF_RANGE,
-          "high is 0 and low is missing; nothing is below zero",
-          "Maybe the two edges are swapped?");
-      return null;
-    }
+    ObservationConsistency.edges(low, high).ifPresent(fields::refuse);
     return new ProgesteroneBand(id, at, low, high, unit);
   }
 

@@ -1,7 +1,8 @@
 package io.github.tiderule.format.cycle;
 
+import io.github.tiderule.engine.validation.Limits;
+import io.github.tiderule.engine.validation.Range;
 import io.github.tiderule.format.node.Field;
-import io.github.tiderule.format.node.Range;
 import io.github.tiderule.rules.fact.Digits;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,22 +13,16 @@ import org.jspecify.annotations.Nullable;
 final class Quantities {
 
   private static final double MILLION = 1e6;
-  private static final Range CELSIUS = Range.of(0, 45, "°C");
-  private static final Range CELSIUS_ON_ARRIVAL = Range.of(-30, 60, "°C");
-  private static final Range VOLUME = Range.positive(200, "mL");
-  private static final Range DENSITY = Range.of(0, 5000, "million per mL");
-  private static final Range DENSITY_WANTED = Range.positive(5000, "million per mL");
-  private static final Range TOTAL = Range.of(0, 20_000, "million sperm");
 
   private Quantities() {}
 
   static @Nullable Double millilitres(Field field) {
-    return field.measure(VOLUME, value -> Optional.empty());
+    return field.measure(Limits.MILLILITRES, value -> Optional.empty());
   }
 
   static @Nullable Double percent(Field field) {
     return field.measure(
-        BreedingReader.PERCENT,
+        Limits.PERCENT,
         value ->
             value > 100 && value <= 1000
                 ? Optional.of("No more than all of them can: maybe a digit too many?")
@@ -35,24 +30,24 @@ final class Quantities {
   }
 
   static @Nullable Double density(Field field) {
-    return field.measure(DENSITY, inMillions(DENSITY));
+    return field.measure(Limits.DENSITY, inMillions(Limits.DENSITY));
   }
 
   static @Nullable Double densityWanted(Field field) {
-    return field.measure(DENSITY_WANTED, inMillions(DENSITY_WANTED));
+    return field.measure(Limits.DENSITY_WANTED, inMillions(Limits.DENSITY_WANTED));
   }
 
   static @Nullable Double millions(Field field) {
-    return field.measure(TOTAL, inMillions(TOTAL));
+    return field.measure(Limits.MILLION_SPERM, inMillions(Limits.MILLION_SPERM));
   }
 
   static @Nullable Double celsius(Field field) {
-    return field.measure(CELSIUS, Quantities::inCelsius);
+    return field.measure(Limits.CELSIUS, Quantities::inCelsius);
   }
 
   /** Of a box as it arrived: one left in the sun is news, not a slip. */
   static @Nullable Double celsiusOnArrival(Field field) {
-    return field.measure(CELSIUS_ON_ARRIVAL, Quantities::inCelsius);
+    return field.measure(Limits.CELSIUS_ON_ARRIVAL, Quantities::inCelsius);
   }
 
   private static DoubleFunction<Optional<String>> inMillions(Range range) {
@@ -67,7 +62,7 @@ final class Quantities {
   /** Degrees Fahrenheit: °C = (°F − 32) × 5 ÷ 9. */
   private static Optional<String> inCelsius(double value) {
     double celsius = (value - 32) * 5 / 9;
-    return value > CELSIUS.most() && celsius <= CELSIUS.most()
+    return value > Limits.CELSIUS.most() && celsius <= Limits.CELSIUS.most()
         ? Optional.of(
             String.format(
                 Locale.ROOT,

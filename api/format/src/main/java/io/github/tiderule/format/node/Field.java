@@ -1,5 +1,9 @@
 package io.github.tiderule.format.node;
 
+import io.github.tiderule.engine.validation.Legibility;
+import io.github.tiderule.engine.validation.Presence;
+import io.github.tiderule.engine.validation.Range;
+import io.github.tiderule.engine.validation.Violation;
 import io.github.tiderule.format.problem.NearMiss;
 import io.github.tiderule.format.problem.Pointer;
 import io.github.tiderule.format.problem.ProblemCode;
@@ -12,10 +16,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +67,17 @@ public final class Field {
     problems.add(at, code, message, hint);
   }
 
+  /** Notes what a check found of this field. */
+  public void refuse(Violation violation) {
+    problems.add(at, violation);
+  }
+
+  /** What was read, unless a check found something, which is noted. */
+  public <E> @Nullable E accepted(E read, Optional<Violation> violation) {
+    violation.ifPresent(this::refuse);
+    return violation.isPresent() ? null : read;
+  }
+
   private void wrongType(Node found, String wanted) {
     refuse(
         ProblemCode.WRONG_TYPE,
@@ -89,32 +102,7 @@ public final class Field {
   /** A text of at most {@code longest} characters, with at least one that can be seen. */
   public @Nullable String text(int longest) {
     String text = plainText("a text");
-    if (text == null) {
-      return null;
-    }
-    if (text.isBlank()) {
-      refuse(ProblemCode.EMPTY_TEXT, name + " is empty");
-      return null;
-    }
-    int length = text.codePointCount(0, text.length());
-    if (length > longest) {
-      refuse(
-          ProblemCode.TOO_LONG,
-          name + " has " + length + " characters; " + longest + " are the most");
-      return null;
-    }
-    OptionalInt unsafe = Characters.firstUnsafe(text);
-    if (unsafe.isPresent()) {
-      refuse(
-          ProblemCode.ILLEGAL_CHARACTER,
-          name
-              + " holds the character U+"
-              + String.format(Locale.ROOT, "%04X", unsafe.getAsInt())
-              + ": "
-              + Shown.quoted(text));
-      return null;
-    }
-    return text;
+    return text == null ? null : accepted(text, Legibility.violation(name, text, longest));
   }
 
   /** A finite number, not negative, within a range. */
@@ -157,23 +145,17 @@ public final class Field {
       refuse(ProblemCode.NOT_A_NUMBER, name + " is " + Shown.of(node) + ", not a finite number");
       return null;
     }
-    if (value.getAsDouble() < 0 && range.least() >= 0) {
-      refuse(
-          ProblemCode.NEGATIVE_VALUE,
-          name + " is " + Shown.of(node) + ", below zero",
-          "Maybe " + digits.written().replaceFirst("^-", "") + "?" + ofMinus);
-      return null;
-    }
-    if (!range.contains(value.getAsDouble())) {
-      String message = name + " is " + Shown.of(node) + "; it must be " + range.words();
-      meant
-          .apply(value.getAsDouble())
-          .ifPresentOrElse(
-              hint -> refuse(ProblemCode.OUT_OF_RANGE, message, hint),
-              () -> refuse(ProblemCode.OUT_OF_RANGE, message));
-      return null;
-    }
-    return value.getAsDouble();
+    double number = value.getAsDouble();
+    return accepted(
+        number,
+        range
+            .violation(name, number, Shown.of(node))
+            .map(
+                found ->
+                    found.code() == Violation.Code.NEGATIVE_VALUE
+                        ? found.hint(
+                            "Maybe " + digits.written().replaceFirst("^-", "") + "?" + ofMinus)
+                        : meant.apply(number).map(found::hint).orElse(found)));
   }
 
   /** A whole number within a range. */
@@ -270,8 +252,7 @@ public final class Field {
       return List.of();
     }
     int size = entries.all().size();
-    if (size > most) {
-      refuse(ProblemCode.TOO_MANY, name + " has " + size + " entries; " + most + " are the most");
+    if (accepted(entries, Presence.tooMany(name, size, most)) == null) {
       return List.of();
     }
     List<Field> fields = new ArrayList<>(size);

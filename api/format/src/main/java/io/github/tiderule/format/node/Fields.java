@@ -1,10 +1,12 @@
 package io.github.tiderule.format.node;
 
+import io.github.tiderule.engine.validation.Violation;
 import io.github.tiderule.format.problem.NearMiss;
 import io.github.tiderule.format.problem.Pointer;
 import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.format.problem.Problems;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -47,6 +49,17 @@ public final class Fields {
   /** Notes a problem with the object as a whole. */
   public void refuse(ProblemCode code, String message, String hint) {
     problems.add(at, code, message, hint);
+  }
+
+  /** Notes what the check of the object found, at the field it names. */
+  public void refuse(Violation violation) {
+    Pointer place = violation.field().isEmpty() ? at : at.child(violation.field());
+    problems.add(place, violation);
+  }
+
+  /** Notes all that the check of the object found. */
+  public void refuse(List<Violation> violations) {
+    violations.forEach(this::refuse);
   }
 
   /** A field that must be there; its absence is noted. */

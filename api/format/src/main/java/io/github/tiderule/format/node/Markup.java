@@ -1,5 +1,7 @@
 package io.github.tiderule.format.node;
 
+import io.github.tiderule.engine.validation.Legibility;
+
 /** Texts as XML and HTML hold them. */
 public final class Markup {
 
@@ -29,6 +31,6 @@ public final class Markup {
 
   private static boolean shows(int character) {
     // the last two of every plane are no characters, and no XML may hold U+FFFE
-    return Characters.isSafe(character) && (character & 0xFFFE) != 0xFFFE;
+    return Legibility.isSafe(character) && (character & 0xFFFE) != 0xFFFE;
   }
 }

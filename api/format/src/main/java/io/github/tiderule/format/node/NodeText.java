@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import io.github.tiderule.engine.validation.Legibility;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -59,7 +60,7 @@ public final class NodeText {
         .forEach(
             character -> {
               // outside its texts, JSON as it is written here has no such character but line feeds
-              if (character == '\n' || Characters.isSafe(character)) {
+              if (character == '\n' || Legibility.isSafe(character)) {
                 escaped.appendCodePoint(character);
               } else {
                 for (char unit : Character.toChars(character)) {

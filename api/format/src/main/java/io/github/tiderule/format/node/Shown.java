@@ -1,9 +1,9 @@
 package io.github.tiderule.format.node;
 
+import io.github.tiderule.engine.validation.Legibility;
+
 /** Values of a document as messages show them: short, and without a character that could act. */
 public final class Shown {
-
-  private static final int LONGEST = 60;
 
   private Shown() {}
 
@@ -13,7 +13,7 @@ public final class Shown {
       return quoted(text.value());
     }
     if (node instanceof Node.Digits digits) {
-      return shortened(digits.written());
+      return Legibility.shortened(digits.written());
     }
     if (node instanceof Node.Flag flag) {
       return Boolean.toString(flag.value());
@@ -23,25 +23,6 @@ public final class Shown {
 
   /** A text in quotes. */
   public static String quoted(String text) {
-    return '"' + shortened(text) + '"';
-  }
-
-  private static String shortened(String text) {
-    StringBuilder shown = new StringBuilder();
-    int count = 0;
-    for (int i = 0; i < text.length(); ) {
-      if (count == LONGEST) {
-        return shown.append('…').toString();
-      }
-      int character = text.codePointAt(i);
-      if (Characters.isSafe(character)) {
-        shown.appendCodePoint(character);
-      } else {
-        shown.append(Characters.name(character));
-      }
-      i += Character.charCount(character);
-      count++;
-    }
-    return shown.toString();
+    return Legibility.quoted(text);
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.format.problem;
 
+import io.github.tiderule.engine.validation.Violation;
 import io.github.tiderule.rules.fact.Worded;
 
 /** The kinds of problems. Words are stable: programs may rely on them. */
@@ -85,6 +86,11 @@ public enum ProblemCode implements Worded {
   @Override
   public String word() {
     return word;
+  }
+
+  /** The code of what a season's record may not hold. */
+  public static ProblemCode of(Violation.Code code) {
+    return valueOf(code.name());
   }
 
   /** What to say when nothing better is known. */

@@ -1,5 +1,6 @@
 package io.github.tiderule.format.problem;
 
+import io.github.tiderule.engine.validation.Violation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,6 +28,13 @@ public final class Problems {
               ProblemCode.TOO_MANY_PROBLEMS,
               "there are more problems than the " + MOST + " listed"));
     }
+  }
+
+  /** Notes what a check found. */
+  public void add(Pointer at, Violation violation) {
+    ProblemCode code = ProblemCode.of(violation.code());
+    String hint = violation.hint() == null ? code.usualHint() : violation.hint();
+    add(at, code, violation.message(), hint);
   }
 
   /** Whether nothing was noted. */

@@ -3,6 +3,7 @@ package io.github.tiderule.format.node;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.problem.Problems;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class CharactersTest {
   void aJsonTextHoldsItEscapedAndMeansTheSame() {
     Node node = new Node.Members(Map.of("a\u001b\u202E\u2028", new Node.Text(ACTS + "\"\n")));
     String text = NodeText.of(node);
-    assertThat(text, Characters.firstUnsafe(text).isEmpty(), is(true));
+    assertThat(text, Legibility.firstUnsafe(text).isEmpty(), is(true));
     Problems problems = new Problems();
     assertThat(NodeReader.read(text, problems).orElseThrow(), is(node));
     assertThat(problems.none(), is(true));

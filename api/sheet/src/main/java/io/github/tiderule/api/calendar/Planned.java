@@ -1,6 +1,6 @@
 package io.github.tiderule.api.calendar;
 
-import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.engine.validation.Legibility;
 import java.time.OffsetDateTime;
 
 /**
@@ -22,7 +22,7 @@ record Planned(
   /** A text without the characters that could make a calendar show something else. */
   static String safe(String text) {
     return text.codePoints()
-        .filter(Characters::isSafe)
+        .filter(Legibility::isSafe)
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();
   }

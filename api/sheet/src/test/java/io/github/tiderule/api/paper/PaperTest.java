@@ -17,7 +17,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.format.Seasons;
 import io.github.tiderule.format.Seasons.Season;
-import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.observation.Observation;
 import java.io.IOException;
@@ -211,9 +211,9 @@ class PaperTest {
       try (PDDocument document = Loader.loadPDF(paper)) {
         String text = text(document);
         assertThat(text, containsString(flat(markup)));
-        assertThat(text.codePoints().allMatch(Characters::isSafe), is(true));
+        assertThat(text.codePoints().allMatch(Legibility::isSafe), is(true));
         String title = document.getDocumentInformation().getTitle();
-        assertThat(title, title.codePoints().allMatch(Characters::isSafe), is(true));
+        assertThat(title, title.codePoints().allMatch(Legibility::isSafe), is(true));
       }
     }
   }

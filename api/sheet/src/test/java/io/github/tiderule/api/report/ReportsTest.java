@@ -16,11 +16,11 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.Documents;
 import io.github.tiderule.format.SampleAdvice;
-import io.github.tiderule.format.Seasons;
 import io.github.tiderule.format.Seasons.Season;
-import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.format.Seasons;
 import io.github.tiderule.format.problem.Problem;
 import io.github.tiderule.format.problem.ProblemCode;
 import io.github.tiderule.rules.source.Sources;
@@ -41,7 +41,7 @@ class ReportsTest {
           .forEach(
               character ->
                   assertThat(
-                      Integer.toHexString(character), Characters.isSafe(character), is(true)));
+                      Integer.toHexString(character), Legibility.isSafe(character), is(true)));
     }
     assertThat(text, endsWith("\n"));
   }

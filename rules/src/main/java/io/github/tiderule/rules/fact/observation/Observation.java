@@ -21,4 +21,14 @@ public sealed interface Observation
 
   /** When it was drawn, seen or done. */
   Instant at();
+
+  /**
+   * The same observation under another id.
+   *
+   * @param id at most 64 characters, unique within one cycle
+   */
+  Observation withId(String id);
+
+  /** The id of what nobody has named yet; a cycle that is built step by step gives it one. */
+  String UNNAMED = "";
 }

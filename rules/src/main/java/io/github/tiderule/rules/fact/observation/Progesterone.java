@@ -1,5 +1,6 @@
 package io.github.tiderule.rules.fact.observation;
 
+import io.github.tiderule.rules.fact.Listing;
 import io.github.tiderule.rules.fact.assay.Comparator;
 import io.github.tiderule.rules.fact.assay.Handling;
 import io.github.tiderule.rules.fact.assay.Method;
@@ -8,21 +9,23 @@ import io.github.tiderule.rules.fact.assay.Specimen;
 import io.github.tiderule.rules.fact.assay.Tube;
 import io.github.tiderule.rules.fact.assay.Unit;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One progesterone value as the laboratory reported it.
+ * One progesterone value as the laboratory reported it: {@code Progesterone.of(3.2,
+ * Unit.NG_PER_ML).drawn(at).method(Method.CLIA).laboratory("A")}.
  *
  * @param at when the blood was drawn
- * @param reportedAt when the result came, if known
- * @param value the number as printed, finite and not negative; its unit may be missing
+ * @param reportedAt when the result came, not before {@code at}, if known
+ * @param value the number as printed, 0–10 000 in the stated unit, which may be missing
  * @param comparator present when the value is a limit of the reportable range
  * @param statedUnit missing when nobody said it; never guessed
- * @param laboratory a name that tells laboratories apart, if known
+ * @param laboratory a name that tells laboratories apart, at most 120 characters, if known
  * @param handling what happened to the sample, without repeats, in the order of {@link Handling}
- * @param asReported the result's own words, if kept
+ * @param asReported the result's own words, at most 200 characters, if kept
  */
 public record Progesterone(
     String id,
@@ -40,10 +43,133 @@ public record Progesterone(
     implements Observation {
 
   public Progesterone {
-    if (!(value >= 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException("value of " + id + " is not a concentration: " + value);
+    handling = Listing.sorted(handling);
+  }
+
+  /**
+   * A result that says nothing yet of its sample.
+   *
+   * @param value 0–10 000, in {@code unit}
+   */
+  public static Result of(double value, Unit unit) {
+    return new Result(value, null, unit);
+  }
+
+  /**
+   * A result whose unit nobody said: it is held and asked about, never guessed.
+   *
+   * @param value 0–10 000, in whatever unit it is
+   */
+  public static Result withoutUnit(double value) {
+    return new Result(value, null, null);
+  }
+
+  /** A result below the reportable range, printed as {@code <0.2}. */
+  public static Result below(double limit, Unit unit) {
+    return new Result(limit, Comparator.BELOW, unit);
+  }
+
+  /** A result above the reportable range, printed as {@code >40}. */
+  public static Result above(double limit, Unit unit) {
+    return new Result(limit, Comparator.ABOVE, unit);
+  }
+
+  /**
+   * What the laboratory printed, without the moment the blood was drawn.
+   *
+   * @param value 0–10 000, in the unit; above 0 where it is a lower limit
+   */
+  public record Result(double value, @Nullable Comparator comparator, @Nullable Unit unit) {
+
+    /** The value of blood drawn at a moment, by a method and in a laboratory nobody named. */
+    public Progesterone drawn(Instant at) {
+      return new Progesterone(
+          UNNAMED,
+          at,
+          null,
+          value,
+          comparator,
+          unit,
+          Method.UNKNOWN,
+          null,
+          null,
+          null,
+          List.of(),
+          null);
     }
-    handling = handling.stream().distinct().sorted().toList();
+  }
+
+  @Override
+  public Progesterone withId(String id) {
+    return with(id, reportedAt, method, laboratory, specimen, tube, handling, asReported);
+  }
+
+  /** With the moment the result came, not before the blood was drawn. */
+  public Progesterone reportedAt(Instant moment) {
+    return with(id, moment, method, laboratory, specimen, tube, handling, asReported);
+  }
+
+  /** With the method it was measured by. */
+  public Progesterone method(Method measuredBy) {
+    return with(id, reportedAt, measuredBy, laboratory, specimen, tube, handling, asReported);
+  }
+
+  /**
+   * With the laboratory's name.
+   *
+   * @param name at most 120 characters; the same for all its values
+   */
+  public Progesterone laboratory(String name) {
+    return with(id, reportedAt, method, name, specimen, tube, handling, asReported);
+  }
+
+  /** With what was measured. */
+  public Progesterone specimen(Specimen measured) {
+    return with(id, reportedAt, method, laboratory, measured, tube, handling, asReported);
+  }
+
+  /** With what the blood was drawn into. */
+  public Progesterone tube(Tube drawnInto) {
+    return with(id, reportedAt, method, laboratory, specimen, drawnInto, handling, asReported);
+  }
+
+  /** With all that happened to the sample. */
+  public Progesterone handling(Handling... happened) {
+    List<Handling> all = Arrays.asList(happened);
+    return with(id, reportedAt, method, laboratory, specimen, tube, all, asReported);
+  }
+
+  /**
+   * With the result's own words.
+   *
+   * @param words at most 200 characters
+   */
+  public Progesterone asReported(String words) {
+    return with(id, reportedAt, method, laboratory, specimen, tube, handling, words);
+  }
+
+  private Progesterone with(
+      String newId,
+      @Nullable Instant newReportedAt,
+      Method newMethod,
+      @Nullable String newLaboratory,
+      @Nullable Specimen newSpecimen,
+      @Nullable Tube newTube,
+      List<Handling> newHandling,
+      @Nullable String newAsReported) {
+    return new Progesterone(
+        newId,
+        at,
+        newReportedAt,
+        value,
+        comparator,
+        statedUnit,
+        newMethod,
+        newLaboratory,
+        newSpecimen,
+        newTube,
+        newHandling,
+        newAsReported);
   }
 
   /** Which laboratory and method this value belongs to; values of two series never share a line. */
