@@ -226,7 +226,7 @@ final class Evaluation {
                     question.about(),
                     question.sentence(),
                     question.readings().stream()
-                        .map(r -> new Query.Reading(r.unit().word(), r.meaning()))
+                        .map(r -> new Query.Reading(r.unit().word(), r.meaning().toString()))
                         .toList()))
         .toList();
   }

@@ -43,7 +43,7 @@ final class NearMisses {
   List<NotFired> told() {
     return Stream.concat(
             awaited.stream()
-                .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing()))
+                .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing().toString()))
                 .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing)),
             near.stream()
                 .limit(MOST)

@@ -97,7 +97,7 @@ final class SheetMaking {
             ruled ->
                 new Ruled<>(
                     ruled.rule(),
-                    Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
+                    Caution.of(ruled.conclusion().level(), ruled.conclusion().words())));
   }
 
   /** The sheet. */
@@ -162,7 +162,7 @@ final class SheetMaking {
                 ruled ->
                     new Ruled<>(
                         ruled.rule(),
-                        Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
+                        Caution.of(ruled.conclusion().level(), ruled.conclusion().words())));
     return Evaluation.warnings(Stream.concat(seen, ofDoses));
   }
 
