@@ -38,7 +38,8 @@ final class DecisionTable {
   }
 
   /**
-   * The rules of a table in the rule language: its notes as a heading, its imports, its rules.
+   * The rules of a table in the rule language: its notes as a heading, its imports, its globals,
+   * its rules.
    *
    * @param text the table as comma-separated values
    * @throws IllegalStateException if the text holds no table, or one of another layout
@@ -77,6 +78,8 @@ final class DecisionTable {
             .flatMap(line -> Stream.of(line.split(",", -1)))
             .map(String::strip)
             .forEach(name -> heading.append("import ").append(name).append('\n'));
+      } else if (row.size() > 1 && row.get(0).equals("Variables")) {
+        heading.append("\nglobal ").append(row.get(1)).append('\n');
       }
     }
     return heading.append('\n').toString();

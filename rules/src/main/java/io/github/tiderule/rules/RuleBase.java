@@ -7,6 +7,7 @@ import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.sentence.Sentences;
 import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -36,8 +37,12 @@ import org.kie.api.runtime.KieSession;
  */
 public final class RuleBase {
 
+  /** The global by which rules tell what they conclude. */
+  private static final String SAY = "say";
+
   private final Map<Stage, StageRules> stages;
   private final Parameters parameters;
+  private final Sentences sentences;
   private final Sources sources;
   private final List<RuleCard> cards;
   private final List<Concern> concerns;
@@ -71,6 +76,7 @@ public final class RuleBase {
       @Nullable Overlay overlay) {
     this.stages = stages;
     this.parameters = parameters;
+    this.sentences = Sentences.with(parameters);
     this.sources = sources;
     this.cards = cards;
     this.concerns = concerns;
@@ -209,6 +215,7 @@ public final class RuleBase {
     KieSession session = rules.base().newKieSession();
     try {
       Recorder recorder = Recorder.listeningTo(session, rules.cards());
+      session.setGlobal(SAY, sentences);
       for (Parameter parameter : rules.parameters(parameters.of(stage.word()), sorted)) {
         session.insert(parameter);
       }

@@ -46,6 +46,8 @@ import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.fact.semen.SemenLook;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -143,9 +145,11 @@ final class FactLine {
       case "kit" -> kit(w);
       case "finding" ->
           new Finding(
-              FindingKind.valueOf(w.get(1)), w.ids(2), "finding " + w.get(1) + " for a test");
-      case "held" -> new Held(w.get(1), w.get(1) + " is held");
-      case "question" -> new Question(w.get(1), "a question for a test", List.of());
+              FindingKind.valueOf(w.get(1)),
+              w.ids(2),
+              Sentence.quoted("finding " + w.get(1) + " for a test"));
+      case "held" -> new Held(w.get(1), Sentence.of("{} is held", Part.key(w.get(1))));
+      case "question" -> new Question(w.get(1), Sentence.of("a question for a test"), List.of());
       case "forecast" -> forecast(w.number(1), w.number(2), w.number(3));
       case "day" -> day(w);
       case "pregnancy-scan" ->

@@ -27,6 +27,7 @@ import io.github.tiderule.rules.fact.observation.Vaginoscopy;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -192,7 +193,7 @@ final class DrawnSeason {
     }
     for (FindingKind kind : LATER) {
       if (random.nextInt(3) == 0) {
-        findings.add(Finding.of(kind, "drawn for a test", "x"));
+        findings.add(Finding.of(kind, Sentence.of("drawn for a test"), "x"));
       }
     }
   }

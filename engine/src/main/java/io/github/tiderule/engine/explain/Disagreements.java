@@ -30,7 +30,8 @@ public final class Disagreements {
             .filter(leaning -> leaning.about() == topic)
             .map(
                 leaning ->
-                    new Disagreement(topic.words(), positions, leaning.sentence(), leaning.why()))
+                    new Disagreement(
+                        topic.words(), positions, leaning.sentence(), leaning.why().toString()))
             .forEach(found::add);
       }
     }

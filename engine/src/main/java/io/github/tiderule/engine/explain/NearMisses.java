@@ -50,7 +50,7 @@ public final class NearMisses {
   public List<NotFired> told() {
     return Stream.concat(
             awaited.stream()
-                .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing()))
+                .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing().toString()))
                 .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing)),
             near.stream()
                 .limit(MOST)

@@ -110,7 +110,7 @@ public final class SheetMaking {
             ruled ->
                 new Ruled<>(
                     ruled.rule(),
-                    Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
+                    Caution.of(ruled.conclusion().level(), ruled.conclusion().words())));
   }
 
   /** The sheet. */
@@ -175,7 +175,7 @@ public final class SheetMaking {
                 ruled ->
                     new Ruled<>(
                         ruled.rule(),
-                        Caution.of(ruled.conclusion().level(), ruled.conclusion().sentence())));
+                        Caution.of(ruled.conclusion().level(), ruled.conclusion().words())));
     return Warnings.of(Stream.concat(seen, ofDoses));
   }
 

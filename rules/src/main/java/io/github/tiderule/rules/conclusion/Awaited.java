@@ -1,5 +1,7 @@
 package io.github.tiderule.rules.conclusion;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -8,7 +10,7 @@ import java.util.List;
  * @param rule the rule that waits
  * @param missing what it waits for
  */
-public record Awaited(String rule, String missing) implements Conclusion {
+public record Awaited(String rule, Sentence missing) implements Conclusion {
 
   @Override
   public List<String> observations() {
@@ -16,7 +18,7 @@ public record Awaited(String rule, String missing) implements Conclusion {
   }
 
   @Override
-  public String sentence() {
-    return rule + " waits for " + missing;
+  public Sentence words() {
+    return Sentence.of("{} waits for {}", Part.quote(rule), missing);
   }
 }

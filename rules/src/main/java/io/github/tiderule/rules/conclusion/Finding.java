@@ -1,5 +1,6 @@
 package io.github.tiderule.rules.conclusion;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param observations ids it rests on, in time order; empty when it rests on the season alone
  */
-public record Finding(FindingKind kind, List<String> observations, String sentence)
+public record Finding(FindingKind kind, List<String> observations, Sentence words)
     implements Conclusion {
 
   public Finding {
@@ -15,7 +16,7 @@ public record Finding(FindingKind kind, List<String> observations, String senten
   }
 
   /** A finding that rests on some observations. */
-  public static Finding of(FindingKind kind, String sentence, String... observations) {
-    return new Finding(kind, List.of(observations), sentence);
+  public static Finding of(FindingKind kind, Sentence words, String... observations) {
+    return new Finding(kind, List.of(observations), words);
   }
 }

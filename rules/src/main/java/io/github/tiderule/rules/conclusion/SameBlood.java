@@ -1,5 +1,6 @@
 package io.github.tiderule.rules.conclusion;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  * @param drawn what the blood is drawn for
  * @param also what else it can be tested for
  */
-public record SameBlood(TestKind drawn, TestKind also, List<String> observations, String sentence)
+public record SameBlood(TestKind drawn, TestKind also, List<String> observations, Sentence words)
     implements Conclusion {
 
   public SameBlood {

@@ -1,5 +1,6 @@
 package io.github.tiderule.rules.conclusion;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param hoursAfter hours after the last sample (or after now, when there is none), not negative
  */
-public record TestDue(TestKind kind, double hoursAfter, List<String> observations, String sentence)
+public record TestDue(TestKind kind, double hoursAfter, List<String> observations, Sentence words)
     implements Conclusion {
 
   public TestDue {
@@ -16,7 +17,7 @@ public record TestDue(TestKind kind, double hoursAfter, List<String> observation
 
   /** A test that is due some hours after the observations it rests on. */
   public static TestDue of(
-      TestKind kind, double hoursAfter, String sentence, String... observations) {
-    return new TestDue(kind, hoursAfter, List.of(observations), sentence);
+      TestKind kind, double hoursAfter, Sentence words, String... observations) {
+    return new TestDue(kind, hoursAfter, List.of(observations), words);
   }
 }

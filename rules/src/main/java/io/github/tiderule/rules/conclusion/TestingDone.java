@@ -1,9 +1,10 @@
 package io.github.tiderule.rules.conclusion;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /** No further test of a kind would change anything. */
-public record TestingDone(TestKind kind, List<String> observations, String sentence)
+public record TestingDone(TestKind kind, List<String> observations, Sentence words)
     implements Conclusion {
 
   public TestingDone {
@@ -11,7 +12,7 @@ public record TestingDone(TestKind kind, List<String> observations, String sente
   }
 
   /** Testing of a kind ends because of some observations, or of none. */
-  public static TestingDone of(TestKind kind, String sentence, String... observations) {
-    return new TestingDone(kind, List.of(observations), sentence);
+  public static TestingDone of(TestKind kind, Sentence words, String... observations) {
+    return new TestingDone(kind, List.of(observations), words);
   }
 }

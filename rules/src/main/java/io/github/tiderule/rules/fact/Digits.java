@@ -4,6 +4,7 @@ import io.github.tiderule.rules.fact.assay.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Numbers as people write them. */
 public final class Digits {
@@ -45,6 +46,17 @@ public final class Digits {
     BigDecimal rounded = new BigDecimal(significant(value, 12)).setScale(1, RoundingMode.HALF_UP);
     BigDecimal bare = rounded.stripTrailingZeros();
     return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
+  }
+
+  /**
+   * A number with at most so many decimals, half up, and commas between thousands: {@code 1,500}.
+   */
+  public static String grouped(double value, int decimals) {
+    BigDecimal rounded =
+        new BigDecimal(significant(value, 12)).setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal bare = rounded.stripTrailingZeros();
+    return String.format(
+        Locale.ROOT, "%,." + Math.max(bare.scale(), 0) + "f", bare.scale() < 0 ? rounded : bare);
   }
 
   /** A progesterone concentration in both units: {@code 2.1 ng/mL (6.68 nmol/L)}. */

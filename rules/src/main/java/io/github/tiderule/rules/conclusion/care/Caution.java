@@ -1,10 +1,11 @@
 package io.github.tiderule.rules.conclusion.care;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /** A caution shown with every plan it belongs to. */
-public record Caution(CautionLevel level, List<String> observations, String sentence)
+public record Caution(CautionLevel level, List<String> observations, Sentence words)
     implements Conclusion {
 
   public Caution {
@@ -12,7 +13,7 @@ public record Caution(CautionLevel level, List<String> observations, String sent
   }
 
   /** A caution that rests on some observations, or on none. */
-  public static Caution of(CautionLevel level, String sentence, String... observations) {
-    return new Caution(level, List.of(observations), sentence);
+  public static Caution of(CautionLevel level, Sentence words, String... observations) {
+    return new Caution(level, List.of(observations), words);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.tiderule.rules.conclusion.care;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  * @param fromDays days after ovulation at which it begins to be due
  * @param toDays days after ovulation until which it is due, not less
  */
-public record Milestone(MilestoneKind kind, double fromDays, double toDays, String sentence)
+public record Milestone(MilestoneKind kind, double fromDays, double toDays, Sentence words)
     implements Conclusion {
 
   @Override

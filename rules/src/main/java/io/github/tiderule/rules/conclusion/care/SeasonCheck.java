@@ -2,6 +2,7 @@ package io.github.tiderule.rules.conclusion.care;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.kennel.Whose;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -11,7 +12,7 @@ import java.util.List;
  * @param state whether it is due, in order, or to be asked
  * @param veterinaryAct whether a vet does it
  */
-public record SeasonCheck(Whose whose, CheckState state, boolean veterinaryAct, String sentence)
+public record SeasonCheck(Whose whose, CheckState state, boolean veterinaryAct, Sentence words)
     implements Conclusion {
 
   @Override

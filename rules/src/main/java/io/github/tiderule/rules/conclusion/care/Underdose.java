@@ -3,6 +3,7 @@ package io.github.tiderule.rules.conclusion.care;
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -18,7 +19,7 @@ public record Underdose(Semen semen, Route route, boolean divided) implements Co
   }
 
   @Override
-  public String sentence() {
-    return "A " + semen.word() + " dose is below the usual least for this route";
+  public Sentence words() {
+    return Sentence.of("A {} dose is below the usual least for this route", semen);
   }
 }

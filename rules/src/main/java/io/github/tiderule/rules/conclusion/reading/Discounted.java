@@ -1,6 +1,7 @@
 package io.github.tiderule.rules.conclusion.reading;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  *
  * @param direction which way it is likely to be wrong
  */
-public record Discounted(String observation, Direction direction, String sentence)
+public record Discounted(String observation, Direction direction, Sentence words)
     implements Conclusion {
 
   /** Which way a result is likely to be wrong. */

@@ -1,8 +1,10 @@
 package io.github.tiderule.rules.conclusion.reading;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
-import io.github.tiderule.rules.fact.Digits;
+import io.github.tiderule.rules.fact.Named;
 import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.List;
 
@@ -25,7 +27,7 @@ public record Level(
     double high,
     double referenceFactor,
     Series series)
-    implements Conclusion {
+    implements Conclusion, Named {
 
   /** A number. */
   public static Level value(
@@ -73,17 +75,29 @@ public record Level(
   }
 
   @Override
-  public String sentence() {
-    String what =
-        switch (kind) {
-          case VALUE -> Digits.bothUnits(low);
-          case BELOW -> "below " + Digits.bothUnits(high);
-          case ABOVE -> "above " + Digits.bothUnits(low);
-          case BAND ->
-              Double.isInfinite(high)
-                  ? "band from " + Digits.bothUnits(low)
-                  : "band " + Digits.bothUnits(low) + " to " + Digits.bothUnits(high);
-        };
-    return observation + " is taken as " + what + ", " + series.words();
+  public String named() {
+    return observation;
+  }
+
+  @Override
+  public Sentence words() {
+    return switch (kind) {
+      case VALUE -> taken("{} is taken as {}, {}", low);
+      case BELOW -> taken("{} is taken as below {}, {}", high);
+      case ABOVE -> taken("{} is taken as above {}, {}", low);
+      case BAND ->
+          Double.isInfinite(high)
+              ? taken("{} is taken as band from {}, {}", low)
+              : Sentence.of(
+                  "{} is taken as band {} to {}, {}",
+                  Part.key(observation),
+                  Part.both(low),
+                  Part.both(high),
+                  series);
+    };
+  }
+
+  private Sentence taken(String template, double ngPerMl) {
+    return Sentence.of(template, Part.key(observation), Part.both(ngPerMl), series);
   }
 }

@@ -1,9 +1,10 @@
 package io.github.tiderule.rules.fact.observation;
 
+import io.github.tiderule.rules.fact.Named;
 import java.time.Instant;
 
 /** One thing that was measured, seen or done, as it was reported. */
-public sealed interface Observation
+public sealed interface Observation extends Named
     permits Progesterone,
         ProgesteroneBand,
         LhTest,
@@ -18,6 +19,11 @@ public sealed interface Observation
 
   /** The observation's own name; unique within one cycle. */
   String id();
+
+  @Override
+  default String named() {
+    return id();
+  }
 
   /** When it was drawn, seen or done. */
   Instant at();

@@ -1,0 +1,62 @@
+package io.github.tiderule.rules.sentence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A template taken apart.
+ *
+ * @param words the words before, between and behind the places: one more than there are places
+ */
+record Template(List<String> words, List<Place> places) {
+
+  private static final Map<String, Template> READ = new ConcurrentHashMap<>();
+
+  /**
+   * A place of a template.
+   *
+   * @param name the id of the parameter it takes; empty for the next thing that is told of
+   * @param forms how it is written
+   */
+  record Place(String name, List<String> forms) {}
+
+  Template {
+    words = List.copyOf(words);
+    places = List.copyOf(places);
+  }
+
+  /**
+   * A template taken apart; each is read once.
+   *
+   * @throws IllegalArgumentException if a brace is left open
+   */
+  static Template of(String text) {
+    Template known = READ.get(text);
+    if (known != null) {
+      return known;
+    }
+    Template read = read(text);
+    READ.put(text, read);
+    return read;
+  }
+
+  private static Template read(String text) {
+    List<String> words = new ArrayList<>();
+    List<Place> places = new ArrayList<>();
+    int from = 0;
+    for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', from)) {
+      int close = text.indexOf('}', open);
+      if (close < 0) {
+        throw new IllegalArgumentException("a brace is left open in: " + text);
+      }
+      words.add(text.substring(from, open));
+      String[] steps = text.substring(open + 1, close).split(":", -1);
+      places.add(new Place(steps[0], List.of(steps).subList(1, steps.length)));
+      from = close + 1;
+    }
+    words.add(text.substring(from));
+    return new Template(words, places);
+  }
+}
