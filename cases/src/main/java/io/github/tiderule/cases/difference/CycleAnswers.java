@@ -1,43 +1,36 @@
 package io.github.tiderule.cases.difference;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
 
-/**
- * Answers to one cycle file.
- *
- * @param protocol a clinic's own parameters, for the commands that take some
- */
-record CycleAnswers(LoadedProgram program, @Nullable Path protocol, Folder folder) {
-
-  private static final String INPUT = "-";
+/** What each command that takes one cycle file says to it. */
+record CycleAnswers(Asked asked) {
 
   /**
-   * Writes each of them.
+   * Writes it.
    *
-   * @param name what the case is called in the dump
-   * @throws IOException if one cannot be written
+   * @param name what the case is called
+   * @throws IOException if an answer cannot be written
    * @throws ReflectiveOperationException if the program cannot be run
    */
   void write(String name, String cycle) throws IOException, ReflectiveOperationException {
-    write("json", name + ".json", cycle, "advise", "--json");
-    write("advise", name + ".txt", cycle, "advise");
-    write("trace", name + ".txt", cycle, "trace");
-    folder
-        .of("calendar")
-        .write(name + ".ics", program.run(cycle, "calendar", INPUT).text().replace("\r\n", "\n"));
+    asked.runWithProtocol("json/" + name + ".json", cycle, "advise", "--json", Asked.INPUT);
+    asked.runWithProtocol("advise/" + name + ".txt", cycle, "advise", Asked.INPUT);
+    asked.runWithProtocol("trace/" + name + ".txt", cycle, "trace", Asked.INPUT);
+    asked.run("calendar/" + name + ".ics", cycle, "calendar", Asked.INPUT);
+    asked.run("fhir/" + name + ".json", cycle, "fhir", "export", Asked.INPUT);
+    curve(name, cycle);
   }
 
-  private void write(String kind, String name, String cycle, String... command)
-      throws IOException, ReflectiveOperationException {
-    List<String> arguments = new ArrayList<>(List.of(command));
-    if (protocol != null) {
-      arguments.addAll(List.of("--protocol", protocol.toString()));
+  private void curve(String name, String cycle) throws IOException, ReflectiveOperationException {
+    Path picture = asked.scratch().resolve("curve.svg");
+    asked
+        .printed(
+            cycle, asked.withProtocol("advise", "--curve", picture.toString(), Asked.INPUT));
+    if (Files.exists(picture)) {
+      asked.folder().write("curve/" + name + ".svg", Files.readString(picture));
+      Files.delete(picture);
     }
-    arguments.add(INPUT);
-    folder.of(kind).write(name, program.run(cycle, arguments.toArray(String[]::new)).text());
   }
 }

@@ -116,7 +116,7 @@ final class LoadedProgram {
       @Override
       public synchronized Object get() {
         if (made == this) {
-          made = LastAnswer.kept(Objects.requireNonNull(maker.get()));
+          made = RecentAnswers.kept(Objects.requireNonNull(maker.get()));
         }
         return made;
       }
