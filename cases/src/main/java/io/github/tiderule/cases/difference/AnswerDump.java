@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * <p>JAR is a runnable jar, with a local protocol after a plus sign if wanted ({@code
  * tiderule.jar+clinic.csv}). OUT is made anew or must be empty. CASES is a directory; the cycle
  * files in it and below are the cases. Sheets of paper and pages take long: they are made for the
- * demonstrations and for some of the other cases, with {@code --all} for all. With {@code --files} there are only the answers to
- * each cycle file that take no paper.
+ * demonstrations and for some of the other cases, with {@code --all} for all. With {@code --files}
+ * there are only the answers to each cycle file that take no paper.
  *
  * <p>The hash of the rules is masked, and in what comes out of a record also keys and today. A
  * season looked at through the service is stale once its day is past, so two dumps to be compared

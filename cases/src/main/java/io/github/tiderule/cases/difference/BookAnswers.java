@@ -8,8 +8,22 @@ record BookAnswers(Asked asked) {
 
   private static final List<String> COMMANDS =
       List.of(
-          "advise", "trace", "batch", "changes", "stud", "accuracy", "rulebook", "calendar",
-          "laboratory", "fhir", "serve", "backup", "restore", "export", "import", "users");
+          "advise",
+          "trace",
+          "batch",
+          "changes",
+          "stud",
+          "accuracy",
+          "rulebook",
+          "calendar",
+          "laboratory",
+          "fhir",
+          "serve",
+          "backup",
+          "restore",
+          "export",
+          "import",
+          "users");
 
   /**
    * Writes help and rule book.
@@ -27,8 +41,7 @@ record BookAnswers(Asked asked) {
     asked.run("help/no-command.txt", "");
     asked.run("help/no-such-command.txt", "", "advice", "x.json");
     for (String format : List.of("markdown", "html", "json", "text")) {
-      asked.runWithProtocol(
-          "rulebook/rulebook." + format, "", "rulebook", "--format=" + format);
+      asked.runWithProtocol("rulebook/rulebook." + format, "", "rulebook", "--format=" + format);
     }
   }
 
@@ -38,9 +51,7 @@ record BookAnswers(Asked asked) {
     for (String rule : rules()) {
       text.append("## ").append(rule).append('\n');
       text.append(
-          asked
-              .printed(cycle, asked.withProtocol("trace", "--rule", rule, Asked.INPUT))
-              .text());
+          asked.printed(cycle, asked.withProtocol("trace", "--rule", rule, Asked.INPUT)).text());
     }
     asked.folder().write("why/" + name + ".txt", text.toString());
   }

@@ -25,9 +25,7 @@ record CycleAnswers(Asked asked) {
 
   private void curve(String name, String cycle) throws IOException, ReflectiveOperationException {
     Path picture = asked.scratch().resolve("curve.svg");
-    asked
-        .printed(
-            cycle, asked.withProtocol("advise", "--curve", picture.toString(), Asked.INPUT));
+    asked.printed(cycle, asked.withProtocol("advise", "--curve", picture.toString(), Asked.INPUT));
     if (Files.exists(picture)) {
       asked.folder().write("curve/" + name + ".svg", Files.readString(picture));
       Files.delete(picture);

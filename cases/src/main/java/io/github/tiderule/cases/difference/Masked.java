@@ -30,13 +30,17 @@ final class Masked {
     today =
         Pattern.compile(
             Stream.of(day.minusDays(1), day, day.plusDays(1))
-                .flatMap(one -> Stream.of("EEE d MMM uuuu", "d MMM uuuu", "EEE d MMM").map(form -> written(one, form)))
-                .map(Pattern::quote)
-                .collect(Collectors.joining("|", "(?:", ")(?:,? \\d\\d:\\d\\d)?"))
+                    .flatMap(
+                        one ->
+                            Stream.of("EEE d MMM uuuu", "d MMM uuuu", "EEE d MMM")
+                                .map(form -> written(one, form)))
+                    .map(Pattern::quote)
+                    .collect(Collectors.joining("|", "(?:", ")(?:,? \\d\\d:\\d\\d)?"))
                 + "|"
                 + Stream.of(day.minusDays(1), day, day.plusDays(1))
                     .map(one -> one + "|" + written(one, "uuuuMMdd"))
-                    .collect(Collectors.joining("|", "(?:", ")(?:T[0-9:.]+(?:Z|[+-]\\d\\d:\\d\\d)?)?")));
+                    .collect(
+                        Collectors.joining("|", "(?:", ")(?:T[0-9:.]+(?:Z|[+-]\\d\\d:\\d\\d)?)?")));
   }
 
   /** Masks for a run that is going on. */

@@ -19,8 +19,17 @@ final class PageAnswers {
       List.of("", "/edit", "/breeding", "/semen", "/outcome", "/what-if");
   private static final List<String> KINDS =
       List.of(
-          "progesterone", "progesterone-band", "lh", "cytology", "sign", "breeding", "vaginoscopy",
-          "ultrasound", "temperature", "scan", "radiograph");
+          "progesterone",
+          "progesterone-band",
+          "lh",
+          "cytology",
+          "sign",
+          "breeding",
+          "vaginoscopy",
+          "ultrasound",
+          "temperature",
+          "scan",
+          "radiograph");
   private static final List<String> FREE_OF_SEASONS =
       List.of("/", "/timing", "/help", "/rules", "/females/new", "/no-such-page");
 

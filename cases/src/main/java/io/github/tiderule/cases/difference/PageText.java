@@ -15,13 +15,15 @@ import java.util.stream.Collectors;
 final class PageText {
 
   private static final Pattern UNSEEN =
-      Pattern.compile("(?s)<!--.*?-->|<(script|style)\\b.*?</\\1>|<input[^>]*type=\"hidden\"[^>]*>");
+      Pattern.compile(
+          "(?s)<!--.*?-->|<(script|style)\\b.*?</\\1>|<input[^>]*type=\"hidden\"[^>]*>");
   private static final Pattern TAG =
       Pattern.compile("<(/?[a-zA-Z!][a-zA-Z0-9]*)((?:\"[^\"]*\"|'[^']*'|[^'\">])*)>");
   private static final Set<String> WITHIN_A_LINE =
       Set.of("a", "abbr", "b", "cite", "code", "dfn", "em", "i", "small", "span", "strong", "time");
   private static final Pattern SAID =
-      Pattern.compile("\\s(alt|title|aria-label|placeholder|value)=\"([^\"]*)\"|\\s(checked|selected|open)\\b");
+      Pattern.compile(
+          "\\s(alt|title|aria-label|placeholder|value)=\"([^\"]*)\"|\\s(checked|selected|open)\\b");
   private static final Map<String, String> ENTITIES =
       Map.of("&lt;", "<", "&gt;", ">", "&quot;", "\"", "&#34;", "\"", "&#39;", "'", "&nbsp;", " ");
 

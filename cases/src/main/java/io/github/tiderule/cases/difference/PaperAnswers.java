@@ -45,8 +45,7 @@ final class PaperAnswers {
       throws IOException, ReflectiveOperationException {
     Path paper = asked.scratch().resolve("paper.pdf");
     Printed printed =
-        asked.printed(
-            cycle, asked.withProtocol(command, option, paper.toString(), Asked.INPUT));
+        asked.printed(cycle, asked.withProtocol(command, option, paper.toString(), Asked.INPUT));
     if (Files.exists(paper)) {
       asked.folder().write(name + ".txt", words(Files.readAllBytes(paper)));
       Files.delete(paper);
@@ -59,8 +58,7 @@ final class PaperAnswers {
     try (AutoCloseable document =
         (AutoCloseable) Objects.requireNonNull(load.invoke(null, (Object) paper))) {
       return (String)
-          Objects.requireNonNull(
-              words.invoke(stripper.getConstructor().newInstance(), document));
+          Objects.requireNonNull(words.invoke(stripper.getConstructor().newInstance(), document));
     } catch (IOException | ReflectiveOperationException | RuntimeException e) {
       throw e;
     } catch (Exception e) {

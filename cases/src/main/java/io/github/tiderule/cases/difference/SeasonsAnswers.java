@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 record SeasonsAnswers(Asked asked) {
 
   private static final int FEMALES_FOR_A_STUD = 3;
-  private static final int CASES_FOR_A_STUD = 10;
   private static final int CASES_FOR_A_BATCH = 10;
 
   private static final String TABLE =
@@ -59,10 +58,13 @@ record SeasonsAnswers(Asked asked) {
     return OffsetDateTime.parse(Tree.of(cycle).at("asOf").text());
   }
 
-  /** Writes how a stud is shared among three cases that follow each other, again and again. */
+  /** Writes how a stud is shared among each three cases in a row that are bred by a service. */
   void stud(SortedMap<String, String> cases) throws IOException, ReflectiveOperationException {
-    List<String> names = List.copyOf(cases.keySet());
-    for (int i = 0; i + FEMALES_FOR_A_STUD <= names.size(); i += CASES_FOR_A_STUD) {
+    List<String> names =
+        cases.keySet().stream()
+            .filter(name -> cases.getOrDefault(name, "").contains("\"natural\""))
+            .toList();
+    for (int i = 0; i + FEMALES_FOR_A_STUD <= names.size(); i += FEMALES_FOR_A_STUD) {
       StringBuilder females = new StringBuilder();
       for (String one : names.subList(i, i + FEMALES_FOR_A_STUD)) {
         females.append(Told.of(one, cases.getOrDefault(one, ""))).append('\n');
