@@ -4,11 +4,11 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
-import io.github.tiderule.api.node.Characters;
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeReader;
 import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.engine.validation.Legibility;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +21,7 @@ final class Shown {
   /** Every character shows as itself; lines may end. */
   static void text(String text) {
     text.codePoints()
-        .filter(character -> character != '\n' && !Characters.isSafe(character))
+        .filter(character -> character != '\n' && !Legibility.isSafe(character))
         .findFirst()
         .ifPresent(
             character -> {
