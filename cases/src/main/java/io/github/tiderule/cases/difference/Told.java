@@ -1,7 +1,7 @@
 package io.github.tiderule.cases.difference;
 
-import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeText;
+import io.github.tiderule.format.node.Node;
+import io.github.tiderule.format.node.NodeText;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;

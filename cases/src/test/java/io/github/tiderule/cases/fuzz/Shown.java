@@ -4,7 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
-import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.NodeReader;
 import io.github.tiderule.format.problem.Problem;
@@ -21,7 +21,7 @@ final class Shown {
   /** Every character shows as itself; lines may end. */
   static void text(String text) {
     text.codePoints()
-        .filter(character -> character != '\n' && !Characters.isSafe(character))
+        .filter(character -> character != '\n' && !Legibility.isSafe(character))
         .findFirst()
         .ifPresent(
             character -> {

@@ -40,7 +40,9 @@ record BackgroundValidation(SeasonDates dates) {
     place.text("condition", test.condition(), Limits.NAME);
     @Nullable HealthTestKind kind = test.kind();
     @Nullable HealthTestResult result = test.result();
-    if (place.has("kind", kind) & place.has("result", result) && kind != null && result != null) {
+    place.has("kind", kind);
+    place.has("result", result);
+    if (kind != null && result != null) {
       place.note(SeasonConsistency.result(kind, result));
     }
   }
