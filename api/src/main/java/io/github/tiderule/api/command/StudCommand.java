@@ -13,7 +13,6 @@ import io.github.tiderule.api.json.StudJson;
 import io.github.tiderule.api.report.StudReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.StudPlan;
-import io.github.tiderule.engine.days.StudServices;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.Instant;
@@ -51,8 +50,8 @@ final class StudCommand {
    * @throws IOException if the answer cannot be written
    */
   int run(List<Given> given, boolean lines, List<Instant> services) throws IOException {
-    if (services.isEmpty() || services.size() > StudServices.MOST) {
-      return files.refuse("--services takes from 1 to " + StudServices.MOST + " moments.");
+    if (services.isEmpty() || services.size() > StudPlan.MOST_SERVICES) {
+      return files.refuse("--services takes from 1 to " + StudPlan.MOST_SERVICES + " moments.");
     }
     for (Given file : given) {
       boolean read = lines ? readLines(file) : read(file);
