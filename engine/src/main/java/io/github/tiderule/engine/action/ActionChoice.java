@@ -20,8 +20,6 @@ import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.FindingKind;
-import io.github.tiderule.rules.conclusion.care.Caution;
-import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.conclusion.reading.Held;
 import io.github.tiderule.rules.conclusion.reading.Question;
 import java.time.Instant;
@@ -46,6 +44,7 @@ public final class ActionChoice {
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable Bred bred;
+  private final VetChoice vet;
   private final MatingChoice mating;
 
   /**
@@ -64,14 +63,17 @@ public final class ActionChoice {
     breeding = tested.planned().breeding();
     bred = tested.planned().bred();
     test = tested.nextTest();
+    vet = new VetChoice(standing, course, care);
     mating = new MatingChoice(tested);
   }
 
   /** What to do now. */
   public Action action() {
-    return vet()
+    return vet
+        .action()
         .or(this::closed)
         .or(this::between)
+        .or(() -> passed().isPresent() ? Optional.empty() : vet.uselessDose())
         .or(this::answer)
         .or(mating::onForecast)
         .or(mating::breedOrBook)
@@ -79,37 +81,6 @@ public final class ActionChoice {
         .or(this::noTimeLeft)
         .or(this::testing)
         .orElseGet(this::nothing);
-  }
-
-  private Optional<Action> vet() {
-    boolean asked =
-        standing.silent()
-            || care.all(Caution.class).stream()
-                .anyMatch(one -> one.level() == CautionLevel.VET && !one.observations().isEmpty());
-    if (!asked) {
-      return Optional.empty();
-    }
-    List<String> because =
-        care.ruled(Caution.class)
-            .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
-            .map(ruled -> ruled.rule().id())
-            .distinct()
-            .toList();
-    return Optional.of(new Action(Now.VET, toVet(), because));
-  }
-
-  private String toVet() {
-    if (standing instanceof Standing.Stopped) {
-      return pastBreeding()
-          ? "Call a vet now; everything else waits."
-          : "See a vet today; nothing about breeding days matters until then.";
-    }
-    if (standing instanceof Standing.ForVet) {
-      return "See a vet before any plan: these values cannot be read without one.";
-    }
-    return pastBreeding()
-        ? "Have a vet examine her today."
-        : "Have a vet examine her before she is bred.";
   }
 
   /** Between two seasons there is time to see to what is due. */
@@ -122,10 +93,6 @@ public final class ActionChoice {
                     + " season already, test now.",
                 SeasonAhead.due(care)))
         : Optional.empty();
-  }
-
-  private boolean pastBreeding() {
-    return course != null && course.pastBreeding();
   }
 
   /** Whether nothing of the season is left to time. */

@@ -10,7 +10,6 @@ import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.InseminationSheet.Line;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Warning;
-import io.github.tiderule.engine.insemination.Span;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -100,13 +99,13 @@ final class SheetSection {
               TEXTS.say(
                   "sheet.doses.floor",
                   count(doses.least(), doses.most()),
-                  Span.words(doses.floorMillion())),
+                  Amount.words(doses.floorMillion())),
               doses.most() > 0
                   ? TEXTS.say(
                       "sheet.doses.usual",
                       count(doses.targetLeast(), doses.targetMost()),
-                      Span.words(doses.targetMillion()))
-                  : TEXTS.say("sheet.doses.short", Span.words(doses.shortMillion())),
+                      Amount.words(doses.targetMillion()))
+                  : TEXTS.say("sheet.doses.short", Amount.words(doses.shortMillion())),
               units(doses)));
     }
   }
@@ -125,7 +124,7 @@ final class SheetSection {
   }
 
   private static String words(Amount amount) {
-    return new Span(amount.least(), amount.most()).words() + " " + amount.unit();
+    return amount.words() + " " + amount.unit();
   }
 
   private void boxes(List<Line> lines) {
