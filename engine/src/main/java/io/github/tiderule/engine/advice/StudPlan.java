@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 public record StudPlan(
     List<Service> services, List<Part> parts, List<LeftOut> leftOut, double total) {
 
+  /** So many services are shared at most. */
+  public static final int MOST_SERVICES = 12;
+
   public StudPlan {
     services = List.copyOf(services);
     parts = List.copyOf(parts);

@@ -27,12 +27,12 @@ public final class Meeting {
   }
 
   /** How many kinds of egg there are. */
-  public int eggs() {
+  int eggs() {
     return kinds.size();
   }
 
   /** Share of her eggs that are of a kind; the shares sum to 1. */
-  public double weight(int egg) {
+  double weight(int egg) {
     return kinds.get(egg).weight();
   }
 

@@ -23,7 +23,7 @@ import java.util.Set;
 public final class StudServices {
 
   /** Most services of one search: the work grows threefold with each. */
-  public static final int MOST = 12;
+  private static final int MOST = StudPlan.MOST_SERVICES;
 
   /** How far the middle of a window may lie from the service it is about. */
   private static final Duration NEAR = Duration.ofMinutes(20);

@@ -68,7 +68,7 @@ public final class Dilution {
         amount(
             sperm.words()
                 + " million ÷ "
-                + Span.words(density)
+                + Amount.words(density)
                 + " million/mL − "
                 + Digits.plain(inHandMl)
                 + " mL in hand",
@@ -96,7 +96,7 @@ public final class Dilution {
         amount(
             doses(each)
                 + " at "
-                + Span.words(density)
+                + Amount.words(density)
                 + " million/mL take "
                 + taken.words()
                 + " mL of semen"

@@ -111,7 +111,7 @@ public final class Reckoning {
           "sperm, counted here",
           Digits.plain(zeroIfNull(arrival.volumeMl()))
               + " mL × "
-              + Span.words(zeroIfNull(arrival.concentrationMillionPerMl()))
+              + Amount.words(zeroIfNull(arrival.concentrationMillionPerMl()))
               + " million/mL",
           sperm);
     } else if (sent != null) {
@@ -148,7 +148,7 @@ public final class Reckoning {
               + certificate.unit().word()
               + (units == 1 ? "" : "s")
               + " × "
-              + Span.words(each)
+              + Amount.words(each)
               + " million",
           sperm);
     }

@@ -38,7 +38,7 @@ public record SemenInHand(
    *
    * @param count at least 1
    */
-  public record Units(FrozenUnit unit, int count) {}
+  record Units(FrozenUnit unit, int count) {}
 
   public SemenInHand {
     lines = List.copyOf(lines);
@@ -61,7 +61,7 @@ public record SemenInHand(
   }
 
   /** Usable sperm in one straw, vial or pellet, in millions; empty unless both are known. */
-  public Optional<Span> usablePerUnit() {
+  Optional<Span> usablePerUnit() {
     return units == null || usable == null
         ? Optional.empty()
         : Optional.of(usable.over(units.count()));

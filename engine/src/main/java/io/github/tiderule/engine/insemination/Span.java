@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.insemination;
 
+import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.rules.fact.Digits;
 
 /**
@@ -12,7 +13,6 @@ import io.github.tiderule.rules.fact.Digits;
 public record Span(double least, double most) {
 
   private static final int DIGITS = 12;
-  private static final int SHOWN = 3;
 
   /**
    * @throws IllegalArgumentException if the ends are no numbers, negative or out of order
@@ -24,17 +24,17 @@ public record Span(double least, double most) {
   }
 
   /** A measured quantity. */
-  public static Span of(double value) {
+  static Span of(double value) {
     return new Span(value, value);
   }
 
   /** Whether it was measured. */
-  public boolean exact() {
+  boolean exact() {
     return least == most;
   }
 
   /** The sum with another. */
-  public Span plus(Span other) {
+  Span plus(Span other) {
     return rounded(least + other.least, most + other.most);
   }
 
@@ -44,27 +44,27 @@ public record Span(double least, double most) {
   }
 
   /** The share of it that so many in a hundred are. */
-  public Span percent(double percent) {
+  Span percent(double percent) {
     return times(percent / 100);
   }
 
   /** The quotient by a number above 0. */
-  public Span over(double divisor) {
+  Span over(double divisor) {
     return rounded(least / divisor, most / divisor);
   }
 
   /** What is left when an amount is taken away; not below 0. */
-  public Span less(double amount) {
+  Span less(double amount) {
     return rounded(Math.max(0, least - amount), Math.max(0, most - amount));
   }
 
   /** How many whole parts of a size above 0 it surely holds. */
-  public int wholeAtLeast(double size) {
+  int wholeAtLeast(double size) {
     return whole(least, size);
   }
 
   /** How many whole parts of a size above 0 it may hold. */
-  public int wholeAtMost(double size) {
+  int wholeAtMost(double size) {
     return whole(most, size);
   }
 
@@ -77,14 +77,7 @@ public record Span(double least, double most) {
   }
 
   /** In words, three significant digits: {@code 28.8}, {@code 500 to 1000}. */
-  public String words() {
-    return exact() ? words(least) : words(least) + " to " + words(most);
-  }
-
-  /** A number in words, three significant digits and at most one decimal. */
-  public static String words(double value) {
-    return value > 0 && value < 0.05
-        ? "less than 0.1"
-        : Digits.plain(Digits.significant(value, SHOWN));
+  String words() {
+    return exact() ? Amount.words(least) : Amount.words(least) + " to " + Amount.words(most);
   }
 }

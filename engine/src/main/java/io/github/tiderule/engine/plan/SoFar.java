@@ -15,7 +15,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What the breedings already done are worth, whether another is, and what comes after. */
-public final class SoFar {
+final class SoFar {
 
   /** From so many days after its first day on the scan is past. */
   private static final int DAYS_TO_SCAN = 7;

@@ -35,7 +35,7 @@ public record WhelpingEvidence(
   }
 
   /** Only what is known of ovulation. */
-  public static WhelpingEvidence of(Density ovulation) {
+  static WhelpingEvidence of(Density ovulation) {
     return new WhelpingEvidence(
         ovulation,
         null,

@@ -35,6 +35,11 @@ public class Phrasing {
     return said.toString();
   }
 
+  /** Sentences in words, one for one. */
+  public final List<String> say(List<Sentence> sentences) {
+    return sentences.stream().map(this::say).toList();
+  }
+
   /**
    * Where a part stands.
    *

@@ -10,7 +10,6 @@ import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.report.StudReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.StudPlan;
-import io.github.tiderule.engine.days.StudServices;
 import io.github.tiderule.format.cycle.CycleFile;
 import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.format.json.StudJson;
@@ -51,8 +50,8 @@ final class StudCommand {
    * @throws IOException if the answer cannot be written
    */
   int run(List<Given> given, boolean lines, List<Instant> services) throws IOException {
-    if (services.isEmpty() || services.size() > StudServices.MOST) {
-      return files.refuse("--services takes from 1 to " + StudServices.MOST + " moments.");
+    if (services.isEmpty() || services.size() > StudPlan.MOST_SERVICES) {
+      return files.refuse("--services takes from 1 to " + StudPlan.MOST_SERVICES + " moments.");
     }
     for (Given file : given) {
       boolean read = lines ? readLines(file) : read(file);

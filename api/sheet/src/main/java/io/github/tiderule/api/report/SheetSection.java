@@ -10,7 +10,6 @@ import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.InseminationSheet.Line;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Warning;
-import io.github.tiderule.engine.insemination.Span;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,7 +43,7 @@ final class SheetSection {
   static Set<String> said(@Nullable InseminationSheet sheet) {
     return sheet == null
         ? Set.of()
-        : sheet.findings().stream().map(Warning::text).collect(Collectors.toSet());
+        : sheet.findings().stream().map(one -> one.text().toString()).collect(Collectors.toSet());
   }
 
   private void write() {
@@ -55,11 +54,11 @@ final class SheetSection {
             + TEXTS.say(
                 sheet.route().equals("vaginal") ? "sheet.semen.vagina" : "sheet.semen.cervix",
                 sheet.semen()));
-    sheet.notes().forEach(note -> page.indented(2, note));
+    sheet.notes().forEach(note -> page.indented(2, note.toString()));
     reckoning();
     if (!sheet.findings().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.shows"));
-      sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text()));
+      sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text().toString()));
     }
     if (!sheet.sameDay().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.too-little"));
@@ -70,7 +69,7 @@ final class SheetSection {
     }
     SemenTemperature temperature = sheet.temperature();
     if (temperature != null) {
-      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text());
+      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text().toString());
     }
     Amount extender = sheet.extender();
     if (extender != null) {
@@ -83,7 +82,7 @@ final class SheetSection {
     boxes(sheet.steps());
     if (!sheet.advice().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.for-vet"));
-      sheet.advice().forEach(line -> page.hanging(4, "-", line.text()));
+      sheet.advice().forEach(line -> page.hanging(4, "-", line.text().toString()));
     }
   }
 
@@ -100,13 +99,13 @@ final class SheetSection {
               TEXTS.say(
                   "sheet.doses.floor",
                   count(doses.least(), doses.most()),
-                  Span.words(doses.floorMillion())),
+                  Amount.words(doses.floorMillion())),
               doses.most() > 0
                   ? TEXTS.say(
                       "sheet.doses.usual",
                       count(doses.targetLeast(), doses.targetMost()),
-                      Span.words(doses.targetMillion()))
-                  : TEXTS.say("sheet.doses.short", Span.words(doses.shortMillion())),
+                      Amount.words(doses.targetMillion()))
+                  : TEXTS.say("sheet.doses.short", Amount.words(doses.shortMillion())),
               units(doses)));
     }
   }
@@ -125,7 +124,7 @@ final class SheetSection {
   }
 
   private static String words(Amount amount) {
-    return new Span(amount.least(), amount.most()).words() + " " + amount.unit();
+    return amount.words() + " " + amount.unit();
   }
 
   private void boxes(List<Line> lines) {

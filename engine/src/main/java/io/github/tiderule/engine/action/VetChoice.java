@@ -1,0 +1,83 @@
+package io.github.tiderule.engine.action;
+
+import io.github.tiderule.rules.sentence.Sentence;
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Standing;
+import io.github.tiderule.rules.conclusion.care.Caution;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.fact.semen.Dose;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says whether a vet comes first. */
+final class VetChoice {
+
+  private final Standing standing;
+  private final @Nullable PregnancyCourse course;
+  private final StageRun care;
+
+  VetChoice(Standing standing, @Nullable PregnancyCourse course, StageRun care) {
+    this.standing = standing;
+    this.course = course;
+    this.care = care;
+  }
+
+  /** A vet first, for her own sake. */
+  Optional<Action> action() {
+    boolean asked =
+        standing.silent()
+            || care.all(Caution.class).stream()
+                .anyMatch(one -> one.level() == CautionLevel.VET && !one.observations().isEmpty());
+    if (!asked) {
+      return Optional.empty();
+    }
+    return Optional.of(new Action(Now.VET, toVet(), grave()));
+  }
+
+  /** Ids of the rules that stop, or send to a vet. */
+  private List<String> grave() {
+    return care.ruled(Caution.class)
+        .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
+        .map(ruled -> ruled.rule().id())
+        .distinct()
+        .toList();
+  }
+
+  private Sentence toVet() {
+    if (standing instanceof Standing.Stopped) {
+      return pastBreeding()
+          ? Sentence.of("Call a vet now; everything else waits.")
+          : Sentence.of(
+              "See a vet today; nothing about breeding days matters until then.");
+    }
+    if (standing instanceof Standing.ForVet) {
+      return Sentence.of(
+          "See a vet before any plan: these values cannot be read without one.");
+    }
+    return pastBreeding()
+        ? Sentence.of("Have a vet examine her today.")
+        : Sentence.of("Have a vet examine her before she is bred.");
+  }
+
+  /** A dose without usable sperm is not planned with, however well a day would suit. */
+  Optional<Action> uselessDose() {
+    @Nullable Dose dose = standing.season().semenPlan().dose();
+    return dose != null && dose.none()
+        ? Optional.of(
+            new Action(
+                Now.VET,
+                Sentence.of(
+                    "This dose cannot be used: none of its sperm are usable. Have it counted again,"
+                        + " or find another dose or male."),
+                grave()))
+        : Optional.empty();
+  }
+
+  private boolean pastBreeding() {
+    return course != null && course.pastBreeding();
+  }
+}
