@@ -112,7 +112,7 @@ final class Answer {
           "timeline",
           EngineStep.TIMELINE,
           dated.evidence().items().stream().map(Evidence.Item::id).sorted().toList(),
-          List.of(dated.sentence()));
+          List.of(dated.words()));
     }
     planned.write(trace);
     tested.write(trace);
@@ -162,9 +162,9 @@ final class Answer {
             question ->
                 new Query(
                     question.about(),
-                    question.sentence(),
+                    question.words(),
                     question.readings().stream()
-                        .map(r -> new Query.Reading(r.unit().word(), r.meaning().toString()))
+                        .map(r -> new Query.Reading(r.unit().word(), r.meaning()))
                         .toList()))
         .toList();
   }

@@ -189,6 +189,11 @@ public final class RuleBase {
     return parameters;
   }
 
+  /** Makes sentences whose numbers are those of the parameters in force. */
+  public Sentences sentences() {
+    return sentences;
+  }
+
   public Sources sources() {
     return sources;
   }

@@ -1,5 +1,6 @@
 package io.github.tiderule.format;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
@@ -51,7 +52,7 @@ public final class SampleAdvice {
         "juniper",
         new Action(
             Action.Now.BOOK,
-            "Order the semen tonight and breed her on Thursday and Friday.",
+            Sentence.of("Order the semen tonight and breed her on Thursday and Friday."),
             List.of("PLN-001")),
         new Quantiles(
             at("01-10", "12:00"),
@@ -82,13 +83,13 @@ public final class SampleAdvice {
                 new Plan.Alternative(
                     List.of(at("01-15", "10:00")),
                     new EggShare(0.8649999, 0.75),
-                    "One journey less.")),
+                    Sentence.of("One journey less."))),
             List.of(
                 new Commitment(
                     "order",
                     at("01-13", "14:00"),
                     at("01-14", "10:00"),
-                    "Order the semen for Thu 14 Jan")),
+                    Sentence.of("Order the semen for Thu 14 Jan"))),
             new OnForecast(
                 at("01-13", "14:00"),
                 at("01-13", "16:00"),
@@ -97,12 +98,12 @@ public final class SampleAdvice {
                 0.02,
                 0.07,
                 "act",
-                "The result would come after this is due."),
-            List.of("Egg shares count timing alone.")),
+                Sentence.of("The result would come after this is due.")),
+            List.of(Sentence.of("Egg shares count timing alone."))),
         new NextTest(
             "progesterone", at("01-13", "08:00"), at("01-13", "16:00"), 0.041, List.of("NXT-003")),
         null,
-        new Bred(1, new EggShare(0.3, 0.1), 0.6, "The plan adds 60 in 100 to that."),
+        new Bred(1, new EggShare(0.3, 0.1), 0.6, Sentence.of("The plan adds 60 in 100 to that.")),
         new Whelping(
             at("03-16", "14:00"),
             at("03-12", "14:00"),
@@ -114,17 +115,17 @@ public final class SampleAdvice {
         List.of(
             new Query(
                 "p1",
-                "In which unit is p1 (2.1)?",
+                Sentence.of("In which unit is p1 (2.1)?"),
                 List.of(
-                    new Query.Reading("ng/mL", "would be 2.1 ng/mL (6.68 nmol/L)"),
-                    new Query.Reading("nmol/L", "would be 0.66 ng/mL (2.1 nmol/L)")))),
+                    new Query.Reading("ng/mL", Sentence.of("would be 2.1 ng/mL (6.68 nmol/L)")),
+                    new Query.Reading("nmol/L", Sentence.of("would be 0.66 ng/mL (2.1 nmol/L)"))))),
         List.of(
-            new Warning("care", "Never force a mating.", "SAF-009", List.of("common-practice")),
-            new Warning("vet", "She is unwell: see a vet today.", "SAF-002", List.of())),
+            new Warning("care", Sentence.of("Never force a mating."), "SAF-009", List.of("common-practice")),
+            new Warning("vet", Sentence.of("She is unwell: see a vet today."), "SAF-002", List.of())),
         List.of(new Influence("p1", -9.54, -31.02, 0.013), new Influence("l1", 0.2, -0.1, 0.71)),
         List.of(
             new Change(
-                "If the next progesterone is below 3.1 ng/mL, breed a day later.",
+                Sentence.of("If the next progesterone is below 3.1 ng/mL, breed a day later."),
                 "next",
                 3.1,
                 null,
@@ -136,7 +137,7 @@ public final class SampleAdvice {
                 "RDG-004",
                 "A value below the range is a limit",
                 List.of("p1"),
-                List.of("p1 is taken as a limit"),
+                List.of(Sentence.of("p1 is taken as a limit")),
                 List.of("common-practice")),
             new TraceLine(
                 2,
@@ -144,30 +145,30 @@ public final class SampleAdvice {
                 "P4-021",
                 "First rise",
                 List.of("p1", "l1"),
-                List.of("first rise before p1"),
+                List.of(Sentence.of("first rise before p1")),
                 List.of("kutzler-2003"))),
-        List.of(new NotFired("P4-030", "Proven rise", "a later value on the same method")),
+        List.of(new NotFired("P4-030", "Proven rise", Sentence.of("a later value on the same method"))),
         List.of(
             new Disagreement(
                 "when thawed semen should meet the eggs",
                 List.of(
                     new Disagreement.Position(
-                        "CAR-060", "Two and three days after ovulation", List.of("reynaud-2005")),
+                        "CAR-060", Sentence.of("Two and three days after ovulation"), List.of("reynaud-2005")),
                     new Disagreement.Position(
-                        "CAR-061", "About a day later", List.of("steckler-2013"))),
-                "Between the two",
-                "nobody has compared them")),
+                        "CAR-061", Sentence.of("About a day later"), List.of("steckler-2013"))),
+                Sentence.of("Between the two"),
+                Sentence.of("nobody has compared them"))),
         List.of(
             new ObservationNote(
                 "p1",
                 "converted",
-                "p1 is reported as 2.1 nmol/L",
+                Sentence.of("p1 is reported as 2.1 nmol/L"),
                 "RDG-058",
                 List.of("unit-definition")),
             new ObservationNote(
                 "p1",
                 "discounted",
-                "p1 travelled warm and may read low",
+                Sentence.of("p1 travelled warm and may read low"),
                 "RDG-022",
                 List.of("common-practice"))),
         SampleSheet.insemination(),
@@ -187,10 +188,10 @@ public final class SampleAdvice {
                 new Reason(
                     "BRD-014",
                     "supports",
-                    "Her eggs are ripe from about then.",
+                    Sentence.of("Her eggs are ripe from about then."),
                     List.of("reynaud-2005"),
                     List.of("p1")),
-                new Reason("BRD-020", "opposes", "It is early.", List.of(), List.of()))),
+                new Reason("BRD-020", "opposes", Sentence.of("It is early."), List.of(), List.of()))),
         new BreedingDay(
             2,
             LocalDate.parse("2027-01-18"),
@@ -202,7 +203,7 @@ public final class SampleAdvice {
                 new Reason(
                     "BRD-030",
                     "vetoes",
-                    "The cervix has closed.",
+                    Sentence.of("The cervix has closed."),
                     List.of("tsutsui-2009"),
                     List.of()))));
   }
@@ -214,7 +215,7 @@ public final class SampleAdvice {
         at("01-12", "18:30"),
         at("01-13", "18:30"),
         null,
-        new Action(Action.Now.ANSWER, "Answer the questions first.", List.of()),
+        new Action(Action.Now.ANSWER, Sentence.of("Answer the questions first."), List.of()),
         null,
         null,
         List.of(),

@@ -1,5 +1,6 @@
 package io.github.tiderule.format;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
@@ -17,7 +18,7 @@ public final class SampleSheet {
 
   private static InseminationSheet.Line line(String part, String text, boolean veterinaryAct) {
     return new InseminationSheet.Line(
-        part, text, veterinaryAct, "CAR-900", List.of("common-practice"));
+        part, Sentence.of(text), veterinaryAct, "CAR-900", List.of("common-practice"));
   }
 
   static InseminationSheet insemination() {
@@ -31,13 +32,13 @@ public final class SampleSheet {
             new DosesMade("transcervical", 100, 150, 0, 0, 0, 0, 28, 3),
             new DosesMade("vaginal", 200, 400, 0, 1, 0, 0, 128, null)),
         new Amount("extender to add", "4 mL wanted − 2.5 mL in hand", 1.5, 1.5, "mL"),
-        new SemenTemperature(5.0, 4.0, 6.0, -15.0, "The semen is at 5 °C."),
-        List.of(new Warning("care", "It arrived warm", "CAR-901", List.of("common-practice"))),
+        new SemenTemperature(5.0, 4.0, 6.0, -15.0, Sentence.of("The semen is at 5 °C.")),
+        List.of(new Warning("care", Sentence.of("It arrived warm"), "CAR-901", List.of("common-practice"))),
         List.of(line("same-day", "Tell the sender today", true)),
         LocalDate.parse("2027-01-16"),
         List.of(line("before", "Two people check it", false)),
         List.of(line("volume", "One school: 5 mL", false)),
-        List.of("Not known yet: normal forms."));
+        List.of(Sentence.of("Not known yet: normal forms.")));
   }
 
   static BeforeSeason beforeSeason() {
@@ -48,11 +49,11 @@ public final class SampleSheet {
             LocalDate.parse("2027-08-02"),
             3,
             184,
-            "From the median of her 3 intervals."),
+            Sentence.of("From the median of her 3 intervals.")),
         List.of(
             new BeforeSeason.Check(
-                "female", "due", true, "Test her", "CAR-902", List.of("common-practice")),
+                "female", "due", true, Sentence.of("Test her"), "CAR-902", List.of("common-practice")),
             new BeforeSeason.Check(
-                "stud", "done", false, "Tested", "CAR-903", List.of("common-practice"))));
+                "stud", "done", false, Sentence.of("Tested"), "CAR-903", List.of("common-practice"))));
   }
 }

@@ -53,7 +53,7 @@ final class ExpectedWords {
               List<String> texts =
                   answer.advice().cautions().stream()
                       .filter(caution -> caution.level().equals(entry.getKey()))
-                      .map(Warning::text)
+                      .map(caution -> caution.text().toString())
                       .toList();
               Differences here = differences.under(entry.getKey());
               if (Bounds.none(entry.getValue())) {

@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.action;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Bred;
@@ -89,8 +91,9 @@ public final class ActionChoice {
         ? Optional.of(
             new Action(
                 Now.BOOK,
-                "No season has begun: see to what is due, and note the first blood. If she is in"
-                    + " season already, test now.",
+                Sentence.of(
+                    "No season has begun: see to what is due, and note the first blood. If she is in"
+                        + " season already, test now."),
                 SeasonAhead.due(care)))
         : Optional.empty();
   }
@@ -110,8 +113,9 @@ public final class ActionChoice {
                 new Action(
                     Now.PASSED,
                     found.kind() == FindingKind.WHELPED
-                        ? "She has whelped; nothing is left to time this season."
-                        : "She is not pregnant; nothing is left to time this season.",
+                        ? Sentence.of("She has whelped; nothing is left to time this season.")
+                        : Sentence.of(
+                            "She is not pregnant; nothing is left to time this season."),
                     List.of(EngineStep.WHELPING.id())));
   }
 
@@ -129,9 +133,9 @@ public final class ActionChoice {
             ruled ->
                 new Action(
                     Now.ANSWER,
-                    "Answer the question about "
-                        + ruled.conclusion().about()
-                        + " first; until then it is not used.",
+                    Sentence.of(
+                        "Answer the question about {} first; until then it is not used.",
+                        Part.key(ruled.conclusion().about())),
                     List.of(ruled.rule().id())));
   }
 
@@ -155,9 +159,9 @@ public final class ActionChoice {
       return Optional.of(
           new Action(
               Now.PASSED,
-              "She is bred and nothing is left to time; whelping about "
-                  + clock.day(whelping.median().toInstant())
-                  + ".",
+              Sentence.of(
+                  "She is bred and nothing is left to time; whelping about {}.",
+                  clock.day(whelping.median().toInstant())),
               List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
     }
     boolean smearFirst = test != null && read.lateByValueAlone();
@@ -165,7 +169,8 @@ public final class ActionChoice {
         ? Optional.of(
             new Action(
                 Now.PASSED,
-                "This season's time for breeding is over; no day ahead would meet her eggs.",
+                Sentence.of(
+                    "This season's time for breeding is over; no day ahead would meet her eggs."),
                 because))
         : Optional.empty();
   }
@@ -189,7 +194,8 @@ public final class ActionChoice {
         ? Optional.of(
             new Action(
                 Now.ANSWER,
-                "None of the times given can be used any more: ask stud or clinic for others.",
+                Sentence.of(
+                    "None of the times given can be used any more: ask stud or clinic for others."),
                 List.of(EngineStep.PLAN.id())))
         : Optional.empty();
   }
@@ -200,18 +206,18 @@ public final class ActionChoice {
     }
     String what =
         switch (test.kind()) {
-          case "lh" -> "Test LH on ";
-          case "cytology" -> "Take a smear on ";
+          case "lh" -> "Test LH on {}";
+          case "cytology" -> "Take a smear on {}";
           default ->
               test.also().isEmpty()
-                  ? "Test progesterone on "
-                  : "Test progesterone, and LH on the same blood, on ";
+                  ? "Test progesterone on {}"
+                  : "Test progesterone, and LH on the same blood, on {}";
         };
     String how =
         read.levels().isEmpty()
             ? "; do not breed by the day count alone."
             : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
-    String headline = what + clock.dayAndTime(test.at().toInstant()) + how;
+    Sentence headline = Sentence.of(what + how, clock.dayAndTime(test.at().toInstant()));
     return Optional.of(new Action(Now.TEST, headline, test.because()));
   }
 
@@ -219,17 +225,20 @@ public final class ActionChoice {
     if (dated == null) {
       return new Action(
           Now.TEST,
-          "Nothing dates this season yet: test progesterone and note the first blood.",
+          Sentence.of(
+              "Nothing dates this season yet: test progesterone and note the first blood."),
           List.of(EngineStep.TIMELINE.id()));
     }
     return breeding != null && breeding.first().isPresent()
         ? new Action(
             Now.BOOK,
-            "Plan for " + clock.day(breeding.first().get().middle()) + "; no further test is due.",
+            Sentence.of(
+                "Plan for {}; no further test is due.",
+                clock.day(breeding.first().get().middle())),
             List.of(EngineStep.PLAN.id()))
         : new Action(
             Now.TEST,
-            "No day can be planned yet; test again before deciding.",
+            Sentence.of("No day can be planned yet; test again before deciding."),
             List.of(EngineStep.TIMELINE.id()));
   }
 

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.action;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.NextTest;
@@ -17,7 +18,6 @@ import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -51,9 +51,12 @@ final class MatingChoice {
     return Optional.of(
         new Action(
             Now.BOOK,
-            "Decide on the forecast "
-                + (by.isAfter(season.asOf()) ? "by " + clock.dayAndTime(by) : "now")
-                + ": no progesterone result can be there before.",
+            by.isAfter(season.asOf())
+                ? Sentence.of(
+                    "Decide on the forecast by {}: no progesterone result can be there before.",
+                    clock.dayAndTime(by))
+                : Sentence.of(
+                    "Decide on the forecast now: no progesterone result can be there before."),
             List.of(EngineStep.TEST_VALUE.id(), EngineStep.DEADLINE.id())));
   }
 
@@ -85,7 +88,10 @@ final class MatingChoice {
       return Optional.of(
           new Action(
               Now.BREED,
-              word() + " her on " + clock.day(first.middle()) + ", " + clock.span(first) + ".",
+              Sentence.of(
+                  mates() ? "Mate her on {}, {}." : "Inseminate her on {}, {}.",
+                  clock.day(first.middle()),
+                  clock.span(first)),
               because));
     }
     if (!first.deadlines().isEmpty()) {
@@ -102,13 +108,12 @@ final class MatingChoice {
       return Optional.of(
           new Action(
               Now.BOOK,
-              "Arrange to "
-                  + word().toLowerCase(Locale.ROOT)
-                  + " her on "
-                  + clock.day(first.middle())
-                  + ", "
-                  + clock.span(first)
-                  + ".",
+              Sentence.of(
+                  mates()
+                      ? "Arrange to mate her on {}, {}."
+                      : "Arrange to inseminate her on {}, {}.",
+                  clock.day(first.middle()),
+                  clock.span(first)),
               because));
     }
     return Optional.empty();
@@ -123,7 +128,7 @@ final class MatingChoice {
     return test != null && Hours.between(season.asOf(), test.at().toInstant()) <= 24;
   }
 
-  private String word() {
-    return season.semenPlan().semen() == Semen.NATURAL ? "Mate" : "Inseminate";
+  private boolean mates() {
+    return season.semenPlan().semen() == Semen.NATURAL;
   }
 }

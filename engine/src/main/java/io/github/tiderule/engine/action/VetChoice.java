@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.action;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
@@ -46,18 +47,20 @@ final class VetChoice {
         .toList();
   }
 
-  private String toVet() {
+  private Sentence toVet() {
     if (standing instanceof Standing.Stopped) {
       return pastBreeding()
-          ? "Call a vet now; everything else waits."
-          : "See a vet today; nothing about breeding days matters until then.";
+          ? Sentence.of("Call a vet now; everything else waits.")
+          : Sentence.of(
+              "See a vet today; nothing about breeding days matters until then.");
     }
     if (standing instanceof Standing.ForVet) {
-      return "See a vet before any plan: these values cannot be read without one.";
+      return Sentence.of(
+          "See a vet before any plan: these values cannot be read without one.");
     }
     return pastBreeding()
-        ? "Have a vet examine her today."
-        : "Have a vet examine her before she is bred.";
+        ? Sentence.of("Have a vet examine her today.")
+        : Sentence.of("Have a vet examine her before she is bred.");
   }
 
   /** A dose without usable sperm is not planned with, however well a day would suit. */
@@ -67,8 +70,9 @@ final class VetChoice {
         ? Optional.of(
             new Action(
                 Now.VET,
-                "This dose cannot be used: none of its sperm are usable. Have it counted again, or"
-                    + " find another dose or male.",
+                Sentence.of(
+                    "This dose cannot be used: none of its sperm are usable. Have it counted again,"
+                        + " or find another dose or male."),
                 grave()))
         : Optional.empty();
   }

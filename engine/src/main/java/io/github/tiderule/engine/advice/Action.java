@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.fact.Worded;
 import java.util.List;
 
@@ -9,7 +10,7 @@ import java.util.List;
  * @param headline one sentence under 140 characters
  * @param because ids of the rules it follows from
  */
-public record Action(Now now, String headline, List<String> because) {
+public record Action(Now now, Sentence headline, List<String> because) {
 
   public Action {
     because = List.copyOf(because);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.Caesarean;
 import io.github.tiderule.engine.advice.course.LookBack;
@@ -51,7 +52,7 @@ public record Advice(
     List<BreedingDay> breedingDays,
     @Nullable Plan plan,
     @Nullable NextTest nextTest,
-    @Nullable String noTestBecause,
+    @Nullable Sentence noTestBecause,
     @Nullable Bred bred,
     @Nullable Whelping whelping,
     @Nullable Pregnancy pregnancy,
@@ -80,7 +81,7 @@ public record Advice(
       List<BreedingDay> breedingDays,
       @Nullable Plan plan,
       @Nullable NextTest nextTest,
-      @Nullable String noTestBecause,
+      @Nullable Sentence noTestBecause,
       @Nullable Bred bred,
       @Nullable Whelping whelping,
       List<Query> questions,

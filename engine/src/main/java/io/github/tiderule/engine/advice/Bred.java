@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
+
 /**
  * What the breedings already done are worth.
  *
@@ -9,4 +11,4 @@ package io.github.tiderule.engine.advice;
  *     none can be given
  * @param text in words: whether another is worth it, and what to do from here
  */
-public record Bred(int count, EggShare eggShare, double another, String text) {}
+public record Bred(int count, EggShare eggShare, double another, Sentence text) {}

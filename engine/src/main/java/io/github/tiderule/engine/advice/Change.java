@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param plan the times that would then be best; empty where no plan would stand
  */
 public record Change(
-    String ifThen,
+    Sentence ifThen,
     String observation,
     @Nullable Double below,
     @Nullable Double above,

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 
 /**
@@ -10,4 +11,4 @@ import java.time.OffsetDateTime;
  * @param forTime the breeding it is for; the first one where it serves several
  * @param text in words
  */
-public record Commitment(String kind, OffsetDateTime by, OffsetDateTime forTime, String text) {}
+public record Commitment(String kind, OffsetDateTime by, OffsetDateTime forTime, Sentence text) {}

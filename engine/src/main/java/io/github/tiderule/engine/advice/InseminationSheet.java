@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -37,7 +38,7 @@ public record InseminationSheet(
     @Nullable LocalDate secondParcelBy,
     List<Line> steps,
     List<Line> advice,
-    List<String> notes) {
+    List<Sentence> notes) {
 
   /**
    * A line that a rule wrote.
@@ -48,7 +49,7 @@ public record InseminationSheet(
    * @param sources keys of the source list
    */
   public record Line(
-      String part, String text, boolean veterinaryAct, String rule, List<String> sources) {
+      String part, Sentence text, boolean veterinaryAct, String rule, List<String> sources) {
 
     public Line {
       sources = List.copyOf(sources);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 
 /**
@@ -22,4 +23,4 @@ public record OnForecast(
     double actingLoses,
     double waitingLoses,
     String cheaperMistake,
-    String text) {}
+    Sentence text) {}

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,7 @@ public record Plan(
     List<Alternative> alternatives,
     List<Commitment> commitments,
     @Nullable OnForecast forecast,
-    List<String> notes) {
+    List<Sentence> notes) {
 
   public Plan {
     at = List.copyOf(at);
@@ -35,7 +36,7 @@ public record Plan(
   }
 
   /** Another plan, and what it costs or saves. */
-  public record Alternative(List<OffsetDateTime> at, EggShare eggShare, String note) {
+  public record Alternative(List<OffsetDateTime> at, EggShare eggShare, Sentence note) {
 
     public Alternative {
       at = List.copyOf(at);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -10,4 +11,4 @@ import java.util.List;
  * @param observations ids in the cycle file
  */
 public record Reason(
-    String rule, String effect, String text, List<String> sources, List<String> observations) {}
+    String rule, String effect, Sentence text, List<String> sources, List<String> observations) {}

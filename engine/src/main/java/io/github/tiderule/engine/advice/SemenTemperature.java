@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,4 +18,4 @@ public record SemenTemperature(
     @Nullable Double leastC,
     @Nullable Double mostC,
     @Nullable Double extenderShiftC,
-    String text) {}
+    Sentence text) {}

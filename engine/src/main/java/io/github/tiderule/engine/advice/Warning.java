@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  * @param level {@code stop}, {@code vet} or {@code care}
  * @param sources keys of the source list
  */
-public record Warning(String level, String text, String rule, List<String> sources) {
+public record Warning(String level, Sentence text, String rule, List<String> sources) {
 
   public Warning {
     sources = List.copyOf(sources);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.change;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -14,7 +15,7 @@ public record RuleChange(
     String stage,
     String title,
     boolean speaks,
-    List<String> concluded,
+    List<Sentence> concluded,
     List<String> matched,
     List<String> sources) {
 

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
@@ -29,7 +30,7 @@ public final class Planner {
   public record Choice(ScoredPlan best, List<Other> others) {
 
     /** Another plan. */
-    public record Other(ScoredPlan plan, String note) {}
+    public record Other(ScoredPlan plan, Sentence note) {}
   }
 
   /**
@@ -84,7 +85,7 @@ public final class Planner {
     sameSize.stream()
         .filter(plan -> !days(table, plan).equals(days(table, chosen)))
         .findFirst()
-        .ifPresent(plan -> others.add(new Choice.Other(plan, "next best on other days")));
+        .ifPresent(plan -> others.add(new Choice.Other(plan, Sentence.of("next best on other days"))));
     sameSize.stream()
         .filter(plan -> plan.p10() > chosen.p10() + parameters.value("planning.safer-by"))
         .max(Comparator.comparingDouble(ScoredPlan::p10))
@@ -98,20 +99,20 @@ public final class Planner {
   }
 
   private static void addSafest(List<Choice.Other> others, ScoredPlan safest, ScoredPlan chosen) {
-    String note =
-        "safest if ovulation lies at an edge: 1 time in 10 fewer than "
-            + inHundred(safest.p10())
-            + " instead of "
-            + inHundred(chosen.p10());
+    Sentence note =
+        Sentence.of(
+            "safest if ovulation lies at an edge: 1 time in 10 fewer than {} instead of {}",
+            inHundred(safest.p10()),
+            inHundred(chosen.p10()));
     boolean known = others.removeIf(other -> other.plan().equals(safest));
-    others.add(new Choice.Other(safest, known ? "next best on other days, and " + note : note));
+    others.add(new Choice.Other(safest, known ? Sentence.of("next best on other days, and {}", note) : note));
   }
 
-  private static String oneLess(ScoredPlan chosen, ScoredPlan fewer) {
+  private static Sentence oneLess(ScoredPlan chosen, ScoredPlan fewer) {
     long cost = inHundred(Math.max(0, chosen.mean() - fewer.mean()));
-    return "one dose less, at a cost of "
-        + (cost == 0 ? "less than 1" : Long.toString(cost))
-        + " in 100 eggs";
+    return cost == 0
+        ? Sentence.of("one dose less, at a cost of less than 1 in 100 eggs")
+        : Sentence.of("one dose less, at a cost of {} in 100 eggs", cost);
   }
 
   private static long inHundred(double share) {

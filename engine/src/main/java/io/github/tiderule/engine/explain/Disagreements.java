@@ -23,7 +23,7 @@ public final class Disagreements {
               .map(
                   ruled ->
                       new Disagreement.Position(
-                          ruled.rule().id(), ruled.conclusion().sentence(), ruled.rule().sources()))
+                          ruled.rule().id(), ruled.conclusion().words(), ruled.rule().sources()))
               .toList();
       if (positions.size() > 1) {
         care.all(Leaning.class).stream()
@@ -31,7 +31,7 @@ public final class Disagreements {
             .map(
                 leaning ->
                     new Disagreement(
-                        topic.words(), positions, leaning.sentence(), leaning.why().toString()))
+                        topic.words(), positions, leaning.words(), leaning.why()))
             .forEach(found::add);
       }
     }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.explain;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.Account;
@@ -50,11 +51,11 @@ public final class NearMisses {
   public List<NotFired> told() {
     return Stream.concat(
             awaited.stream()
-                .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing().toString()))
-                .sorted(Comparator.comparing(NotFired::rule).thenComparing(NotFired::missing)),
+                .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing()))
+                .sorted(Comparator.comparing(NotFired::rule).thenComparing(one -> one.missing().toString())),
             near.stream()
                 .limit(MOST)
-                .map(miss -> new NotFired(miss.rule().id(), miss.rule().title(), miss.missing())))
+                .map(miss -> new NotFired(miss.rule().id(), miss.rule().title(), Sentence.quoted(miss.missing()))))
         .toList();
   }
 

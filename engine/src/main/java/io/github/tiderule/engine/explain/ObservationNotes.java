@@ -34,7 +34,7 @@ public final class ObservationNotes {
         .sorted(
             Comparator.comparing(ObservationNote::observation)
                 .thenComparing(ObservationNote::rule)
-                .thenComparing(ObservationNote::text))
+                .thenComparing(note -> note.text().toString()))
         .toList();
   }
 
@@ -55,7 +55,7 @@ public final class ObservationNotes {
     return new ObservationNote(
         ruled.conclusion().observations().get(0),
         use,
-        ruled.conclusion().sentence(),
+        ruled.conclusion().words(),
         ruled.rule().id(),
         ruled.rule().sources());
   }

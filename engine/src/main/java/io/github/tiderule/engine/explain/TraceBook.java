@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.explain;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.engine.season.StageRun;
@@ -9,7 +10,6 @@ import io.github.tiderule.rules.conclusion.DayReason;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Writes the reasoning down in the order of the stages. */
@@ -40,18 +40,14 @@ public final class TraceBook {
   }
 
   /** A conclusion in words that stand by themselves. */
-  private static String words(Conclusion conclusion) {
+  private static Sentence words(Conclusion conclusion) {
     return conclusion instanceof DayReason reason
-        ? reason.day()
-            + " "
-            + reason.effect().name().toLowerCase(Locale.ROOT)
-            + ": "
-            + reason.sentence()
-        : conclusion.sentence();
+        ? Sentence.of("{} {}: {}", reason.day(), reason.effect(), reason.words())
+        : conclusion.words();
   }
 
   /** One step of the engine's own. */
-  public void add(String stage, EngineStep step, List<String> matched, List<String> concluded) {
+  public void add(String stage, EngineStep step, List<String> matched, List<Sentence> concluded) {
     lines.add(
         new TraceLine(
             lines.size() + 1, stage, step.id(), step.title(), matched, concluded, step.sources()));

@@ -23,7 +23,7 @@ public final class Warnings {
             ruled ->
                 new Warning(
                     ruled.conclusion().level().name().toLowerCase(Locale.ROOT),
-                    ruled.conclusion().sentence(),
+                    ruled.conclusion().words(),
                     ruled.rule().id(),
                     ruled.rule().sources()))
         .distinct()

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.insemination;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.semen.Semen;
@@ -28,8 +29,9 @@ public final class TemperatureMatch {
           null,
           null,
           null,
-          "Bath, time and what is added: by the freezing centre's sheet alone. What the thawed"
-              + " semen touches is at the temperature the sheet says.");
+          Sentence.of(
+              "Bath, time and what is added: by the freezing centre's sheet alone. What the thawed"
+                  + " semen touches is at the temperature the sheet says."));
     }
     double tolerance = parameters.value("care.temperature.tolerance");
     if (semenC == null && semen == Semen.CHILLED) {
@@ -38,42 +40,42 @@ public final class TemperatureMatch {
           null,
           null,
           null,
-          "Measure the semen's temperature. Whatever is added or touches it is at that, within"
-              + " about "
-              + Digits.plain(tolerance)
-              + " °C.");
+          Sentence.of(
+              "Measure the semen's temperature. Whatever is added or touches it is at that, within"
+                  + " about {:tenths} °C.",
+              tolerance));
     }
     double own = semenC == null ? parameters.value("insemination.body-heat") : semenC;
     @Nullable Double shift =
         semenC == null || extenderC == null ? null : Digits.significant(semenC - extenderC, 12);
-    String whose =
+    String template =
         semenC == null
-            ? "The semen's temperature was not measured; straight from the male it is about body heat, "
-            : "The semen is at ";
+            ? "The semen's temperature was not measured; straight from the male it is about body heat,"
+                + " {:tenths} °C. Tubes, syringe, slide and extender: {:tenths} to {:tenths} °C."
+            : "The semen is at {:tenths} °C. Tubes, syringe, slide and extender: {:tenths} to"
+                + " {:tenths} °C.";
+    Sentence touches = Sentence.of(template, own, own - tolerance, own + tolerance);
     return new SemenTemperature(
         semenC,
         own - tolerance,
         own + tolerance,
         shift,
-        whose
-            + Digits.plain(own)
-            + " °C. Tubes, syringe, slide and extender: "
-            + Digits.plain(own - tolerance)
-            + " to "
-            + Digits.plain(own + tolerance)
-            + " °C."
-            + shifted(shift, tolerance));
+        and(touches, shift, tolerance));
   }
 
-  private static String shifted(@Nullable Double shift, double tolerance) {
+  /** The same with what is to be done about the extender. */
+  private static Sentence and(Sentence touches, @Nullable Double shift, double tolerance) {
     if (shift == null) {
-      return "";
+      return touches;
     }
     if (Math.abs(shift) <= tolerance) {
-      return " The extender is within that.";
+      return Sentence.of("{} The extender is within that.", touches);
     }
-    return (shift > 0 ? " Warm the extender by " : " Cool the extender by ")
-        + Digits.plain(Math.abs(shift))
-        + " °C first, then add it slowly.";
+    return Sentence.of(
+        shift > 0
+            ? "{} Warm the extender by {:tenths} °C first, then add it slowly."
+            : "{} Cool the extender by {:tenths} °C first, then add it slowly.",
+        touches,
+        Math.abs(shift));
   }
 }

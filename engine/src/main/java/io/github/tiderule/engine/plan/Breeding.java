@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.plan;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
@@ -109,16 +111,16 @@ public final class Breeding {
         EngineStep.EGG_SHARE,
         List.of(),
         table.days().stream()
-            .map(day -> day.day() + " egg share " + Math.round(100 * day.share()) + " in 100")
+            .map(day -> Sentence.of("{} egg share {} in 100", day.day(), Math.round(100 * day.share())))
             .toList());
     trace.add(reasons);
     if (choice == null) {
       return;
     }
-    trace.add("days", EngineStep.PLAN, List.of(), List.of(sentence(choice)));
-    List<String> deadlines =
+    trace.add("days", EngineStep.PLAN, List.of(), List.of(words(choice)));
+    List<Sentence> deadlines =
         commitments().stream()
-            .map(one -> one.text() + " by " + clock.dayAndTime(one.by().toInstant()))
+            .map(one -> Sentence.of("{} by {}", one.text(), clock.dayAndTime(one.by().toInstant())))
             .toList();
     if (!deadlines.isEmpty()) {
       trace.add("days", EngineStep.DEADLINE, List.of(), deadlines);
@@ -145,16 +147,15 @@ public final class Breeding {
     return reasons;
   }
 
-  private String sentence(Planner.Choice found) {
-    List<String> times =
+  private Sentence words(Planner.Choice found) {
+    List<Part> times =
         found.best().slots().stream()
             .map(slot -> clock.dayAndTime(table.slots().get(slot).middle()))
             .toList();
-    return "best set: "
-        + String.join(", ", times)
-        + ", egg share "
-        + Math.round(100 * found.best().mean())
-        + " in 100";
+    return Sentence.of(
+        "best set: {}, egg share {} in 100",
+        new Part.Several(times, Part.Joint.COMMAS),
+        Math.round(100 * found.best().mean()));
   }
 
   public DayTable table() {
@@ -273,7 +274,7 @@ public final class Breeding {
   }
 
   /** The days of a set of slots, in words. */
-  public String days(List<Integer> places) {
+  public Part days(List<Integer> places) {
     return clock.days(slots(places));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.plan;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Slot;
@@ -44,34 +45,34 @@ public final class Commitments {
         kind.name().toLowerCase(Locale.ROOT),
         clock.offset(by),
         clock.offset(clock.quarter(served.get(0))),
-        words(kind) + " for " + clock.days(served));
+        Sentence.of("{} for {}", words(kind), clock.days(served)));
   }
 
-  private static String words(Deadline.Kind kind) {
+  private static Sentence words(Deadline.Kind kind) {
     return switch (kind) {
-      case ORDER -> "Order the semen";
-      case BOOK -> "Book the clinic";
-      case LEAVE -> "Set out";
+      case ORDER -> Sentence.of("Order the semen");
+      case BOOK -> Sentence.of("Book the clinic");
+      case LEAVE -> Sentence.of("Set out");
     };
   }
 
   /**
    * The most urgent one of a slot as an order: {@code Book the clinic by … to inseminate her …}.
    */
-  public String headline(Slot slot) {
+  public Sentence headline(Slot slot) {
     Deadline first =
         slot.deadlines().stream().min(Comparator.comparing(Deadline::by)).orElseThrow();
-    String use =
+    String template =
         first.kind() == Deadline.Kind.ORDER
-            ? " to use it on "
-            : semenPlan.semen() == Semen.NATURAL ? " to mate her on " : " to inseminate her on ";
-    return words(first.kind())
-        + " by "
-        + clock.dayAndTime(first.by())
-        + use
-        + clock.day(slot.middle())
-        + ", "
-        + clock.span(slot)
-        + ".";
+            ? "{} by {} to use it on {}, {}."
+            : semenPlan.semen() == Semen.NATURAL
+                ? "{} by {} to mate her on {}, {}."
+                : "{} by {} to inseminate her on {}, {}.";
+    return Sentence.of(
+        template,
+        words(first.kind()),
+        clock.dayAndTime(first.by()),
+        clock.day(slot.middle()),
+        clock.span(slot));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.plan;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.StageRun;
@@ -31,25 +32,25 @@ final class PlanNotes {
    *
    * @param doses how many doses there are
    */
-  List<String> of(List<Slot> slots, int doses) {
-    List<String> notes = new ArrayList<>();
+  List<Sentence> of(List<Slot> slots, int doses) {
+    List<Sentence> notes = new ArrayList<>();
     if (semenPlan.doses() == null && semenPlan.semen() == Semen.NATURAL) {
       notes.add(
-          "Mate her every other day from "
-              + clock.day(slots.get(0).middle())
-              + " while she stands.");
+          Sentence.of(
+              "Mate her every other day from {} while she stands.",
+              clock.day(slots.get(0).middle())));
     } else if (semenPlan.doses() != null && slots.size() < doses) {
       notes.add(
-          "There are more doses than times that suit: "
-              + slots.size()
-              + " of "
-              + doses
-              + " can be given.");
+          Sentence.of(
+              "There are more doses than times that suit: {} of {} can be given.",
+              slots.size(),
+              doses));
     }
     if (reasons.ruled(DayReason.class).anyMatch(ruled -> DOSE_RULES.contains(ruled.rule().id()))) {
       notes.add(
-          "Egg shares count timing alone. How much a dose below the usual least lowers the odds"
-              + " nobody has measured well enough to put into them.");
+          Sentence.of(
+              "Egg shares count timing alone. How much a dose below the usual least lowers the odds"
+                  + " nobody has measured well enough to put into them."));
     }
     return notes;
   }

@@ -109,7 +109,7 @@ final class RankedDays {
                 new Reason(
                     ruled.rule().id(),
                     ruled.conclusion().effect().name().toLowerCase(Locale.ROOT),
-                    ruled.conclusion().sentence(),
+                    ruled.conclusion().words(),
                     ruled.rule().sources(),
                     ruled.conclusion().observations()))
         .distinct()

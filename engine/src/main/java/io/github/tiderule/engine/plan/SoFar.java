@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.plan;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.days.DayTable;
@@ -43,41 +44,47 @@ final class SoFar {
     @Nullable ScoredPlan plan = breeding == null ? null : breeding.best().orElse(null);
     double another = plan == null ? 0 : Math.max(0, plan.mean() - met);
     boolean closed = dated.read().has(FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
-    String text =
+    Sentence text =
         closed
-            ? "Nothing of this season is left to time."
+            ? Sentence.of("Nothing of this season is left to time.")
             : plan != null
-                ? "The plan adds " + inHundred(another) + " in 100 to that."
-                : noMore(dated, breeding) + " " + watch(dated);
+                ? adds(another)
+                : Sentence.of("{} {}", noMore(dated, breeding), watch(dated));
     return new Bred(done.size(), new EggShare(met, table.alreadyMetP10()), another, text);
   }
 
-  private static String noMore(Dated dated, @Nullable Breeding breeding) {
+  private static Sentence noMore(Dated dated, @Nullable Breeding breeding) {
     if (breeding != null && !breeding.dosesLeft()) {
-      return "Every dose there was is given.";
+      return Sentence.of("Every dose there was is given.");
     }
     return breeding == null && dated.quantile(0.95).isAfter(dated.season().asOf())
-        ? "None of the times given can be used for another."
-        : "Another breeding would add less than "
-            + inHundred(dated.season().tools().value("planning.further-share"))
-            + " in 100: it is not worth it.";
+        ? Sentence.of("None of the times given can be used for another.")
+        : dated
+            .season()
+            .tools()
+            .say()
+            .that(
+                "Another breeding would add less than {planning.further-share:percent:whole} in 100:"
+                    + " it is not worth it.");
   }
 
-  private static String watch(Dated dated) {
+  private static Sentence watch(Dated dated) {
     double scan = dated.season().tools().value("whelping.scan-after");
     Instant from = dated.quantile(0.5).plusSeconds(Math.round(scan * 86_400));
-    String signs = "thirst, dullness, vomiting or discharge: a vet the same day.";
     if (from.plus(Duration.ofDays(DAYS_TO_SCAN)).isBefore(dated.season().asOf())) {
-      return "Watch for " + signs;
+      return Sentence.of(
+          "Watch for thirst, dullness, vomiting or discharge: a vet the same day.");
     }
-    return "Have her scanned from about "
-        + dated.season().clock().day(from)
-        + ", and until then and after watch for "
-        + signs;
+    return Sentence.of(
+        "Have her scanned from about {}, and until then and after watch for thirst, dullness,"
+            + " vomiting or discharge: a vet the same day.",
+        dated.season().clock().day(from));
   }
 
-  private static String inHundred(double share) {
+  private static Sentence adds(double share) {
     long whole = Math.round(100 * share);
-    return whole == 0 ? "less than 1" : Long.toString(whole);
+    return whole == 0
+        ? Sentence.of("The plan adds less than 1 in 100 to that.")
+        : Sentence.of("The plan adds {} in 100 to that.", whole);
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.pregnancy;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Caesarean;
 import io.github.tiderule.engine.advice.course.Happened;
@@ -144,7 +145,7 @@ public final class PregnancyCourse {
                 ruled ->
                     new RedFlag(
                         ruled.conclusion().kind().word(),
-                        ruled.conclusion().sentence(),
+                        ruled.conclusion().words(),
                         ruled.rule().id(),
                         ruled.rule().sources()))
             .toList();
@@ -161,7 +162,7 @@ public final class PregnancyCourse {
         ruled.conclusion().kind().word(),
         season.clock().offset(season.axis().instant(due(from, to, 0.05))),
         season.clock().offset(season.axis().instant(due(from, to, 0.95))),
-        ruled.conclusion().sentence(),
+        ruled.conclusion().words(),
         ruled.rule().id(),
         ruled.rule().sources());
   }
@@ -195,9 +196,13 @@ public final class PregnancyCourse {
     List<Caesarean.Day> told = days.stream().flatMap(day -> told(care, day).stream()).toList();
     return new Caesarean(
         told,
-        "Counted from ovulation, never from a mating or for convenience. A vet decides, from her"
-            + " progesterone, the pups on ultrasound and her own signs; from day 61 on have help"
-            + " ready day and night, since she may begin first");
+        tools
+            .say()
+            .that(
+                "Counted from ovulation, never from a mating or for convenience. A vet decides, from"
+                    + " her progesterone, the pups on ultrasound and her own signs; from day"
+                    + " {care.caesarean.first} on have help ready day and night, since she may begin"
+                    + " first"));
   }
 
   private static List<Caesarean.Day> told(StageRun care, CaesareanDay day) {
@@ -212,7 +217,7 @@ public final class PregnancyCourse {
                     day.chanceEarly(),
                     day.chanceBegun(),
                     ruled.conclusion().verdict().word(),
-                    ruled.conclusion().sentence(),
+                    ruled.conclusion().words(),
                     ruled.rule().id(),
                     ruled.rule().sources()))
         .toList();
@@ -239,13 +244,14 @@ public final class PregnancyCourse {
         !whelpedOn.isBefore(foretold.p05().toLocalDate())
             && !whelpedOn.isAfter(foretold.p95().toLocalDate());
     long days = Math.round(Math.abs(error));
-    String far =
+    Sentence far =
         days == 0
-            ? "on the day it was most expected"
-            : days
-                + (days == 1 ? " day " : " days ")
-                + (error < 0 ? "earlier" : "later")
-                + " than most expected";
+            ? Sentence.of("on the day it was most expected")
+            : Sentence.of(
+                error < 0
+                    ? "{:# day|# days} earlier than most expected"
+                    : "{:# day|# days} later than most expected",
+                days);
     return new LookBack(
         whelpedOn,
         foretold.median(),
@@ -254,11 +260,12 @@ public final class PregnancyCourse {
         error,
         within,
         dated.quantiles(tools.gestation().lookBack(evidence, season.axis().day(whelped))),
-        "She whelped "
-            + far
-            + ", "
-            + (within ? "within" : "outside")
-            + " the 9-in-10 days. For her next season write down her day of ovulation; a record carries"
-            + " shift and whelping over itself");
+        Sentence.of(
+            (within
+                    ? "She whelped {}, within the 9-in-10 days."
+                    : "She whelped {}, outside the 9-in-10 days.")
+                + " For her next season write down her day of ovulation; a record carries shift and"
+                + " whelping over itself",
+            far));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.pregnancy;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.Happened;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.rules.fact.Outcome;
@@ -41,7 +42,7 @@ final class PregnancyPast {
         .forEach(past::add);
     @Nullable LocalDate whelpedOn = outcome.whelpedOn();
     if (whelpedOn != null) {
-      past.add("whelped", whelpedOn, "She whelped" + litter(outcome), null);
+      past.add("whelped", whelpedOn, whelped(outcome), null);
     }
     return past.happened.stream().sorted(Comparator.comparing(Happened::on)).toList();
   }
@@ -51,32 +52,35 @@ final class PregnancyPast {
       add(
           "breeding",
           seen,
-          "Bred"
-              + switch (done.semen()) {
-                case NATURAL -> " by mating";
-                case FRESH, CHILLED, FROZEN -> " with " + done.semen().word() + " semen";
-              });
+          switch (done.semen()) {
+            case NATURAL -> Sentence.of("Bred by mating");
+            case FRESH, CHILLED, FROZEN -> Sentence.of("Bred with {} semen", done.semen());
+          });
     } else if (seen instanceof PregnancyScan scan) {
-      add("scan", seen, "Scan: " + words(scan) + counted(scan.fetuses()));
+      add("scan", seen, counted("Scan: " + words(scan), scan.fetuses()));
     } else if (seen instanceof Radiograph radiograph) {
-      String words =
+      add(
+          "radiograph",
+          seen,
           radiograph.fetuses() == null
-              ? radiograph.shown() ? ", skeletons seen" : ", no skeleton seen"
-              : counted(radiograph.fetuses());
-      add("radiograph", seen, "Radiograph" + words);
+              ? Sentence.of(
+                  radiograph.shown()
+                      ? "Radiograph, skeletons seen"
+                      : "Radiograph, no skeleton seen")
+              : counted("Radiograph", radiograph.fetuses()));
     } else if (seen instanceof Sign sign
         && sign.present()
         && sign.sign() == SignKind.PUP_BORN
         && happened.stream().noneMatch(one -> one.kind().equals("first-pup"))) {
-      add("first-pup", seen, "First pup seen");
+      add("first-pup", seen, Sentence.of("First pup seen"));
     }
   }
 
-  private void add(String kind, Observation seen, String text) {
+  private void add(String kind, Observation seen, Sentence text) {
     add(kind, seen.at().atZone(clock.zone()).toLocalDate(), text, seen.id());
   }
 
-  private void add(String kind, LocalDate on, String text, @Nullable String observation) {
+  private void add(String kind, LocalDate on, Sentence text, @Nullable String observation) {
     int days = (int) ChronoUnit.DAYS.between(ovulated, on);
     happened.add(new Happened(kind, on, days, text, observation));
   }
@@ -90,16 +94,22 @@ final class PregnancyPast {
     };
   }
 
-  private static String counted(@Nullable Integer pups) {
-    return pups == null || pups == 0 ? "" : ", " + pups(pups) + " counted";
+  private static Sentence counted(String template, @Nullable Integer pups) {
+    return pups == null || pups == 0
+        ? Sentence.of(template)
+        : Sentence.of(template + ", {:# pup|# pups} counted", pups);
   }
 
-  private static String litter(Outcome outcome) {
-    return (outcome.litterSize() == null ? "" : ", " + pups(outcome.litterSize()))
-        + (outcome.pupsBornAlive() == null ? "" : ", " + outcome.pupsBornAlive() + " born alive");
-  }
-
-  private static String pups(int pups) {
-    return pups + (pups == 1 ? " pup" : " pups");
+  private static Sentence whelped(Outcome outcome) {
+    Integer size = outcome.litterSize();
+    Integer alive = outcome.pupsBornAlive();
+    if (size == null) {
+      return alive == null
+          ? Sentence.of("She whelped")
+          : Sentence.of("She whelped, {} born alive", alive);
+    }
+    return alive == null
+        ? Sentence.of("She whelped, {:# pup|# pups}", size)
+        : Sentence.of("She whelped, {:# pup|# pups}, {} born alive", size, alive);
   }
 }

@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.days.Slot;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -7,20 +9,10 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 
 /** A cycle's local time. */
 public record Clock(ZoneId zone) {
-
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-  private static final DateTimeFormatter DAY_AND_TIME =
-      DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
-
-  private static final DateTimeFormatter HOUR =
-      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
   /** A clock hour given as a number, {@code 8.5} for half past eight; 24 is the last minute. */
   public static LocalTime hour(double hour) {
@@ -32,27 +24,28 @@ public record Clock(ZoneId zone) {
   }
 
   /** {@code Thu 14 Jan}. */
-  public String day(Instant at) {
-    return DAY.format(at.atZone(zone));
+  public Part day(Instant at) {
+    return new Part.Day(at.atZone(zone).toLocalDate(), Part.DayForm.SHORT);
   }
 
   /** {@code Thu 14 Jan 08:00}. */
-  public String dayAndTime(Instant at) {
-    return DAY_AND_TIME.format(at.atZone(zone));
+  public Part dayAndTime(Instant at) {
+    return new Part.Time(offset(at), Part.TimeForm.SHORT);
   }
 
   /** {@code Thu 14 Jan, Sat 16 Jan and Mon 18 Jan}. */
-  public String days(List<Slot> slots) {
-    List<String> days = slots.stream().map(slot -> day(slot.middle())).distinct().toList();
-    int last = days.size() - 1;
-    return last < 1
-        ? String.join("", days)
-        : String.join(", ", days.subList(0, last)) + " and " + days.get(last);
+  public Part days(List<Slot> slots) {
+    return new Part.Several(
+        slots.stream().map(slot -> day(slot.middle())).distinct().toList(), Part.Joint.AND);
   }
 
   /** {@code 08:00–12:00}. */
-  public String span(Slot slot) {
-    return HOUR.format(slot.from().atZone(zone)) + "–" + HOUR.format(slot.to().atZone(zone));
+  public Part span(Slot slot) {
+    return new Part.Inner(Sentence.of("{}–{}", clock(slot.from()), clock(slot.to())));
+  }
+
+  private Part clock(Instant at) {
+    return new Part.Time(offset(at), Part.TimeForm.CLOCK);
   }
 
   /** The quarter hour nearest the middle of a window, inside it. */

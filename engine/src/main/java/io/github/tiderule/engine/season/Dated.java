@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Patterns;
@@ -97,13 +98,12 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
     return estimate.ovulation().quantile(0.95) - estimate.ovulation().quantile(0.05);
   }
 
-  public String sentence() {
-    return "ovulation about "
-        + clock().dayAndTime(quantile(0.5))
-        + ", nine times in ten between "
-        + clock().dayAndTime(quantile(0.05))
-        + " and "
-        + clock().dayAndTime(quantile(0.95));
+  public Sentence words() {
+    return Sentence.of(
+        "ovulation about {}, nine times in ten between {} and {}",
+        clock().dayAndTime(quantile(0.5)),
+        clock().dayAndTime(quantile(0.05)),
+        clock().dayAndTime(quantile(0.95)));
   }
 
   public Quantiles lhPeak() {

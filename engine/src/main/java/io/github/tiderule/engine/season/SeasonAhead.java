@@ -1,12 +1,12 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.care.CheckState;
 import io.github.tiderule.rules.conclusion.care.SeasonCheck;
-import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.BeforeSeasonAsked;
@@ -104,7 +104,7 @@ public final class SeasonAhead {
                     ruled.conclusion().whose().word(),
                     ruled.conclusion().state().word(),
                     ruled.conclusion().veterinaryAct(),
-                    ruled.conclusion().sentence(),
+                    ruled.conclusion().words(),
                     ruled.rule().id(),
                     ruled.rule().sources()))
         .distinct()
@@ -149,9 +149,12 @@ public final class SeasonAhead {
         to,
         0,
         middle,
-        "No interval of hers is on file. 6 to 7 months are usual (common practice), and bitches"
-            + " differ by months."
-            + overdue(today, to));
+        and(
+            Sentence.of(
+                "No interval of hers is on file. 6 to 7 months are usual (common practice), and"
+                    + " bitches differ by months."),
+            today,
+            to));
   }
 
   private static NextSeason own(
@@ -162,30 +165,29 @@ public final class SeasonAhead {
     double margin = tools.value(n == 1 ? "seasons.margin-one" : "seasons.margin");
     LocalDate from = plus(last, Math.min(sorted.get(0), median - margin));
     LocalDate to = plus(last, Math.max(sorted.get(n - 1), median + margin));
-    String text =
+    Sentence text =
         n == 1
-            ? "From her one interval of "
-                + sorted.get(0)
-                + " days, with "
-                + Digits.plain(margin)
-                + " days either side."
-            : "From the median of her "
-                + n
-                + " intervals, "
-                + Digits.plain(median)
-                + " days ("
-                + sorted.get(0)
-                + " to "
-                + sorted.get(n - 1)
-                + ").";
-    return new NextSeason(plus(last, median), from, to, n, median, text + overdue(today, to));
+            ? Sentence.of(
+                "From her one interval of {} days, with {:tenths} days either side.",
+                sorted.get(0),
+                margin)
+            : Sentence.of(
+                "From the median of her {} intervals, {:tenths} days ({} to {}).",
+                n,
+                median,
+                sorted.get(0),
+                sorted.get(n - 1));
+    return new NextSeason(plus(last, median), from, to, n, median, and(text, today, to));
   }
 
-  private static String overdue(LocalDate today, LocalDate to) {
+  /** What was reckoned from, and whether that is past. */
+  private static Sentence and(Sentence text, LocalDate today, LocalDate to) {
     return today.isAfter(to)
-        ? " That is past: a season may have gone unseen, so let a smear or progesterone say where"
-            + " she is."
-        : "";
+        ? Sentence.of(
+            "{} That is past: a season may have gone unseen, so let a smear or progesterone say"
+                + " where she is.",
+            text)
+        : text;
   }
 
   private static LocalDate plus(LocalDate day, double days) {

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.rules.sentence.Sentences;
 import io.github.tiderule.engine.days.EggModel;
 import io.github.tiderule.engine.days.Planner;
 import io.github.tiderule.engine.timeline.Timeline;
@@ -17,6 +18,11 @@ public record Tools(
         new EggModel(rules.parameters()),
         new Planner(rules.parameters()),
         Gestation.of(rules.parameters()));
+  }
+
+  /** Makes sentences whose numbers are those of the parameters in force. */
+  public Sentences say() {
+    return rules.sentences();
   }
 
   /** The value of a parameter. */

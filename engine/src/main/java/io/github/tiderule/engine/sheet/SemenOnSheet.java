@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.sheet;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.insemination.Reckoning;
 import io.github.tiderule.engine.insemination.SemenInHand;
 import io.github.tiderule.engine.insemination.Span;
@@ -199,24 +201,29 @@ final class SemenOnSheet {
   }
 
   /** What is missing, or does not fit the plan, in words. */
-  List<String> notes() {
-    List<String> notes = new ArrayList<>();
+  List<Sentence> notes() {
+    List<Sentence> notes = new ArrayList<>();
     if (inHand == null) {
       notes.add(
-          "What the semen holds is not in the file yet; with volume, count, motility and normal"
-              + " forms the doses are reckoned.");
+          Sentence.of(
+              "What the semen holds is not in the file yet; with volume, count, motility and normal"
+                  + " forms the doses are reckoned."));
       return notes;
     }
     if (plan.semen() != kind) {
       notes.add(
-          "The plan is for "
-              + plan.semen().word()
-              + " semen, and what is described is "
-              + kind.word()
-              + ": one of the two is not right, so the plan does not use this count.");
+          Sentence.of(
+              "The plan is for {} semen, and what is described is {}: one of the two is not right,"
+                  + " so the plan does not use this count.",
+              plan.semen(),
+              kind));
     }
     if (!inHand.missing().isEmpty()) {
-      notes.add("Not known yet: " + String.join("; ", inHand.missing()) + ".");
+      notes.add(
+          Sentence.of(
+              "Not known yet: {}.",
+              new Part.Several(
+                  inHand.missing().stream().map(Part::quote).toList(), Part.Joint.SEMICOLONS)));
     }
     return notes;
   }

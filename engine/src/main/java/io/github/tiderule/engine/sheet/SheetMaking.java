@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.sheet;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.InseminationSheet;
@@ -120,7 +121,7 @@ public final class SheetMaking {
     @Nullable Insemination described = season.insemination();
     Wanted wanted = described == null ? Wanted.nothing() : described.wanted();
     @Nullable Instant at = at(planned);
-    List<String> notes = new ArrayList<>(semen.notes());
+    List<Sentence> notes = new ArrayList<>(semen.notes());
     @Nullable Amount extender =
         inHand == null || inHand.semen() == Semen.FROZEN
             ? null
@@ -129,8 +130,9 @@ public final class SheetMaking {
         && (wanted.volumeMl() != null || wanted.concentrationMillionPerMl() != null)) {
       notes.add(
           semen.kind() == Semen.FROZEN
-              ? "What is added to thawed semen is the freezing centre's to say."
-              : "The extender cannot be reckoned: volume and concentration in hand are needed.");
+              ? Sentence.of("What is added to thawed semen is the freezing centre's to say.")
+              : Sentence.of(
+                  "The extender cannot be reckoned: volume and concentration in hand are needed."));
     }
     List<Line> sameDay = lines(care, part -> part == SheetPart.SAME_DAY);
     return new InseminationSheet(
@@ -190,7 +192,7 @@ public final class SheetMaking {
             ruled ->
                 new Line(
                     ruled.conclusion().part().word(),
-                    ruled.conclusion().sentence(),
+                    ruled.conclusion().words(),
                     ruled.conclusion().veterinaryAct(),
                     ruled.rule().id(),
                     ruled.rule().sources()))
@@ -206,7 +208,7 @@ public final class SheetMaking {
             ruled ->
                 new Line(
                     SheetPart.VOLUME.word(),
-                    ruled.conclusion().sentence(),
+                    ruled.conclusion().words(),
                     false,
                     ruled.rule().id(),
                     ruled.rule().sources()))

@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.testing;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.days.TestValue;
 import io.github.tiderule.engine.plan.Breeding;
@@ -179,19 +181,17 @@ final class TestChoice {
   }
 
   /** What each draw is worth, in the order they were looked at. */
-  List<String> sentences() {
+  List<Sentence> sentences() {
     return inOrder.stream()
         .map(
             one ->
-                name(one.draw().kind())
-                    + (one.withLh() ? " with LH" : "")
-                    + " on "
-                    + clock.dayAndTime(one.draw().at())
-                    + ", known "
-                    + clock.dayAndTime(one.draw().result())
-                    + ", is worth "
-                    + Math.round(1000 * one.gain()) / 10.0
-                    + " in 100 eggs")
+                Sentence.of(
+                    (one.withLh() ? "{} with LH on {}" : "{} on {}")
+                        + ", known {}, is worth {} in 100 eggs",
+                    Sentence.of(name(one.draw().kind())),
+                    clock.dayAndTime(one.draw().at()),
+                    clock.dayAndTime(one.draw().result()),
+                    Part.figure(Math.round(1000 * one.gain()) / 10.0)))
         .toList();
   }
 

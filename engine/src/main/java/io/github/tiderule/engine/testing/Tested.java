@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.testing;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
@@ -25,10 +26,10 @@ public record Tested(
     Planned planned,
     @Nullable StageRun due,
     @Nullable NextTest nextTest,
-    @Nullable String noTestBecause,
+    @Nullable Sentence noTestBecause,
     @Nullable OnForecast forecast,
     List<Change> changes,
-    @Nullable List<String> weighed) {
+    @Nullable List<Sentence> weighed) {
 
   public Tested {
     changes = List.copyOf(changes);

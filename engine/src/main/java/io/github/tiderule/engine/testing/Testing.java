@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.testing;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
@@ -123,7 +124,7 @@ public final class Testing {
         done.contains(TestKind.PROGESTERONE)
             ? null
             : choice.soonest(times, floor).map(soonest -> forecast(breeding, soonest)).orElse(null);
-    List<String> sentences = choice.sentences();
+    List<Sentence> sentences = choice.sentences();
     Thresholds thresholds = new Thresholds(dated, foresight, breeding, plan);
     TestChoice.@Nullable Valued test = chosen.test();
     List<Change> changes = new ArrayList<>();
@@ -179,23 +180,25 @@ public final class Testing {
   }
 
   /** What rules say of the end of testing. */
-  private static @Nullable String ended(StageRun due) {
+  private static @Nullable Sentence ended(StageRun due) {
     return due.all(TestingDone.class).stream()
         .min(Comparator.comparing(TestingDone::kind))
-        .map(TestingDone::sentence)
+        .map(TestingDone::words)
         .orElse(null);
   }
 
-  private String stopped(@Nullable OnForecast forecast) {
+  private Sentence stopped(@Nullable OnForecast forecast) {
     if (forecast != null) {
-      return "No progesterone result can be there before the decision is due; none could change it";
+      return Sentence.of(
+          "No progesterone result can be there before the decision is due; none could change it");
     }
-    @Nullable String ended = ended(due);
+    @Nullable Sentence ended = ended(due);
     return ended != null
         ? ended
-        : "No test of the next "
-            + Math.round(season.tools().value("planning.ahead-days"))
-            + " days can still change the plan";
+        : season
+            .tools()
+            .say()
+            .that("No test of the next {planning.ahead-days:whole} days can still change the plan");
   }
 
   /**
@@ -236,22 +239,20 @@ public final class Testing {
     Instant by = first.decideBy();
     TestValue.Outcome outcome = soonest.outcome();
     boolean act = outcome.actRather();
-    String text =
-        "The result of a test on "
-            + clock.dayAndTime(soonest.draw().at())
-            + " would be there on "
-            + clock.dayAndTime(soonest.draw().result())
-            + ", after this is due. Acting on the forecast meets "
-            + eggs(outcome.acting())
-            + " in 100 of her eggs, waiting for the result "
-            + eggs(outcome.waiting())
-            + ". If acting proves too early it loses "
-            + eggs(outcome.actingLoses())
-            + " on average, if waiting proves too late it loses "
-            + eggs(outcome.waitingLoses())
-            + ": "
-            + (act ? "acting" : "waiting")
-            + " is the cheaper mistake.";
+    Sentence text =
+        Sentence.of(
+            "The result of a test on {} would be there on {}, after this is due. Acting on the"
+                + " forecast meets {} in 100 of her eggs, waiting for the result {}. If acting"
+                + " proves too early it loses {} on average, if waiting proves too late it loses"
+                + " {}: "
+                + (act ? "acting" : "waiting")
+                + " is the cheaper mistake.",
+            clock.dayAndTime(soonest.draw().at()),
+            clock.dayAndTime(soonest.draw().result()),
+            eggs(outcome.acting()),
+            eggs(outcome.waiting()),
+            eggs(outcome.actingLoses()),
+            eggs(outcome.waitingLoses()));
     return new OnForecast(
         clock.offset(by),
         clock.offset(soonest.draw().result()),

@@ -1,5 +1,8 @@
 package io.github.tiderule.engine.testing;
 
+import java.util.function.BiFunction;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.days.Flips;
 import io.github.tiderule.engine.days.ScoredPlan;
@@ -60,8 +63,14 @@ final class Thresholds {
                 change(
                     flip,
                     "next",
-                    "If progesterone on " + clock.day(test.draw().at()) + " is ",
-                    ", the days become "))
+                    (edge, days) ->
+                        Sentence.of(
+                            flip.above()
+                                ? "If progesterone on {} is above {}, the days become {}"
+                                : "If progesterone on {} is below {}, the days become {}",
+                            clock.day(test.draw().at()),
+                            edge,
+                            days)))
         .toList();
   }
 
@@ -84,28 +93,34 @@ final class Thresholds {
             List.of(),
             dated.season().asOf(),
             foresight.again(value.id()));
-    String when = clock.day(dated.season().axis().instant(value.day()));
     return flips.from(value.ngPerMl(), tools.value("planning.flip-chance")).stream()
         .map(
             flip ->
                 change(
                     flip,
                     value.id(),
-                    "Had progesterone " + value.id() + " of " + when + " been ",
-                    ", the days would be "))
+                    (edge, days) ->
+                        Sentence.of(
+                            flip.above()
+                                ? "Had progesterone {:of} been above {}, the days would be {}"
+                                : "Had progesterone {:of} been below {}, the days would be {}",
+                            value(value),
+                            edge,
+                            days)))
         .toList();
   }
 
-  private Change change(Flips.Flip flip, String observation, String start, String end) {
+  private Part value(Evidence.Value value) {
+    return new Part.Drawn(
+        value.id(),
+        clock.offset(dated.season().axis().instant(value.day())).toLocalDate());
+  }
+
+  private Change change(
+      Flips.Flip flip, String observation, BiFunction<Part, Part, Sentence> words) {
     double edge = Digits.significant(flip.ngPerMl(), 2);
-    String words =
-        start
-            + (flip.above() ? "above " : "below ")
-            + Digits.bothUnits(edge)
-            + end
-            + breeding.days(flip.slots());
     return new Change(
-        words,
+        words.apply(Part.both(edge), breeding.days(flip.slots())),
         observation,
         flip.above() ? null : edge,
         flip.above() ? edge : null,

@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.whelping;
 
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Turning;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Drawn;
@@ -8,7 +10,6 @@ import io.github.tiderule.engine.whelping.WhelpingEvidence.Temperature;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -50,17 +51,17 @@ public final class Gestation {
    * @param fromShift whether it is counted from the shift of the smear, and else from ovulation
    * @param notes what moved it beside that, in words without full stops
    */
-  public record Estimate(Density whelping, boolean fromShift, List<String> notes) {}
+  public record Estimate(Density whelping, boolean fromShift, List<Sentence> notes) {}
 
   /** The posterior of whelping. */
   public Estimate estimate(WhelpingEvidence evidence) {
-    List<String> notes = new ArrayList<>();
+    List<Sentence> notes = new ArrayList<>();
     boolean fromShift = evidence.turning() != null;
     double fixed = fromShift ? 0 : fixedShift(evidence, notes);
     Points points = points(evidence);
     boolean late = meanDelay(points) >= NOTABLE_DAYS;
     if (late) {
-      notes.add("Bred late, so that whelping may be late as well");
+      notes.add(Sentence.of("Bred late, so that whelping may be late as well"));
     }
     List<DoubleUnaryOperator> likelihoods = likelihoods(evidence, notes);
     double mean = value(fromShift ? "after-dioestrus" : "after-ovulation") + fixed;
@@ -99,18 +100,18 @@ public final class Gestation {
     return parameters.value("whelping." + id);
   }
 
-  private double fixedShift(WhelpingEvidence evidence, List<String> notes) {
+  private double fixedShift(WhelpingEvidence evidence, List<Sentence> notes) {
     double litter = shifts.litter(evidence.pups());
     double breed = shifts.breed(evidence.breed());
     if (litter > 0) {
-      notes.add("A small litter is carried a little longer");
+      notes.add(Sentence.of("A small litter is carried a little longer"));
     } else if (litter < 0) {
-      notes.add("A larger litter is carried a little less long");
+      notes.add(Sentence.of("A larger litter is carried a little less long"));
     }
     if (breed > 0) {
-      notes.add("Her breed was found to carry a little longer");
+      notes.add(Sentence.of("Her breed was found to carry a little longer"));
     } else if (breed < 0) {
-      notes.add("Her breed was found to carry a little less long");
+      notes.add(Sentence.of("Her breed was found to carry a little less long"));
     }
     return litter + breed;
   }
@@ -154,7 +155,7 @@ public final class Gestation {
     return sum;
   }
 
-  private List<DoubleUnaryOperator> likelihoods(WhelpingEvidence evidence, List<String> notes) {
+  private List<DoubleUnaryOperator> likelihoods(WhelpingEvidence evidence, List<Sentence> notes) {
     List<DoubleUnaryOperator> all = new ArrayList<>();
     measured(evidence, all, notes);
     double term = evidence.ovulation().quantile(0.5) + value("term.from");
@@ -163,16 +164,17 @@ public final class Gestation {
     @Nullable TemperatureFall fall = TemperatureFall.in(readings, parameters);
     if (fall != null) {
       all.add(whelping -> fall.likelihood(whelping, parameters));
-      notes.add("Her temperature fell: whelping followed such a fall by 13 to 33 hours");
+      notes.add(Sentence.of("Her temperature fell: whelping followed such a fall by 13 to 33 hours"));
     }
-    List<String> told = new ArrayList<>();
+    List<Sentence> told = new ArrayList<>();
     for (Drawn drawn : evidence.progesterone()) {
       if (drawn.day() >= term && drawn.high() > 0) {
         all.add(w -> progesterone.likelihood(w - drawn.day(), drawn.low(), drawn.high()));
         told.add(
             drawn.low() >= value("progesterone.within-two-days")
-                ? "Progesterone has not fallen far: whelping is less likely, not ruled out"
-                : "Progesterone has fallen: whelping is near");
+                ? Sentence.of(
+                    "Progesterone has not fallen far: whelping is less likely, not ruled out")
+                : Sentence.of("Progesterone has fallen: whelping is near"));
       }
     }
     if (!told.isEmpty()) {
@@ -185,7 +187,7 @@ public final class Gestation {
   }
 
   private void measured(
-      WhelpingEvidence evidence, List<DoubleUnaryOperator> all, List<String> notes) {
+      WhelpingEvidence evidence, List<DoubleUnaryOperator> all, List<Sentence> notes) {
     @Nullable Double mass = evidence.bodyMassKg();
     if (evidence.measured().isEmpty()) {
       return;
@@ -193,24 +195,28 @@ public final class Gestation {
     if (mass == null || !measures.hasLine(mass)) {
       notes.add(
           mass == null
-              ? "The scan's measurements are not used: they need her body mass"
-              : "The scan's measurements are not used: there is no line for her size; ask your vet");
+              ? Sentence.of("The scan's measurements are not used: they need her body mass")
+              : Sentence.of(
+                  "The scan's measurements are not used: there is no line for her size; ask your"
+                      + " vet"));
       return;
     }
     for (Measured one : evidence.measured()) {
       OptionalDouble left = measures.daysLeft(one, mass);
       if (left.isEmpty()) {
-        notes.add("A measurement of the scan lies outside what its line can read");
+        notes.add(Sentence.of("A measurement of the scan lies outside what its line can read"));
         continue;
       }
       double days = left.getAsDouble();
       all.add(w -> measures.likelihood(one.part(), days, w - one.day()));
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "The scan's %s of %.1f mm left about %.0f days, by a formula from memory, so widely",
-              one.part() == WhelpingEvidence.Part.CAVITY ? "chorionic cavity" : "skull width",
-              one.millimetres(),
+          Sentence.of(
+              one.part() == WhelpingEvidence.Part.CAVITY
+                  ? "The scan's chorionic cavity of {} mm left about {:whole} days, by a formula from"
+                      + " memory, so widely"
+                  : "The scan's skull width of {} mm left about {:whole} days, by a formula from"
+                      + " memory, so widely",
+              Part.figure(Math.round(10 * one.millimetres()) / 10.0),
               days));
     }
   }

@@ -81,7 +81,7 @@ class PlannerTest {
         days, equalTo(choice.best().slots().stream().map(s -> season.slots.get(s).day()).toList()));
     Planner.Choice.Other onOtherDays =
         choice.others().stream()
-            .filter(other -> other.note().startsWith("next best on other days"))
+            .filter(other -> other.note().toString().startsWith("next best on other days"))
             .findFirst()
             .orElseThrow();
     assertThat(Planner.days(table, onOtherDays.plan()).equals(days), is(false));
@@ -152,7 +152,7 @@ class PlannerTest {
       Planner.Choice choice = planner.choose(table, search, plan, 1).orElseThrow();
       double p10 = search.best(1).stream().mapToDouble(ScoredPlan::p10).max().orElseThrow();
       List<String> notes = new ArrayList<>();
-      choice.others().forEach(other -> notes.add(other.note()));
+      choice.others().forEach(other -> notes.add(other.note().toString()));
       boolean expected = p10 > choice.best().p10() + by;
       String words =
           "safest if ovulation lies at an edge: 1 time in 10 fewer than "
@@ -206,7 +206,7 @@ class PlannerTest {
       Planner.Choice.Other other = choice.others().get(0);
       boolean safer = other.plan().p10() > choice.best().p10() + by;
       assertThat(
-          other.note(),
+          other.note().toString(),
           safer
               ? startsWith("next best on other days, and safest if ovulation lies at an edge")
               : equalTo("next best on other days"));

@@ -96,7 +96,7 @@ class DilutionTest {
     assertThat(match.leastC(), is(35.0));
     assertThat(match.mostC(), is(37.0));
     assertThat(match.extenderShiftC(), is(16.0));
-    assertThat(match.text(), containsString("Warm the extender by 16 °C"));
+    assertThat(match.text().toString(), containsString("Warm the extender by 16 °C"));
   }
 
   @Test
@@ -104,13 +104,13 @@ class DilutionTest {
     SemenTemperature match = TemperatureMatch.of(Semen.FRESH, null, 20.0, PARAMETERS);
     assertThat(match.semenC(), is(nullValue()));
     assertThat(match.extenderShiftC(), is(nullValue()));
-    assertThat(match.text(), containsString("37 to 39 °C"));
+    assertThat(match.text().toString(), containsString("37 to 39 °C"));
   }
 
   @Test
   void frozenSemenFollowsItsSheet() {
     SemenTemperature match = TemperatureMatch.of(Semen.FROZEN, null, 20.0, PARAMETERS);
     assertThat(match.leastC(), is(nullValue()));
-    assertThat(match.text(), containsString("sheet alone"));
+    assertThat(match.text().toString(), containsString("sheet alone"));
   }
 }

@@ -15,6 +15,9 @@ public sealed interface Part {
   /** An observation, by its id. */
   record Key(String observation) implements Part {}
 
+  /** An observation with the day it was drawn or seen on. */
+  record Drawn(String observation, LocalDate day) implements Part {}
+
   /** Several things of one kind, one after the other. */
   record Several(List<Part> parts, Joint joint) implements Part {
     public Several {
@@ -63,7 +66,9 @@ public sealed interface Part {
     /** With commas. */
     COMMAS,
     /** With commas, and an "and" before the last. */
-    AND
+    AND,
+    /** With semicolons. */
+    SEMICOLONS
   }
 
   /** How a day is written where no person's own way is known. */

@@ -35,6 +35,11 @@ public class Phrasing {
     return said.toString();
   }
 
+  /** Sentences in words, one for one. */
+  public final List<String> say(List<Sentence> sentences) {
+    return sentences.stream().map(this::say).toList();
+  }
+
   /**
    * Where a part stands.
    *
@@ -57,6 +62,9 @@ public class Phrasing {
   private String say(Part part, Slot slot) {
     if (part instanceof Part.Key key) {
       return observations(List.of(key), Part.Joint.COMMAS, slot);
+    }
+    if (part instanceof Part.Drawn drawn) {
+      return drawn(drawn, slot);
     }
     if (part instanceof Part.Several several) {
       return several(several, slot);
@@ -99,7 +107,7 @@ public class Phrasing {
 
   /** Words one after the other. */
   protected String joined(List<String> words, Part.Joint joint) {
-    StringJoiner joined = new StringJoiner(", ");
+    StringJoiner joined = new StringJoiner(joint == Part.Joint.SEMICOLONS ? "; " : ", ");
     int last = words.size() - 1;
     for (int i = 0; i <= last; i++) {
       if (i == last && i > 0 && joint == Part.Joint.AND) {
@@ -113,6 +121,11 @@ public class Phrasing {
   /** Observations, at least one. */
   protected String observations(List<Part.Key> keys, Part.Joint joint, Slot slot) {
     return joined(keys.stream().map(Part.Key::observation).toList(), joint);
+  }
+
+  /** An observation with its day. */
+  protected String drawn(Part.Drawn drawn, Slot slot) {
+    return drawn.observation() + " of " + day(drawn.day(), Part.DayForm.SHORT);
   }
 
   /** A concentration of progesterone. */

@@ -1,8 +1,12 @@
 package io.github.tiderule.rules.sentence;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +50,7 @@ public final class Sentence {
   static Sentence filled(
       String template,
       Object[] things,
-      java.util.function.Function<String, Part.Quantity> parameters) {
+      Function<String, Part.Quantity> parameters) {
     List<Part> parts = new ArrayList<>();
     int taken = 0;
     for (Template.Place place : Template.of(template).places()) {
@@ -74,6 +78,40 @@ public final class Sentence {
   /** What fills the places, in their order. */
   public List<Part> parts() {
     return parts;
+  }
+
+  /** The days it names, those of sentences within it too. */
+  public List<LocalDate> days() {
+    return days(parts).toList();
+  }
+
+  /** The day it begins with, written as in files: what it is about, as a reason for a day is. */
+  public Optional<LocalDate> firstDay() {
+    return template.startsWith("{")
+            && parts.get(0) instanceof Part.Day day
+            && day.form() == Part.DayForm.FILE
+        ? Optional.of(day.day())
+        : Optional.empty();
+  }
+
+  private static Stream<LocalDate> days(List<Part> parts) {
+    return parts.stream()
+        .flatMap(
+            part -> {
+              if (part instanceof Part.Day day) {
+                return Stream.of(day.day());
+              }
+              if (part instanceof Part.Time time) {
+                return Stream.of(time.at().toLocalDate());
+              }
+              if (part instanceof Part.Drawn drawn) {
+                return Stream.of(drawn.day());
+              }
+              if (part instanceof Part.Several several) {
+                return days(several.parts());
+              }
+              return part instanceof Part.Inner inner ? days(inner.sentence().parts) : Stream.of();
+            });
   }
 
   @Override

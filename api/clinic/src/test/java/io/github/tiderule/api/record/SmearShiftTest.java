@@ -92,7 +92,7 @@ class SmearShiftTest {
           TIDERULE.advise(season).trace().stream()
               .filter(line -> line.rule().equals("FND-052"))
               .flatMap(line -> line.concluded().stream())
-              .map(SmearShiftTest::named)
+              .map(sentence -> named(sentence.toString()))
               .toList();
       assertThat("seed " + seed, new TreeSet<>(ours), is(new TreeSet<>(rules)));
       found += ours.size();

@@ -13,6 +13,7 @@ import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.format.Documents;
 import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.format.json.Schemas;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -56,7 +57,7 @@ class AccuracyCommandTest {
             1,
             true,
             ovulation,
-            "A day later"),
+            Sentence.of("A day later")),
         a.questions(),
         a.cautions(),
         a.influence(),

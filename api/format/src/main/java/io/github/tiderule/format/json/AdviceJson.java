@@ -1,5 +1,8 @@
 package io.github.tiderule.format.json;
 
+import org.jspecify.annotations.Nullable;
+import io.github.tiderule.rules.sentence.Sentence;
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
@@ -55,7 +58,7 @@ public final class AdviceJson {
             advice.action(),
             action ->
                 json.word("now", action.now())
-                    .text("headline", action.headline())
+                    .text("headline", action.headline().toString())
                     .texts("because", action.because()))
         .object("lhPeak", advice.lhPeak(), peak -> PregnancyJson.quantiles(json, peak))
         .object("ovulation", advice.ovulation(), this::ovulation)
@@ -71,7 +74,7 @@ public final class AdviceJson {
                     .figure("gain", test.gain(), SHARE_DECIMALS)
                     .texts("because", test.because())
                     .texts("also", test.also()))
-        .text("noTestBecause", advice.noTestBecause())
+        .text("noTestBecause", text(advice.noTestBecause()))
         .object("bred", advice.bred(), this::bred)
         .object("whelping", advice.whelping(), this::whelping);
     PregnancyJson.write(json, advice);
@@ -116,18 +119,18 @@ public final class AdviceJson {
             advice.questions(),
             query ->
                 json.text("about", query.about())
-                    .text("text", query.text())
+                    .text("text", query.text().toString())
                     .objects(
                         "readings",
                         query.readings(),
                         reading ->
-                            json.text("unit", reading.unit()).text("meaning", reading.meaning())))
+                            json.text("unit", reading.unit()).text("meaning", reading.meaning().toString())))
         .objects(
             "cautions",
             advice.cautions(),
             caution ->
                 json.text("level", caution.level())
-                    .text("text", caution.text())
+                    .text("text", caution.text().toString())
                     .text("rule", caution.rule())
                     .texts("sources", caution.sources()));
   }
@@ -145,7 +148,7 @@ public final class AdviceJson {
             "wouldChange",
             advice.wouldChange(),
             change ->
-                json.text("ifThen", change.ifThen())
+                json.text("ifThen", change.ifThen().toString())
                     .text("observation", change.observation())
                     .figure("below", change.below(), CONCENTRATION_DECIMALS)
                     .figure("above", change.above(), CONCENTRATION_DECIMALS)
@@ -159,7 +162,7 @@ public final class AdviceJson {
                     .text("rule", line.rule())
                     .text("title", line.title())
                     .texts("matched", line.matched())
-                    .texts("concluded", line.concluded())
+                    .texts("concluded", Phrasing.PLAIN.say(line.concluded()))
                     .texts("sources", line.sources()))
         .objects(
             "notFired",
@@ -167,7 +170,7 @@ public final class AdviceJson {
             rule ->
                 json.text("rule", rule.rule())
                     .text("title", rule.title())
-                    .text("missing", rule.missing()))
+                    .text("missing", rule.missing().toString()))
         .objects("disagreements", advice.disagreements(), this::disagreement)
         .objects(
             "observationNotes",
@@ -175,7 +178,7 @@ public final class AdviceJson {
             note ->
                 json.text("observation", note.observation())
                     .text("use", note.use())
-                    .text("text", note.text())
+                    .text("text", note.text().toString())
                     .text("rule", note.rule())
                     .texts("sources", note.sources()));
   }
@@ -187,10 +190,10 @@ public final class AdviceJson {
             disagreement.positions(),
             position ->
                 json.text("rule", position.rule())
-                    .text("text", position.text())
+                    .text("text", position.text().toString())
                     .texts("sources", position.sources()))
-        .text("leansTo", disagreement.leansTo())
-        .text("why", disagreement.why());
+        .text("leansTo", disagreement.leansTo().toString())
+        .text("why", disagreement.why().toString());
   }
 
   private void ovulation(Ovulation ovulation) {
@@ -240,7 +243,7 @@ public final class AdviceJson {
         reason ->
             json.text("rule", reason.rule())
                 .text("effect", reason.effect())
-                .text("text", reason.text())
+                .text("text", reason.text().toString())
                 .texts("sources", reason.sources())
                 .texts("observations", reason.observations()));
   }
@@ -256,7 +259,7 @@ public final class AdviceJson {
             alternative -> {
               json.instants("at", alternative.at());
               eggShare(alternative.eggShare());
-              json.text("note", alternative.note());
+              json.text("note", alternative.note().toString());
             })
         .objects(
             "commitments",
@@ -265,9 +268,9 @@ public final class AdviceJson {
                 json.text("kind", commitment.kind())
                     .instant("by", commitment.by())
                     .instant("for", commitment.forTime())
-                    .text("text", commitment.text()))
+                    .text("text", commitment.text().toString()))
         .object("forecast", plan.forecast(), this::forecast)
-        .texts("notes", plan.notes());
+        .texts("notes", Phrasing.PLAIN.say(plan.notes()));
   }
 
   private void forecast(OnForecast forecast) {
@@ -278,13 +281,13 @@ public final class AdviceJson {
         .figure("actingLoses", forecast.actingLoses(), SHARE_DECIMALS)
         .figure("waitingLoses", forecast.waitingLoses(), SHARE_DECIMALS)
         .text("cheaperMistake", forecast.cheaperMistake())
-        .text("text", forecast.text());
+        .text("text", forecast.text().toString());
   }
 
   private void bred(Bred bred) {
     json.whole("count", bred.count());
     eggShare(bred.eggShare());
-    json.figure("another", bred.another(), SHARE_DECIMALS).text("text", bred.text());
+    json.figure("another", bred.another(), SHARE_DECIMALS).text("text", bred.text().toString());
   }
 
   private void whelping(Whelping whelping) {
@@ -292,6 +295,10 @@ public final class AdviceJson {
         .instant("p05", whelping.p05())
         .instant("p95", whelping.p95());
     byDay(whelping.byDay());
-    json.text("countedFrom", whelping.countedFrom()).texts("notes", whelping.notes());
+    json.text("countedFrom", whelping.countedFrom()).texts("notes", Phrasing.PLAIN.say(whelping.notes()));
+  }
+
+  private static @Nullable String text(@Nullable Sentence sentence) {
+    return sentence == null ? null : sentence.toString();
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.format.json;
 
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.NextTest;
@@ -78,7 +79,7 @@ public final class ChangesJson {
                     .text("stage", rule.stage())
                     .text("title", rule.title())
                     .flag("speaks", rule.speaks())
-                    .texts("concluded", rule.concluded())
+                    .texts("concluded", Phrasing.PLAIN.say(rule.concluded()))
                     .texts("matched", rule.matched())
                     .texts("sources", rule.sources()));
     cautions("cautionsAdded", change.cautionsAdded());
@@ -87,7 +88,7 @@ public final class ChangesJson {
 
   private void action(Action action) {
     json.word("now", action.now())
-        .text("headline", action.headline())
+        .text("headline", action.headline().toString())
         .texts("because", action.because());
   }
 
@@ -122,7 +123,7 @@ public final class ChangesJson {
         cautions,
         caution ->
             json.text("level", caution.level())
-                .text("text", caution.text())
+                .text("text", caution.text().toString())
                 .text("rule", caution.rule()));
   }
 }

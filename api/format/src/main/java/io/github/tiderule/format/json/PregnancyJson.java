@@ -36,7 +36,7 @@ final class PregnancyJson {
                 json.text("kind", milestone.kind())
                     .instant("from", milestone.from())
                     .instant("to", milestone.to())
-                    .text("title", milestone.title())
+                    .text("title", milestone.title().toString())
                     .text("rule", milestone.rule())
                     .texts("sources", milestone.sources()))
         .objects(
@@ -44,7 +44,7 @@ final class PregnancyJson {
             pregnancy.redFlags(),
             flag ->
                 json.text("kind", flag.kind())
-                    .text("text", flag.text())
+                    .text("text", flag.text().toString())
                     .text("rule", flag.rule())
                     .texts("sources", flag.sources()))
         .objects(
@@ -54,7 +54,7 @@ final class PregnancyJson {
                 json.text("kind", one.kind())
                     .day("on", one.on())
                     .whole("daysAfterOvulation", one.daysAfterOvulation())
-                    .text("text", one.text())
+                    .text("text", one.text().toString())
                     .text("observation", one.observation()));
   }
 
@@ -68,10 +68,10 @@ final class PregnancyJson {
                     .figure("chanceEarly", day.chanceEarly(), SHARE_DECIMALS)
                     .figure("chanceBegun", day.chanceBegun(), SHARE_DECIMALS)
                     .text("verdict", day.verdict())
-                    .text("text", day.text())
+                    .text("text", day.text().toString())
                     .text("rule", day.rule())
                     .texts("sources", day.sources()))
-        .text("text", caesarean.text());
+        .text("text", caesarean.text().toString());
   }
 
   private static void lookBack(Document json, LookBack lookBack) {
@@ -82,6 +82,6 @@ final class PregnancyJson {
         .figure("errorDays", lookBack.errorDays(), DAY_DECIMALS)
         .flag("within", lookBack.within())
         .object("ovulation", lookBack.ovulation(), ovulation -> quantiles(json, ovulation))
-        .text("text", lookBack.text());
+        .text("text", lookBack.text().toString());
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.format.json;
 
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
@@ -34,13 +35,13 @@ final class SheetJson {
                     .figure("leastC", match.leastC(), DECIMALS)
                     .figure("mostC", match.mostC(), DECIMALS)
                     .figure("extenderShiftC", match.extenderShiftC(), DECIMALS)
-                    .text("text", match.text()))
+                    .text("text", match.text().toString()))
         .objects(
             "findings",
             sheet.findings(),
             finding ->
                 json.text("level", finding.level())
-                    .text("text", finding.text())
+                    .text("text", finding.text().toString())
                     .text("rule", finding.rule())
                     .texts("sources", finding.sources()));
     lines("sameDay", sheet.sameDay());
@@ -49,7 +50,7 @@ final class SheetJson {
         sheet.secondParcelBy() == null ? null : sheet.secondParcelBy().toString());
     lines("steps", sheet.steps());
     lines("advice", sheet.advice());
-    json.texts("notes", sheet.notes());
+    json.texts("notes", Phrasing.PLAIN.say(sheet.notes()));
   }
 
   private void amount(Amount amount) {
@@ -83,7 +84,7 @@ final class SheetJson {
         lines,
         line ->
             json.text("part", line.part())
-                .text("text", line.text())
+                .text("text", line.text().toString())
                 .flag("veterinaryAct", line.veterinaryAct())
                 .text("rule", line.rule())
                 .texts("sources", line.sources()));
@@ -99,7 +100,7 @@ final class SheetJson {
                     .day("to", next.to())
                     .whole("intervals", next.intervals())
                     .figure("medianDays", next.medianDays(), 1)
-                    .text("text", next.text()))
+                    .text("text", next.text().toString()))
         .objects(
             "checks",
             before.checks(),
@@ -107,7 +108,7 @@ final class SheetJson {
                 json.text("whose", check.whose())
                     .text("state", check.state())
                     .flag("veterinaryAct", check.veterinaryAct())
-                    .text("text", check.text())
+                    .text("text", check.text().toString())
                     .text("rule", check.rule())
                     .texts("sources", check.sources()));
   }

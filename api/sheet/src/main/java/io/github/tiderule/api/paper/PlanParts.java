@@ -126,7 +126,7 @@ final class PlanParts {
   void vet(Html html, Room room) {
     html.heading(TEXTS.say("paper.vet")).paragraph("", TEXTS.say("paper.vet.same-day"));
     if (advice.pregnancy() != null) {
-      List<String> flags = advice.pregnancy().redFlags().stream().map(RedFlag::text).toList();
+      List<String> flags = advice.pregnancy().redFlags().stream().map(one -> one.text().toString()).toList();
       html.list("alarms", flags, MOST_FLAGS);
     }
   }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.paper;
 
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
@@ -55,7 +56,10 @@ final class TraceParts {
     List<String> sources =
         lines.stream().flatMap(line -> line.sources().stream()).distinct().toList();
     List<String> concluded =
-        lines.stream().flatMap(line -> line.concluded().stream()).distinct().toList();
+        lines.stream()
+            .flatMap(line -> Phrasing.PLAIN.say(line.concluded()).stream())
+            .distinct()
+            .toList();
     int told = room.most(8, 5, 4, 3, 2, 1);
     String rest =
         concluded.size() > told ? "; " + TEXTS.say("paper.and-more", concluded.size() - told) : "";

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
@@ -79,10 +80,10 @@ public final class AdviceReport {
 
   private void now() {
     page.heading(Section.NOW);
-    page.indented(2, advice.action().headline());
+    page.indented(2, advice.action().headline().toString());
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
-        page.hanging(2, TEXTS.say("now." + caution.level()), caution.text());
+        page.hanging(2, TEXTS.say("now." + caution.level()), caution.text().toString());
       }
     }
   }
@@ -121,9 +122,9 @@ public final class AdviceReport {
               : TEXTS.say("plan.commit.by", commitment.text(), LocalWords.moment(commitment.by())));
     }
     if (plan.forecast() != null) {
-      page.hanging(2, TEXTS.say("plan.forecast"), plan.forecast().text());
+      page.hanging(2, TEXTS.say("plan.forecast"), plan.forecast().text().toString());
     }
-    plan.notes().forEach(note -> page.indented(2, note));
+    plan.notes().forEach(note -> page.indented(2, note.toString()));
     if (!plan.alternatives().isEmpty()) {
       page.indented(2, TEXTS.say("plan.others"));
       for (Plan.Alternative other : plan.alternatives()) {
@@ -134,7 +135,7 @@ public final class AdviceReport {
                 "plan.other",
                 LocalWords.moments(other.at()),
                 Shares.inHundred(other.eggShare().mean()),
-                capitalised(other.note())));
+                capitalised(other.note().toString())));
       }
     }
   }
@@ -161,11 +162,11 @@ public final class AdviceReport {
     page.heading(Section.NEXT_TEST);
     NextTest test = advice.nextTest();
     if (test == null) {
-      String because = advice.noTestBecause();
+      Sentence because = advice.noTestBecause();
       page.indented(
           2,
           because != null
-              ? TEXTS.say("test.none-because", because)
+              ? TEXTS.say("test.none-because", because.toString())
               : TEXTS.say(advice.plan() == null ? "test.none-now" : "test.none-needed"));
     } else {
       page.indented(
@@ -199,10 +200,10 @@ public final class AdviceReport {
     page.heading(Section.QUESTIONS);
     ObservationWords names = new ObservationWords(cycle);
     for (Query query : advice.questions()) {
-      page.hanging(2, "-", query.text());
+      page.hanging(2, "-", query.text().toString());
       page.indented(4, TEXTS.say("question.about", names.of(query.about())));
       for (Query.Reading reading : query.readings()) {
-        page.hanging(4, TEXTS.say("question.reading", reading.unit()), reading.meaning());
+        page.hanging(4, TEXTS.say("question.reading", reading.unit()), reading.meaning().toString());
       }
     }
   }
@@ -216,7 +217,7 @@ public final class AdviceReport {
         .wouldChange()
         .forEach(
             change -> {
-              page.hanging(2, "-", change.ifThen());
+              page.hanging(2, "-", change.ifThen().toString());
               page.indented(
                   4,
                   change.plan().isEmpty()
@@ -229,7 +230,7 @@ public final class AdviceReport {
     List<String> care =
         advice.cautions().stream()
             .filter(caution -> caution.level().equals(CARE))
-            .map(Warning::text)
+            .map(caution -> caution.text().toString())
             .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
             .toList();
     if (!care.isEmpty()) {

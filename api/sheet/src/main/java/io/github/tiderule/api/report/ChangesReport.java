@@ -85,7 +85,7 @@ public final class ChangesReport {
 
   private void action() {
     page.heading(Section.NOW);
-    page.indented(2, change.after().action().headline());
+    page.indented(2, change.after().action().headline().toString());
     if (!change.before().action().headline().equals(change.after().action().headline())) {
       page.indented(2, TEXTS.say("changes.before", change.before().action().headline()));
     }
@@ -252,7 +252,7 @@ public final class ChangesReport {
   private void cautions(String heading, List<Warning> cautions) {
     if (!cautions.isEmpty()) {
       page.heading(heading);
-      page.bullets(2, cautions.stream().map(Warning::text).toList());
+      page.bullets(2, cautions.stream().map(one -> one.text().toString()).toList());
     }
   }
 }

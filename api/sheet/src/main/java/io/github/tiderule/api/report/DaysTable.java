@@ -57,7 +57,7 @@ final class DaysTable {
     day.reasons().stream()
         .sorted((one, other) -> Integer.compare(weight(day, one), weight(day, other)))
         .limit(most)
-        .forEach(reason -> page.hanging(6, label(reason), reason.text()));
+        .forEach(reason -> page.hanging(6, label(reason), reason.text().toString()));
   }
 
   private static String row(String rank, String day, String time, String verdict, String eggs) {

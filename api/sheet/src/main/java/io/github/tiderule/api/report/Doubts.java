@@ -56,7 +56,7 @@ final class Doubts {
     page.heading(Section.DISAGREEMENTS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", TEXTS.say("school.about", dispute.about()) + ":");
-      page.bullets(4, dispute.positions().stream().map(Disagreement.Position::text).toList());
+      page.bullets(4, dispute.positions().stream().map(one -> one.text().toString()).toList());
       page.indented(4, TEXTS.say("school.leans", dispute.leansTo(), dispute.why()));
     }
   }
@@ -75,8 +75,8 @@ final class Doubts {
             position.rule() + ":",
             position.text() + " [" + String.join(", ", position.sources()) + "]");
       }
-      page.hanging(6, TEXTS.say("school.plan"), dispute.leansTo());
-      page.hanging(6, TEXTS.say("school.why"), dispute.why());
+      page.hanging(6, TEXTS.say("school.plan"), dispute.leansTo().toString());
+      page.hanging(6, TEXTS.say("school.why"), dispute.why().toString());
     }
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.api.report.rulebook.ConditionLines;
 import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
@@ -33,7 +34,7 @@ public final class RuleReport {
     for (TraceLine line : spoken) {
       page.heading(
           spoken.size() == 1 ? TEXTS.say("rule.spoke") : TEXTS.say("rule.spoke.step", line.seq()));
-      page.bullets(2, line.concluded());
+      page.bullets(2, Phrasing.PLAIN.say(line.concluded()));
       if (!line.matched().isEmpty()) {
         page.hanging(2, TEXTS.say("trace.from"), names.of(line.matched()));
       }

@@ -43,7 +43,7 @@ final class SheetSection {
   static Set<String> said(@Nullable InseminationSheet sheet) {
     return sheet == null
         ? Set.of()
-        : sheet.findings().stream().map(Warning::text).collect(Collectors.toSet());
+        : sheet.findings().stream().map(one -> one.text().toString()).collect(Collectors.toSet());
   }
 
   private void write() {
@@ -54,11 +54,11 @@ final class SheetSection {
             + TEXTS.say(
                 sheet.route().equals("vaginal") ? "sheet.semen.vagina" : "sheet.semen.cervix",
                 sheet.semen()));
-    sheet.notes().forEach(note -> page.indented(2, note));
+    sheet.notes().forEach(note -> page.indented(2, note.toString()));
     reckoning();
     if (!sheet.findings().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.shows"));
-      sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text()));
+      sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text().toString()));
     }
     if (!sheet.sameDay().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.too-little"));
@@ -69,7 +69,7 @@ final class SheetSection {
     }
     SemenTemperature temperature = sheet.temperature();
     if (temperature != null) {
-      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text());
+      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text().toString());
     }
     Amount extender = sheet.extender();
     if (extender != null) {
@@ -82,7 +82,7 @@ final class SheetSection {
     boxes(sheet.steps());
     if (!sheet.advice().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.for-vet"));
-      sheet.advice().forEach(line -> page.hanging(4, "-", line.text()));
+      sheet.advice().forEach(line -> page.hanging(4, "-", line.text().toString()));
     }
   }
 

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.api.report.rulebook.ConditionLines;
 import io.github.tiderule.api.report.text.Columns;
 import io.github.tiderule.api.report.text.LocalWords;
@@ -116,7 +117,7 @@ public final class TraceReport {
         page.heading(TEXTS.say("trace.stage", stage));
       }
       page.hanging(2, line.seq() + ".", line.rule() + " " + line.title());
-      page.bullets(6, line.concluded());
+      page.bullets(6, Phrasing.PLAIN.say(line.concluded()));
       if (!line.matched().isEmpty()) {
         page.hanging(6, TEXTS.say("trace.from"), names.of(line.matched()));
       }
@@ -134,7 +135,7 @@ public final class TraceReport {
     }
     for (NotFired rule : advice.notFired()) {
       page.hanging(2, "-", rule.rule() + " " + rule.title());
-      page.hanging(6, TEXTS.say("trace.missing"), rule.missing());
+      page.hanging(6, TEXTS.say("trace.missing"), rule.missing().toString());
     }
     if (reasoning.nearMissesUntold() > 0) {
       page.indented(2, TEXTS.say("trace.not-fired.more", reasoning.nearMissesUntold()));

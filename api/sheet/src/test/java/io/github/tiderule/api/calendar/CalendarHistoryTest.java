@@ -1,6 +1,6 @@
 package io.github.tiderule.api.calendar;
 
-import static io.github.tiderule.api.calendar.Calendars.advice;
+import io.github.tiderule.rules.sentence.Sentence; import static io.github.tiderule.api.calendar.Calendars.advice;
 import static io.github.tiderule.api.calendar.Calendars.at;
 import static io.github.tiderule.api.calendar.Calendars.dates;
 import static io.github.tiderule.api.calendar.Calendars.event;
@@ -121,14 +121,14 @@ class CalendarHistoryTest {
     AdvisedDates one =
         dates(
             at("2027-01-11T18:00:00+01:00"),
-            plan(null, List.of(new Commitment("book", by, breed, "Book the clinic")), breed),
+            plan(null, List.of(new Commitment("book", by, breed, Sentence.of("Book the clinic"))), breed),
             null);
     AdvisedDates later =
         dates(
             at("2027-01-12T18:00:00+01:00"),
             plan(
                 null,
-                List.of(new Commitment("book", by.plusDays(1), breed, "Book the clinic")),
+                List.of(new Commitment("book", by.plusDays(1), breed, Sentence.of("Book the clinic"))),
                 breed),
             null);
     AdvisedDates none = dates(at("2027-01-12T20:00:00+01:00"), plan(null, breed), null);

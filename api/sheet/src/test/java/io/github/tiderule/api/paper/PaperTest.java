@@ -76,7 +76,7 @@ class PaperTest {
             containsString(
                 flat(
                     new KeyNames(season.cycle())
-                        .in(season.reasoning().advice().action().headline()))));
+                        .in(season.reasoning().advice().action().headline().toString()))));
         assertThat(season.name(), text, containsString(flat("When to call a vet")));
         assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
         season.reasoning().advice().cautions().stream()
@@ -86,7 +86,7 @@ class PaperTest {
                     assertThat(
                         season.name(),
                         text,
-                        containsString(flat(new KeyNames(season.cycle()).in(caution.text())))));
+                        containsString(flat(new KeyNames(season.cycle()).in(caution.text().toString())))));
       }
     }
   }
@@ -139,7 +139,7 @@ class PaperTest {
                       assertThat(
                           season.name(),
                           text,
-                          containsString(flat(new KeyNames(season.cycle()).in(step.text())))));
+                          containsString(flat(new KeyNames(season.cycle()).in(step.text().toString())))));
           assertThat(season.name(), text, containsString(flat("When to call a vet")));
           assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
         }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Amount;
@@ -79,6 +80,10 @@ public final class InventedAdvice {
     return new InventedAdvice(seed).advice();
   }
 
+  private Sentence said() {
+    return Sentence.quoted(text());
+  }
+
   private String text() {
     StringBuilder text = new StringBuilder();
     int count = random.nextInt(30);
@@ -143,7 +148,7 @@ public final class InventedAdvice {
                 new Reason(
                     text(),
                     oneOf(List.of("supports", "opposes", "vetoes")),
-                    text(),
+                    said(),
                     some(this::text),
                     some(this::text))));
   }
@@ -167,8 +172,8 @@ public final class InventedAdvice {
         eggs(),
         perhaps(this::at),
         some(this::text),
-        some(() -> new Plan.Alternative(times(), eggs(), text())),
-        some(() -> new Commitment(oneOf(List.of("order", "book", "leave")), at(), at(), text())),
+        some(() -> new Plan.Alternative(times(), eggs(), said())),
+        some(() -> new Commitment(oneOf(List.of("order", "book", "leave")), at(), at(), said())),
         perhaps(
             () ->
                 new OnForecast(
@@ -179,8 +184,8 @@ public final class InventedAdvice {
                     share(),
                     share(),
                     oneOf(List.of("act", "wait")),
-                    text())),
-        some(this::text));
+                    said())),
+        some(this::said));
   }
 
   private Advice advice() {
@@ -190,7 +195,7 @@ public final class InventedAdvice {
         at(),
         at(),
         perhaps(this::text),
-        new Action(oneOf(List.of(Action.Now.values())), text(), some(this::text)),
+        new Action(oneOf(List.of(Action.Now.values())), said(), some(this::text)),
         perhaps(() -> new Quantiles(at(), at(), at(), at(), at())),
         perhaps(this::ovulation),
         days,
@@ -203,8 +208,8 @@ public final class InventedAdvice {
                     at(),
                     number() / 100,
                     some(this::text))),
-        perhaps(this::text),
-        perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), text())),
+        perhaps(this::said),
+        perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), said())),
         perhaps(
             () ->
                 new Whelping(
@@ -213,18 +218,18 @@ public final class InventedAdvice {
                     at(),
                     some(this::dayProbability),
                     oneOf(List.of("ovulation", "dioestrus")),
-                    some(this::text))),
+                    some(this::said))),
         perhaps(
             () -> new Pregnancy(some(this::milestone), some(this::redFlag), some(this::happened))),
-        perhaps(() -> new Caesarean(some(this::caesareanDay), text())),
+        perhaps(() -> new Caesarean(some(this::caesareanDay), said())),
         perhaps(this::lookBack),
-        some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
+        some(() -> new Query(text(), said(), some(() -> new Query.Reading(text(), said())))),
         some(
             () ->
                 new Warning(
-                    oneOf(List.of("stop", "vet", "care")), text(), text(), some(this::text))),
+                    oneOf(List.of("stop", "vet", "care")), said(), text(), some(this::text))),
         some(() -> new Influence(oneOf(List.of("p1", "l1", text())), number(), number(), share())),
-        some(() -> new Change(text(), text(), perhaps(this::share), null, some(this::at))),
+        some(() -> new Change(said(), text(), perhaps(this::share), null, some(this::at))),
         some(
             () ->
                 new TraceLine(
@@ -233,16 +238,16 @@ public final class InventedAdvice {
                     text(),
                     text(),
                     some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
-                    some(this::text),
+                    some(this::said),
                     some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
-        some(() -> new NotFired(text(), text(), text())),
-        some(() -> new Disagreement(text(), List.of(position(), position()), text(), text())),
+        some(() -> new NotFired(text(), text(), said())),
+        some(() -> new Disagreement(text(), List.of(position(), position()), said(), said())),
         some(
             () ->
                 new ObservationNote(
                     text(),
                     oneOf(List.of("held", "discounted", "converted", "set-aside")),
-                    text(),
+                    said(),
                     text(),
                     some(this::text))),
         perhaps(this::sheet),
@@ -269,13 +274,13 @@ public final class InventedAdvice {
                     share() * 100,
                     perhaps(() -> random.nextInt(100)))),
         perhaps(this::amount),
-        perhaps(() -> new SemenTemperature(share(), share(), share(), share(), text())),
-        some(() -> new Warning("care", text(), text(), some(this::text))),
+        perhaps(() -> new SemenTemperature(share(), share(), share(), share(), said())),
+        some(() -> new Warning("care", said(), text(), some(this::text))),
         some(this::sheetLine),
         perhaps(() -> at().toLocalDate()),
         some(this::sheetLine),
         some(this::sheetLine),
-        some(this::text));
+        some(this::said));
   }
 
   private Amount amount() {
@@ -285,7 +290,7 @@ public final class InventedAdvice {
 
   private InseminationSheet.Line sheetLine() {
     return new InseminationSheet.Line(
-        "before", text(), random.nextBoolean(), text(), some(this::text));
+        "before", said(), random.nextBoolean(), text(), some(this::text));
   }
 
   private BeforeSeason beforeSeason() {
@@ -298,14 +303,14 @@ public final class InventedAdvice {
                     at().toLocalDate(),
                     random.nextInt(9),
                     share() * 400,
-                    text())),
+                    said())),
         some(
             () ->
                 new BeforeSeason.Check(
                     oneOf(List.of("female", "stud", "both")),
                     oneOf(List.of("due", "ask", "done")),
                     random.nextBoolean(),
-                    text(),
+                    said(),
                     text(),
                     some(this::text))));
   }
@@ -315,7 +320,7 @@ public final class InventedAdvice {
         oneOf(List.of("breeding", "scan", "radiograph", "first-pup", "whelped")),
         at().toLocalDate(),
         random.nextInt(80),
-        text(),
+        said(),
         perhaps(this::text));
   }
 
@@ -324,7 +329,7 @@ public final class InventedAdvice {
         oneOf(List.of("scan", "radiograph", "weighing")),
         at(),
         at(),
-        text(),
+        said(),
         text(),
         some(this::text));
   }
@@ -332,7 +337,7 @@ public final class InventedAdvice {
   private RedFlag redFlag() {
     return new RedFlag(
         oneOf(List.of("pregnancy", "whelping", "after-whelping")),
-        text(),
+        said(),
         text(),
         some(this::text));
   }
@@ -344,7 +349,7 @@ public final class InventedAdvice {
         share(),
         share(),
         oneOf(List.of("avoid", "edge", "possible", "preferred", "late")),
-        text(),
+        said(),
         text(),
         some(this::text));
   }
@@ -358,10 +363,10 @@ public final class InventedAdvice {
         number(),
         random.nextBoolean(),
         new Quantiles(at(), at(), at(), at(), at()),
-        text());
+        said());
   }
 
   private Disagreement.Position position() {
-    return new Disagreement.Position(text(), text(), some(this::text));
+    return new Disagreement.Position(text(), said(), some(this::text));
   }
 }

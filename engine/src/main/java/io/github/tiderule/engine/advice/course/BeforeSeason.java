@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,7 @@ public record BeforeSeason(@Nullable NextSeason next, List<Check> checks) {
       LocalDate to,
       int intervals,
       double medianDays,
-      String text) {}
+      Sentence text) {}
 
   /**
    * One thing to see to.
@@ -41,7 +42,7 @@ public record BeforeSeason(@Nullable NextSeason next, List<Check> checks) {
       String whose,
       String state,
       boolean veterinaryAct,
-      String text,
+      Sentence text,
       String rule,
       List<String> sources) {
 

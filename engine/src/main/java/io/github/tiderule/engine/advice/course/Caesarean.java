@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -9,7 +10,7 @@ import java.util.List;
  * @param days in the order of time
  * @param text how to read them
  */
-public record Caesarean(List<Day> days, String text) {
+public record Caesarean(List<Day> days, Sentence text) {
 
   public Caesarean {
     days = List.copyOf(days);
@@ -29,7 +30,7 @@ public record Caesarean(List<Day> days, String text) {
       double chanceEarly,
       double chanceBegun,
       String verdict,
-      String text,
+      Sentence text,
       String rule,
       List<String> sources) {
 

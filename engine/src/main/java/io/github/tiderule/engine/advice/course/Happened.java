@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -13,4 +14,4 @@ import org.jspecify.annotations.Nullable;
  * @param observation id of what it was read from; absent where the outcome says so
  */
 public record Happened(
-    String kind, LocalDate on, int daysAfterOvulation, String text, @Nullable String observation) {}
+    String kind, LocalDate on, int daysAfterOvulation, Sentence text, @Nullable String observation) {}

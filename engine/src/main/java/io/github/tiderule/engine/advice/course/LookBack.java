@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 
@@ -21,4 +22,4 @@ public record LookBack(
     double errorDays,
     boolean within,
     Quantiles ovulation,
-    String text) {}
+    Sentence text) {}

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 
@@ -15,7 +16,7 @@ public record Milestone(
     String kind,
     OffsetDateTime from,
     OffsetDateTime to,
-    String title,
+    Sentence title,
     String rule,
     List<String> sources) {
 

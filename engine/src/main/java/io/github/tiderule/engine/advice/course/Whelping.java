@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 
@@ -15,7 +16,7 @@ public record Whelping(
     OffsetDateTime p95,
     List<DayProbability> byDay,
     String countedFrom,
-    List<String> notes) {
+    List<Sentence> notes) {
 
   public Whelping {
     byDay = List.copyOf(byDay);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  * @param leansTo which way the plan leans
  * @param why the reason for it
  */
-public record Disagreement(String about, List<Position> positions, String leansTo, String why) {
+public record Disagreement(String about, List<Position> positions, Sentence leansTo, Sentence why) {
 
   public Disagreement {
     positions = List.copyOf(positions);
@@ -21,7 +22,7 @@ public record Disagreement(String about, List<Position> positions, String leansT
    *
    * @param sources keys of the source list
    */
-  public record Position(String rule, String text, List<String> sources) {
+  public record Position(String rule, Sentence text, List<String> sources) {
 
     public Position {
       sources = List.copyOf(sources);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  * @param sources keys of the source list
  */
 public record ObservationNote(
-    String observation, String use, String text, String rule, List<String> sources) {
+    String observation, String use, Sentence text, String rule, List<String> sources) {
 
   public ObservationNote {
     sources = List.copyOf(sources);

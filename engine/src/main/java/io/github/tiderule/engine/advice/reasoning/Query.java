@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -8,12 +9,12 @@ import java.util.List;
  * @param about id of an observation
  * @param readings what each answer would mean; may be empty
  */
-public record Query(String about, String text, List<Reading> readings) {
+public record Query(String about, Sentence text, List<Reading> readings) {
 
   public Query {
     readings = List.copyOf(readings);
   }
 
   /** What a value would mean in one unit. */
-  public record Reading(String unit, String meaning) {}
+  public record Reading(String unit, Sentence meaning) {}
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -17,7 +18,7 @@ public record TraceLine(
     String rule,
     String title,
     List<String> matched,
-    List<String> concluded,
+    List<Sentence> concluded,
     List<String> sources) {
 
   public TraceLine {

@@ -84,7 +84,7 @@ public record DayCell(
   private static Ground ground(Reason reason, KeyNames keys, Texts texts, Words words) {
     return new Ground(
         texts.word("effect", reason.effect()),
-        words.localised(keys.in(reason.text())),
+        words.localised(keys.in(reason.text().toString())),
         reason.rule());
   }
 }

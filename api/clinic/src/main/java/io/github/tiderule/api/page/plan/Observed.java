@@ -57,7 +57,7 @@ public record Observed(
         entry.replaces() != null,
         told.advice().observationNotes().stream()
             .filter(note -> note.observation().equals(entry.observation()))
-            .map(ObservationNote::text)
+            .map(note -> note.text().toString())
             .map(keys::in)
             .map(words::localised)
             .toList());

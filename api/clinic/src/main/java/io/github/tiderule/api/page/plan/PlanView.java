@@ -65,7 +65,10 @@ public record PlanView(
    * @param about id of the observation
    * @param name what people call the observation
    */
-  public record Asked(String about, String name, String text, List<Query.Reading> readings) {}
+  public record Asked(String about, String name, String text, List<Reading> readings) {}
+
+  /** What the value asked about would mean in one unit. */
+  public record Reading(String unit, String meaning) {}
 
   /** An answer in somebody's words. */
   public static PlanView of(
@@ -84,15 +87,15 @@ public record PlanView(
                     new Asked(
                         query.about(),
                         words.localised(keys.plain(names.of(query.about()))),
-                        words.localised(keys.plain(query.text())),
+                        words.localised(keys.plain(query.text().toString())),
                         query.readings().stream()
                             .map(
                                 one ->
-                                    new Query.Reading(one.unit(), words.localised(one.meaning())))
+                                    new Reading(one.unit(), words.localised(one.meaning().toString())))
                             .toList()))
             .toList();
     return new PlanView(
-        words.localised(keys.plain(advice.action().headline())),
+        words.localised(keys.plain(advice.action().headline().toString())),
         words.moment(advice.asOf()),
         orderBy == null ? null : words.shortMoment(orderBy),
         questions,
@@ -128,7 +131,7 @@ public record PlanView(
   private static List<String> cautions(Advice advice, String level, KeyNames keys, Words words) {
     return advice.cautions().stream()
         .filter(caution -> caution.level().equals(level))
-        .map(Warning::text)
+        .map(caution -> caution.text().toString())
         .map(keys::plain)
         .map(words::localised)
         .toList();

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
@@ -65,7 +66,7 @@ public record Argued(
     Sentences sentences = new Sentences(words, cycle);
     boolean whole = filter.isEmpty();
     return new Argued(
-        sentences.of(advice.action().headline()),
+        sentences.of(advice.action().headline().toString()),
         advice.action().because(),
         choices(cycle, reasoning, filter, sentences, words),
         filter,
@@ -110,7 +111,7 @@ public record Argued(
     }
     return advice.notFired().stream()
         .filter(rule -> filter.keepsRule(rule.rule()))
-        .map(rule -> new NotFired(rule.rule(), rule.title(), sentences.of(rule.missing())))
+        .map(rule -> new NotFired(rule.rule(), rule.title(), Sentence.quoted(sentences.of(rule.missing().toString()))))
         .toList();
   }
 

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
@@ -103,7 +104,7 @@ public record Argument(String stage, List<Spoken> rules) {
   }
 
   /** A step with what of its sentences is wanted. */
-  private static TraceLine wanted(TraceLine line, List<String> sentences) {
+  private static TraceLine wanted(TraceLine line, List<Sentence> sentences) {
     return new TraceLine(
         line.seq(),
         line.stage(),
@@ -117,7 +118,7 @@ public record Argument(String stage, List<Spoken> rules) {
   private static Step step(TraceLine line, List<ConditionSeen> conditions, Sentences sentences) {
     return new Step(
         line.seq(),
-        sentences.of(line.concluded()),
+        sentences.all(line.concluded()),
         sentences.named(line.matched()),
         conditions.stream()
             .map(ConditionSeen::subject)

@@ -78,7 +78,7 @@ public record Day(
   private static Ground ground(Reason reason, Sources sources, Sentences sentences, Texts texts) {
     return new Ground(
         texts.word("effect", reason.effect()),
-        sentences.of(reason.text()),
+        sentences.of(reason.text().toString()),
         reason.rule(),
         sentences.named(reason.observations()),
         Cited.all(reason.sources(), sources));

@@ -83,7 +83,7 @@ public record Evidence(
         row.use(),
         advice.observationNotes().stream()
             .filter(note -> note.observation().equals(row.observation()))
-            .map(note -> new Note(sentences.of(note.text()), note.rule()))
+            .map(note -> new Note(sentences.of(note.text().toString()), note.rule()))
             .toList(),
         advice.influence().stream()
             .filter(one -> one.observation().equals(row.observation()))

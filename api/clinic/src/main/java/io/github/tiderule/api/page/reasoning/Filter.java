@@ -1,6 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.api.report.text.LocalWords;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,9 +22,6 @@ public record Filter(String observation, String rule, String day) {
 
   /** Stages whose steps rest on all observations at once. */
   private static final Set<String> OF_ALL = Set.of("timeline", "days");
-
-  /** How a conclusion about a day begins in a trace. */
-  private static final Pattern ITS_DAY = Pattern.compile("^(\\d{4}-\\d{2}-\\d{2}) ");
 
   /** From the parts of a query. */
   public static Filter of(Function<String, Optional<String>> query) {
@@ -65,7 +60,7 @@ public record Filter(String observation, String rule, String day) {
    * The sentences of a step that are wanted. Where a day is asked for: the conclusions about that
    * day, and all that was made of an observation of that day.
    */
-  List<String> wanted(TraceLine line, Map<String, LocalDate> drawnOn) {
+  List<Sentence> wanted(TraceLine line, Map<String, LocalDate> drawnOn) {
     LocalDate on = on();
     if (day.isEmpty()) {
       return line.concluded();
@@ -82,14 +77,9 @@ public record Filter(String observation, String rule, String day) {
   }
 
   /** Whether a sentence is about a day: the one it begins with, or else any it names. */
-  private static boolean isOf(LocalDate on, String sentence) {
-    Matcher first = ITS_DAY.matcher(sentence);
-    if (first.find()) {
-      return first.group(1).equals(on.toString());
-    }
-    return Pattern.compile("(?<![\\w-])(?:" + on + "|" + LocalWords.shortDay(on) + ")(?![\\w-])")
-        .matcher(sentence)
-        .find();
+  private static boolean isOf(LocalDate on, Sentence sentence) {
+    List<LocalDate> days = sentence.days();
+    return sentence.firstDay().map(on::equals).orElseGet(() -> days.contains(on));
   }
 
   boolean keepsRule(String id) {

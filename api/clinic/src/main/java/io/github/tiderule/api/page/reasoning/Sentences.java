@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.words.Words;
@@ -39,8 +40,9 @@ final class Sentences {
     return said;
   }
 
-  List<String> of(List<String> sentences) {
-    return sentences.stream().map(this::of).toList();
+  /** Sentences one for one. */
+  List<String> all(List<Sentence> sentences) {
+    return sentences.stream().map(sentence -> of(sentence.toString())).toList();
   }
 
   /** An observation by name. */
