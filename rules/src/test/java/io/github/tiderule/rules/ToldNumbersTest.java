@@ -9,6 +9,7 @@ import io.github.tiderule.rules.sentence.Template;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -76,8 +77,9 @@ class ToldNumbersTest {
     for (Told one : told()) {
       for (Template.Place place : Template.of(one.template()).places()) {
         if (!place.name().isEmpty()) {
-          boolean goesBy = CARDS.get(one.rule()).parameters().contains(place.name());
-          (goesBy ? own : foreign).add(one.rule() + " " + place.name());
+          RuleCard card = Objects.requireNonNull(CARDS.get(one.rule()));
+          Set<String> kind = card.parameters().contains(place.name()) ? own : foreign;
+          kind.add(one.rule() + " " + place.name());
         }
       }
     }
