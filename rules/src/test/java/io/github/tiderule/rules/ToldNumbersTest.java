@@ -32,7 +32,8 @@ class ToldNumbersTest {
   private static final Map<String, Map<String, String>> OF_OTHERS =
       Map.of(
           "FND-020",
-          Map.of("findings.slow.per-day", "the lower edge of the usual pace, told beside the upper"),
+          Map.of(
+              "findings.slow.per-day", "the lower edge of the usual pace, told beside the upper"),
           "FND-023",
           Map.of("findings.ovulation.level", "the level about which such values stand"),
           "FND-042",

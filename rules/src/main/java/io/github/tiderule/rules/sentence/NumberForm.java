@@ -15,13 +15,14 @@ import java.util.function.DoubleUnaryOperator;
  * a share leaves of one), {@code days} and {@code weeks} and {@code minutes} (of hours), {@code
  * weeks-of-days}, {@code months-of-days}, {@code hours-of-days}, {@code nmol} (of ng/mL), {@code
  * fahrenheit} (of °C), {@code less-one}, {@code plus-one}, {@code plus-two}, {@code less-half},
- * {@code plus-half}, {@code less-quarter}, {@code plus-quarter}, {@code round} (to the nearest whole
- * number), {@code negative}. Ways of writing: {@code words} (one to twelve, and halves between),
- * {@code level} (as a laboratory prints it), {@code whole}, {@code tenths} (at most one decimal),
- * {@code span} (days as a length of time: {@code half a day}, {@code two weeks}), {@code times}
- * ({@code twice}, {@code 3 times}), {@code part} (one part of so many: {@code half}, {@code a third
- * of}), and a pattern with a bar, {@code one day|# days}, for one and for any other number; {@code
- * capital} begins it with a capital. Without a way of writing a number has at most two decimals.
+ * {@code plus-half}, {@code less-quarter}, {@code plus-quarter}, {@code round} (to the nearest
+ * whole number), {@code negative}. Ways of writing: {@code words} (one to twelve, and halves
+ * between), {@code level} (as a laboratory prints it), {@code whole}, {@code tenths} (at most one
+ * decimal), {@code span} (days as a length of time: {@code half a day}, {@code two weeks}), {@code
+ * times} ({@code twice}, {@code 3 times}), {@code part} (one part of so many: {@code half}, {@code
+ * a third of}), and a pattern with a bar, {@code one day|# days}, for one and for any other number;
+ * {@code capital} begins it with a capital. Without a way of writing a number has at most two
+ * decimals.
  *
  * <p>{@code of} says that an observation stands behind the noun for it; it changes no number.
  */
