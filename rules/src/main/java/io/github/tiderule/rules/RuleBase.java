@@ -46,7 +46,7 @@ public final class RuleBase {
   private final Sources sources;
   private final List<RuleCard> cards;
   private final List<Concern> concerns;
-  private final String fingerprint;
+  private final RuleTexts texts;
   private final @Nullable Overlay overlay;
 
   /** Words that tell facts apart; what has a name of its own goes by that, which is quicker. */
@@ -70,22 +70,24 @@ public final class RuleBase {
       Map<Stage, StageRules> stages,
       Parameters parameters,
       Sources sources,
-      List<RuleCard> cards,
-      List<Concern> concerns,
-      String fingerprint,
+      RuleTexts texts,
       @Nullable Overlay overlay) {
     this.stages = stages;
     this.parameters = parameters;
     this.sentences = Sentences.with(parameters);
     this.sources = sources;
-    this.cards = cards;
-    this.concerns = concerns;
-    this.fingerprint = fingerprint;
+    this.cards =
+        stages.values().stream()
+            .flatMap(rules -> rules.cards().values().stream())
+            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
+            .toList();
+    this.concerns = concerns(cards, texts);
+    this.texts = texts;
     this.overlay = overlay;
   }
 
   /**
-   * The same rules with a clinic's own parameters.
+   * The same rules with a clinic's own parameters, which they also tell of.
    *
    * @throws IllegalArgumentException if these rules have an overlay already
    */
@@ -93,8 +95,11 @@ public final class RuleBase {
     if (overlay != null) {
       throw new IllegalArgumentException("the rules have an overlay already: " + overlay.name());
     }
-    return new RuleBase(
-        stages, parameters.with(local), sources, cards, concerns, fingerprint, local);
+    Parameters changed = parameters.with(local);
+    Sentences say = Sentences.with(changed);
+    Map<Stage, StageRules> others = new EnumMap<>(Stage.class);
+    stages.forEach((stage, rules) -> others.put(stage, rules.with(say)));
+    return new RuleBase(others, changed, sources, texts, local);
   }
 
   /**
@@ -135,13 +140,7 @@ public final class RuleBase {
               + compiled
               + " compiled");
     }
-    List<RuleCard> cards =
-        stages.values().stream()
-            .flatMap(rules -> rules.cards().values().stream())
-            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
-            .toList();
-    return new RuleBase(
-        stages, parameters, sources, cards, concerns(cards, texts), texts.fingerprint(), null);
+    return new RuleBase(stages, parameters, sources, texts, null);
   }
 
   /** The rules of one stage as they are run. */
@@ -156,7 +155,7 @@ public final class RuleBase {
   RuleBase compiledAs(Function<Stage, KieBase> compiler) {
     Map<Stage, StageRules> others = new EnumMap<>(Stage.class);
     stages.forEach((stage, rules) -> others.put(stage, rules.compiledAs(compiler.apply(stage))));
-    return new RuleBase(others, parameters, sources, cards, concerns, fingerprint, overlay);
+    return new RuleBase(others, parameters, sources, texts, overlay);
   }
 
   /** All rules, by stage and id. */
@@ -205,7 +204,7 @@ public final class RuleBase {
 
   /** SHA-256 over rule texts, parameters and sources: {@code sha256:} and 64 hexadecimal digits. */
   public String fingerprint() {
-    return fingerprint;
+    return texts.fingerprint();
   }
 
   /**

@@ -1,6 +1,8 @@
 package io.github.tiderule.rules;
 
 import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.sentence.Sentence;
+import io.github.tiderule.rules.sentence.Sentences;
 import io.github.tiderule.rules.source.Sources;
 import java.util.Arrays;
 import java.util.List;
@@ -19,10 +21,11 @@ final class RuleCards {
   /** The cards of one stage, by rule name. */
   static Map<String, RuleCard> of(
       Stage stage, KieBase base, RuleTexts texts, Sources sources, Parameters parameters) {
+    Sentences say = Sentences.with(parameters);
     Map<String, RuleCard> cards = new TreeMap<>();
     for (KiePackage kiePackage : base.getKiePackages()) {
       for (Rule rule : kiePackage.getRules()) {
-        RuleCard card = card(stage, rule, texts);
+        RuleCard card = card(stage, rule, texts, say);
         check(card, sources, parameters);
         cards.put(rule.getName(), card);
       }
@@ -30,18 +33,27 @@ final class RuleCards {
     return cards;
   }
 
-  private static RuleCard card(Stage stage, Rule rule, RuleTexts texts) {
+  private static RuleCard card(Stage stage, Rule rule, RuleTexts texts, Sentences say) {
     List<String> sources =
         Arrays.stream(text(rule, "source").split(",")).map(String::strip).toList();
     return new RuleCard(
         stage,
         text(rule, "id"),
-        text(rule, "title"),
-        text(rule, "looks"),
-        text(rule, "concludes"),
+        new RuleCard.Told(
+            told(rule, "title", say),
+            told(rule, "looks", say),
+            told(rule, "concludes", say),
+            told(rule, "why", say)),
         sources,
-        text(rule, "why"),
         texts.parameters(rule.getName()));
+  }
+
+  private static Sentence told(Rule rule, String key, Sentences say) {
+    try {
+      return say.that(text(rule, key));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalStateException("rule " + rule.getName() + " has a wrong @" + key, e);
+    }
   }
 
   private static String text(Rule rule, String key) {

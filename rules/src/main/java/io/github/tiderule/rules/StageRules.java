@@ -3,11 +3,13 @@ package io.github.tiderule.rules;
 import io.github.tiderule.rules.condition.Needs;
 import io.github.tiderule.rules.condition.RuleConditions;
 import io.github.tiderule.rules.parameter.Parameter;
+import io.github.tiderule.rules.sentence.Sentences;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +42,15 @@ final class StageRules {
   /** The same rules compiled otherwise. */
   StageRules compiledAs(KieBase other) {
     return new StageRules(other, cards, models, texts);
+  }
+
+  /** The same rules, whose cards have the numbers of other parameters. */
+  StageRules with(Sentences say) {
+    Map<String, RuleCard> others = new TreeMap<>();
+    cards.forEach((name, card) -> others.put(name, card.with(say)));
+    StageRules same = new StageRules(base, others, models, texts);
+    same.apart = apart;
+    return same;
   }
 
   KieBase base() {

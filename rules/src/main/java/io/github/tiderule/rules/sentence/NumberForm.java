@@ -3,6 +3,7 @@ package io.github.tiderule.rules.sentence;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
@@ -13,10 +14,17 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Changes of unit: {@code million} (of units), {@code percent} (of a share), {@code rest} (what
  * a share leaves of one), {@code days} and {@code weeks} and {@code minutes} (of hours), {@code
  * weeks-of-days}, {@code months-of-days}, {@code hours-of-days}, {@code nmol} (of ng/mL), {@code
- * fahrenheit} (of °C), {@code less-one}, {@code plus-one}, {@code negative}. Ways of writing:
- * {@code words} (one to twelve), {@code level} (as a laboratory prints it), {@code whole}, {@code
- * tenths} (at most one decimal), and a pattern with a bar, {@code one day|# days}, for one and for
- * any other number. Without a way of writing a number has at most two decimals.
+ * fahrenheit} (of °C), {@code less-one}, {@code plus-one}, {@code plus-two}, {@code less-half},
+ * {@code plus-half}, {@code less-quarter}, {@code plus-quarter}, {@code round} (to the nearest
+ * whole number), {@code negative}. Ways of writing: {@code words} (one to twelve, and halves
+ * between), {@code level} (as a laboratory prints it), {@code whole}, {@code tenths} (at most one
+ * decimal), {@code span} (days as a length of time: {@code half a day}, {@code two weeks}), {@code
+ * times} ({@code twice}, {@code 3 times}), {@code part} (one part of so many: {@code half}, {@code
+ * a third of}), and a pattern with a bar, {@code one day|# days}, for one and for any other number;
+ * {@code capital} begins it with a capital. Without a way of writing a number has at most two
+ * decimals.
+ *
+ * <p>{@code of} says that an observation stands behind the noun for it; it changes no number.
  */
 final class NumberForm {
 
@@ -35,12 +43,24 @@ final class NumberForm {
           Map.entry("fahrenheit", celsius -> celsius * 1.8 + 32),
           Map.entry("less-one", value -> value - 1),
           Map.entry("plus-one", value -> value + 1),
+          Map.entry("plus-two", value -> value + 2),
+          Map.entry("less-half", value -> value - 0.5),
+          Map.entry("plus-half", value -> value + 0.5),
+          Map.entry("less-quarter", value -> value - 0.25),
+          Map.entry("plus-quarter", value -> value + 0.25),
+          Map.entry("round", Math::rint),
           Map.entry("negative", value -> -value));
 
   private static final List<String> WORDS =
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
           "eleven", "twelve");
+
+  private static final Map<Double, String> PARTS =
+      Map.of(1.0, "all of", 2.0, "half", 3.0, "a third of", 4.0, "a quarter of");
+
+  private static final List<String> WAYS =
+      List.of("words", "level", "whole", "tenths", "span", "times", "part", "capital", "of");
 
   private static final String BAR = "|";
 
@@ -52,41 +72,20 @@ final class NumberForm {
    * @param form one form, without colons
    */
   static boolean isKnown(String form) {
-    return CHANGES.containsKey(form)
-        || List.of("words", "level", "whole", "tenths").contains(form)
-        || form.contains(BAR);
+    return CHANGES.containsKey(form) || WAYS.contains(form) || form.contains(BAR);
   }
 
   /** A number in some forms, in English. */
   static String write(double value, List<String> forms) {
     double changed = value;
-    String written = "";
-    boolean spelt = false;
-    boolean level = false;
-    boolean whole = false;
     for (String form : forms) {
       DoubleUnaryOperator change = CHANGES.get(form);
       if (change != null) {
         changed = change.applyAsDouble(changed);
-      } else {
-        spelt |= form.equals("words");
-        level |= form.equals("level");
-        whole |= form.equals("whole");
       }
     }
     changed = Digits.significant(changed, 12);
-    int small = (int) changed;
-    if (spelt && small == changed && small >= 0 && small < WORDS.size()) {
-      written = WORDS.get(small);
-    } else if (level) {
-      written = Digits.concentration(changed);
-    } else if (forms.contains("tenths")) {
-      written = Digits.plain(changed);
-    } else if (whole) {
-      written = Digits.grouped(changed, 0);
-    } else {
-      written = Digits.grouped(changed, 2);
-    }
+    String written = written(changed, forms);
     for (String form : forms) {
       int bar = form.indexOf(BAR);
       if (bar >= 0) {
@@ -94,6 +93,59 @@ final class NumberForm {
         written = pattern.replace("#", written);
       }
     }
-    return written;
+    return forms.contains("capital")
+        ? written.substring(0, 1).toUpperCase(Locale.ROOT) + written.substring(1)
+        : written;
+  }
+
+  private static String written(double value, List<String> forms) {
+    if (forms.contains("span")) {
+      return span(value);
+    }
+    if (forms.contains("part")) {
+      return PARTS.getOrDefault(value, Digits.grouped(100 / value, 0) + " % of");
+    }
+    if (forms.contains("times")) {
+      return value == 2 ? "twice" : number(value, forms) + " times";
+    }
+    return number(value, forms);
+  }
+
+  private static String number(double value, List<String> forms) {
+    if (forms.contains("words")) {
+      return words(value);
+    }
+    if (forms.contains("level")) {
+      return Digits.concentration(value);
+    }
+    if (forms.contains("tenths")) {
+      return Digits.plain(value);
+    }
+    return Digits.grouped(value, forms.contains("whole") ? 0 : 2);
+  }
+
+  private static String words(double value) {
+    int whole = (int) value;
+    double rest = value - whole;
+    if (whole < 0 || whole >= WORDS.size() || (rest != 0 && (rest != 0.5 || whole == 0))) {
+      return Digits.grouped(value, 2);
+    }
+    return WORDS.get(whole) + (rest == 0 ? "" : " and a half");
+  }
+
+  private static String span(double days) {
+    if (days == 0.5) {
+      return "half a day";
+    }
+    if (days == 1.5) {
+      return "a day and a half";
+    }
+    if (days >= 7 && days % 7 == 0) {
+      return days == 7 ? "a week" : words(days / 7) + " weeks";
+    }
+    if (days * 2 % 1 != 0) {
+      return Digits.grouped(days * 24, 2) + " hours";
+    }
+    return days == 1 ? "a day" : words(days) + " days";
   }
 }

@@ -10,7 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
  *
  * @param words the words before, between and behind the places: one more than there are places
  */
-record Template(List<String> words, List<Place> places) {
+public record Template(List<String> words, List<Place> places) {
 
   private static final Map<String, Template> READ = new ConcurrentHashMap<>();
 
@@ -20,9 +20,9 @@ record Template(List<String> words, List<Place> places) {
    * @param name the id of the parameter it takes; empty for the next thing that is told of
    * @param forms how it is written
    */
-  record Place(String name, List<String> forms) {}
+  public record Place(String name, List<String> forms) {}
 
-  Template {
+  public Template {
     words = List.copyOf(words);
     places = List.copyOf(places);
   }
@@ -30,9 +30,9 @@ record Template(List<String> words, List<Place> places) {
   /**
    * A template taken apart; each is read once.
    *
-   * @throws IllegalArgumentException if a brace is left open
+   * @throws IllegalArgumentException if a brace is left open or a form is not known
    */
-  static Template of(String text) {
+  public static Template of(String text) {
     Template known = READ.get(text);
     if (known != null) {
       return known;
@@ -53,10 +53,20 @@ record Template(List<String> words, List<Place> places) {
       }
       words.add(text.substring(from, open));
       String[] steps = text.substring(open + 1, close).split(":", -1);
-      places.add(new Place(steps[0], List.of(steps).subList(1, steps.length)));
+      places.add(new Place(steps[0], forms(steps, text)));
       from = close + 1;
     }
     words.add(text.substring(from));
     return new Template(words, places);
+  }
+
+  private static List<String> forms(String[] steps, String text) {
+    List<String> forms = List.of(steps).subList(1, steps.length);
+    for (String form : forms) {
+      if (!NumberForm.isKnown(form)) {
+        throw new IllegalArgumentException("no form " + form + " is known: " + text);
+      }
+    }
+    return forms;
   }
 }
