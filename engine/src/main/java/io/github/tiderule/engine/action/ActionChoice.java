@@ -64,7 +64,7 @@ public final class ActionChoice {
     breeding = tested.planned().breeding();
     bred = tested.planned().bred();
     test = tested.nextTest();
-    mating = new MatingChoice(tested);
+    mating = new MatingChoice(tested, care);
   }
 
   /** What to do now. */
@@ -72,6 +72,7 @@ public final class ActionChoice {
     return vet()
         .or(this::closed)
         .or(this::between)
+        .or(this::withoutSemen)
         .or(this::answer)
         .or(mating::onForecast)
         .or(mating::breedOrBook)
@@ -122,6 +123,10 @@ public final class ActionChoice {
                     + " season already, test now.",
                 SeasonAhead.due(care)))
         : Optional.empty();
+  }
+
+  private Optional<Action> withoutSemen() {
+    return passed().isPresent() ? Optional.empty() : mating.withoutSemen();
   }
 
   private boolean pastBreeding() {
