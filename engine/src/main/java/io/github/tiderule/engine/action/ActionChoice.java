@@ -66,7 +66,7 @@ public final class ActionChoice {
     bred = tested.planned().bred();
     test = tested.nextTest();
     vet = new VetChoice(standing, course, care);
-    mating = new MatingChoice(tested);
+    mating = new MatingChoice(tested, care);
   }
 
   /** What to do now. */
@@ -75,7 +75,7 @@ public final class ActionChoice {
         .action()
         .or(this::closed)
         .or(this::between)
-        .or(() -> passed().isPresent() ? Optional.empty() : vet.uselessDose())
+        .or(this::withoutSemen)
         .or(this::answer)
         .or(mating::onForecast)
         .or(mating::breedOrBook)
@@ -96,6 +96,10 @@ public final class ActionChoice {
                         + " season already, test now."),
                 SeasonAhead.due(care)))
         : Optional.empty();
+  }
+
+  private Optional<Action> withoutSemen() {
+    return passed().isPresent() ? Optional.empty() : mating.withoutSemen();
   }
 
   /** Whether nothing of the season is left to time. */

@@ -12,13 +12,18 @@ import io.github.tiderule.engine.plan.Commitments;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.rules.conclusion.About;
+import io.github.tiderule.rules.conclusion.care.Caution;
+import io.github.tiderule.rules.conclusion.care.SheetFinding;
 import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Says whether it is time to breed, to book, or to decide on a forecast. */
@@ -28,11 +33,13 @@ final class MatingChoice {
   private final Tools tools;
   private final Clock clock;
   private final Planned planned;
+  private final StageRun care;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable OnForecast forecast;
 
-  MatingChoice(Tested tested) {
+  MatingChoice(Tested tested, StageRun care) {
+    this.care = care;
     planned = tested.planned();
     season = planned.season();
     tools = season.tools();
@@ -40,6 +47,30 @@ final class MatingChoice {
     breeding = planned.breeding();
     test = tested.nextTest();
     forecast = tested.forecast();
+  }
+
+  /** Semen that is not to be used comes before any day for it, unless she was bred with it. */
+  Optional<Action> withoutSemen() {
+    boolean given = planned.bred() != null && (breeding == null || !breeding.dosesLeft());
+    List<String> because =
+        Stream.concat(
+                care.ruled(Caution.class)
+                    .filter(ruled -> ruled.conclusion().about() == About.UNUSABLE_DOSE)
+                    .map(ruled -> ruled.rule().id()),
+                care.ruled(SheetFinding.class)
+                    .filter(ruled -> ruled.conclusion().about() == About.UNUSABLE_DOSE)
+                    .map(ruled -> ruled.rule().id()))
+            .distinct()
+            .toList();
+    return given || because.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Action(
+                Now.VET,
+                Sentence.of(
+                    "This dose cannot be used: let a vet judge it, and find another dose or male"
+                        + " before she is inseminated."),
+                because));
   }
 
   /** A decision that cannot wait for a result, where acting is the cheaper mistake. */

@@ -8,7 +8,6 @@ import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
-import io.github.tiderule.rules.fact.semen.Dose;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -61,20 +60,6 @@ final class VetChoice {
     return pastBreeding()
         ? Sentence.of("Have a vet examine her today.")
         : Sentence.of("Have a vet examine her before she is bred.");
-  }
-
-  /** A dose without usable sperm is not planned with, however well a day would suit. */
-  Optional<Action> uselessDose() {
-    @Nullable Dose dose = standing.season().semenPlan().dose();
-    return dose != null && dose.none()
-        ? Optional.of(
-            new Action(
-                Now.VET,
-                Sentence.of(
-                    "This dose cannot be used: none of its sperm are usable. Have it counted again,"
-                        + " or find another dose or male."),
-                grave()))
-        : Optional.empty();
   }
 
   private boolean pastBreeding() {

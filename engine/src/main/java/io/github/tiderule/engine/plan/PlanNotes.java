@@ -4,18 +4,15 @@ import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /** What else there is to know of a plan. */
 final class PlanNotes {
-
-  /** Rules that find a dose below what is asked of one. */
-  private static final Set<String> DOSE_RULES = Set.of("DAY-043", "DAY-044", "DAY-045");
 
   private final SemenPlan semenPlan;
   private final Clock clock;
@@ -46,7 +43,7 @@ final class PlanNotes {
               slots.size(),
               doses));
     }
-    if (reasons.ruled(DayReason.class).anyMatch(ruled -> DOSE_RULES.contains(ruled.rule().id()))) {
+    if (reasons.all(DayReason.class).stream().anyMatch(reason -> reason.about() == About.DOSE)) {
       notes.add(
           Sentence.of(
               "Egg shares count timing alone. How much a dose below the usual least lowers the odds"

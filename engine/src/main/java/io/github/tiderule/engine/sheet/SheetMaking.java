@@ -19,6 +19,7 @@ import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.StageResult.Ruled;
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.conclusion.care.Position;
@@ -37,18 +38,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheet for the day of insemination: the semen's arithmetic and the rules' lines. */
 public final class SheetMaking {
-
-  /** Rules about what one dose holds; what they say belongs on the sheet too. */
-  private static final Set<String> DOSE_RULES =
-      Set.of(
-          "CAR-046", "CAR-047", "CAR-048", "CAR-049", "CAR-116", "CAR-117", "CAR-118", "CAR-119");
 
   private final Season season;
   private final Tools tools;
@@ -170,7 +165,7 @@ public final class SheetMaking {
 
   private static List<Warning> findings(StageRun care) {
     Stream<Ruled<Caution>> ofDoses =
-        care.ruled(Caution.class).filter(ruled -> DOSE_RULES.contains(ruled.rule().id()));
+        care.ruled(Caution.class).filter(ruled -> ruled.conclusion().about() == About.DOSE);
     Stream<Ruled<Caution>> seen =
         care.ruled(SheetFinding.class)
             .map(

@@ -16,13 +16,16 @@ import java.util.function.DoubleUnaryOperator;
  * weeks-of-days}, {@code months-of-days}, {@code hours-of-days}, {@code nmol} (of ng/mL), {@code
  * fahrenheit} (of °C), {@code less-one}, {@code plus-one}, {@code plus-two}, {@code less-half},
  * {@code plus-half}, {@code less-quarter}, {@code plus-quarter}, {@code round} (to the nearest
- * whole number), {@code negative}. Ways of writing: {@code words} (one to twelve, and halves
- * between), {@code level} (as a laboratory prints it), {@code whole}, {@code tenths} (at most one
- * decimal), {@code span} (days as a length of time: {@code half a day}, {@code two weeks}), {@code
- * times} ({@code twice}, {@code 3 times}), {@code part} (one part of so many: {@code half}, {@code
- * a third of}), and a pattern with a bar, {@code one day|# days}, for one and for any other number;
- * {@code capital} begins it with a capital. Without a way of writing a number has at most two
- * decimals.
+ * whole number), {@code rounded} (the same, half up), {@code negative}, {@code round-months} (of
+ * days, thirty to the month), {@code years-of-days} (365 to the year), {@code years-of-months}.
+ * Ways of writing: {@code words} (to twenty, with a half), {@code level} (as a laboratory prints
+ * it), {@code whole}, {@code tenths} (at most one decimal), {@code span} (days as a length of time:
+ * {@code half a day}, {@code two weeks}), {@code times} ({@code twice}, {@code 3 times}), {@code
+ * part} (a share as {@code half}, {@code a third}, {@code a quarter}, {@code a fifth} or {@code a
+ * tenth}; else percent), {@code part-of} (one part of so many: {@code half}, {@code a third of}),
+ * and a pattern with a bar, {@code one day|# days}, for one and for any other number, or with two
+ * bars, for none too; {@code capital} begins it with a capital. Without a way of writing a number
+ * has at most two decimals.
  *
  * <p>{@code of} says that an observation stands behind the noun for it; it changes no number.
  */
@@ -49,18 +52,29 @@ final class NumberForm {
           Map.entry("less-quarter", value -> value - 0.25),
           Map.entry("plus-quarter", value -> value + 0.25),
           Map.entry("round", Math::rint),
+          Map.entry("rounded", value -> Math.floor(value + 0.5)),
+          Map.entry("round-months", days -> days / 30),
+          Map.entry("years-of-days", days -> days / 365),
+          Map.entry("years-of-months", months -> months / 12),
           Map.entry("negative", value -> -value));
 
   private static final List<String> WORDS =
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-          "eleven", "twelve");
+          "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
+          "nineteen", "twenty");
 
-  private static final Map<Double, String> PARTS =
+  private static final Map<Double, String> PARTS_OF =
       Map.of(1.0, "all of", 2.0, "half", 3.0, "a third of", 4.0, "a quarter of");
 
+  private static final Map<Double, String> PARTS =
+      Map.of(0.5, "half", 1.0 / 3, "a third", 0.25, "a quarter", 0.2, "a fifth", 0.1, "a tenth");
+
+  /** Lengths of time are in words to twelve. */
+  private static final double LONGEST_SPAN = 12;
+
   private static final List<String> WAYS =
-      List.of("words", "level", "whole", "tenths", "span", "times", "part", "capital", "of");
+      List.of("words", "level", "whole", "tenths", "span", "times", "part", "part-of", "capital", "of");
 
   private static final String BAR = "|";
 
@@ -87,10 +101,8 @@ final class NumberForm {
     changed = Digits.significant(changed, 12);
     String written = written(changed, forms);
     for (String form : forms) {
-      int bar = form.indexOf(BAR);
-      if (bar >= 0) {
-        String pattern = changed == 1 ? form.substring(0, bar) : form.substring(bar + 1);
-        written = pattern.replace("#", written);
+      if (form.contains(BAR)) {
+        written = pattern(changed, form).replace("#", written);
       }
     }
     return forms.contains("capital")
@@ -103,7 +115,10 @@ final class NumberForm {
       return span(value);
     }
     if (forms.contains("part")) {
-      return PARTS.getOrDefault(value, Digits.grouped(100 / value, 0) + " % of");
+      return part(value);
+    }
+    if (forms.contains("part-of")) {
+      return PARTS_OF.getOrDefault(value, Digits.grouped(100 / value, 0) + " % of");
     }
     if (forms.contains("times")) {
       return value == 2 ? "twice" : number(value, forms) + " times";
@@ -124,13 +139,38 @@ final class NumberForm {
     return Digits.grouped(value, forms.contains("whole") ? 0 : 2);
   }
 
+  /** In words where there are words for it, else in digits. */
   private static String words(double value) {
-    int whole = (int) value;
-    double rest = value - whole;
-    if (whole < 0 || whole >= WORDS.size() || (rest != 0 && (rest != 0.5 || whole == 0))) {
+    int whole = (int) Math.floor(value);
+    if (whole < 0 || whole >= WORDS.size() || (value != whole && value != whole + 0.5)) {
       return Digits.grouped(value, 2);
     }
-    return WORDS.get(whole) + (rest == 0 ? "" : " and a half");
+    if (value == whole) {
+      return WORDS.get(whole);
+    }
+    return whole == 0 ? "half" : WORDS.get(whole) + " and a half";
+  }
+
+  private static String part(double share) {
+    return PARTS.entrySet().stream()
+        .filter(part -> Math.abs(part.getKey() - share) < 1e-9)
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse(Digits.grouped(share * 100, 2) + " %");
+  }
+
+  private static String few(double value) {
+    return value > LONGEST_SPAN ? Digits.grouped(value, 2) : words(value);
+  }
+
+  /** For one and for others, or for none, for one and for others. */
+  private static String pattern(double told, String form) {
+    String[] choices = form.split("\\|", -1);
+    boolean withNone = choices.length > 2;
+    if (withNone && told == 0) {
+      return choices[0];
+    }
+    return choices[told == 1 ? choices.length - 2 : choices.length - 1];
   }
 
   private static String span(double days) {
@@ -141,11 +181,11 @@ final class NumberForm {
       return "a day and a half";
     }
     if (days >= 7 && days % 7 == 0) {
-      return days == 7 ? "a week" : words(days / 7) + " weeks";
+      return days == 7 ? "a week" : few(days / 7) + " weeks";
     }
     if (days * 2 % 1 != 0) {
       return Digits.grouped(days * 24, 2) + " hours";
     }
-    return days == 1 ? "a day" : words(days) + " days";
+    return days == 1 ? "a day" : few(days) + " days";
   }
 }

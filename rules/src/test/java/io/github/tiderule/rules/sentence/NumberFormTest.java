@@ -24,9 +24,10 @@ class NumberFormTest {
         "14; weeks-of-days:words; two",
         "3; words; three",
         "3.5; words; three and a half",
-        "0.5; words; 0.5",
+        "0.5; words; half",
         "2.25; words; 2.25",
-        "13; words; 13",
+        "13; words; thirteen",
+        "21; words; 21",
         "-2; negative:words; two",
         "1.5; plus-half:words; two",
         "3.5; less-half:words; three",
@@ -49,9 +50,9 @@ class NumberFormTest {
         "3; words:times; three times",
         "1.5; times; 1.5 times",
         "3; words:times:capital; Three times",
-        "2; part; half",
-        "3; part; a third of",
-        "2.5; part; 40 % of",
+        "2; part-of; half",
+        "3; part-of; a third of",
+        "2.5; part-of; 40 % of",
         "1; days:of; 0.04"
       },
       delimiter = ';')
@@ -71,5 +72,54 @@ class NumberFormTest {
     assertThat(
         Sentence.of("The scan {:of} shows pups", Part.key("s1")).toString(),
         is("The scan s1 shows pups"));
+  }
+
+
+  private static String written(double value, String forms) {
+    return NumberForm.write(value, List.of(forms.split(":", -1)));
+  }
+
+  @Test
+  void wordsReachTwentyAndKnowHalves() {
+    assertThat(written(8, "words"), is("eight"));
+    assertThat(written(18, "words"), is("eighteen"));
+    assertThat(written(1.5, "words"), is("one and a half"));
+    assertThat(written(0.5, "words"), is("half"));
+    assertThat(written(21, "words"), is("21"));
+    assertThat(written(4.4, "words"), is("4.4"));
+    assertThat(written(-1, "words"), is("-1"));
+  }
+
+  @Test
+  void daysBecomeMonthsAndYearsAsTheyAreSpokenOf() {
+    assertThat(written(135, "round-months:words"), is("four and a half"));
+    assertThat(written(30, "round-months:words:month|# months"), is("month"));
+    assertThat(written(45, "round-months:words:month|# months"), is("one and a half months"));
+    assertThat(written(365, "years-of-days:words:a year|# years"), is("a year"));
+    assertThat(written(18, "years-of-months:words:a year|# years"), is("one and a half years"));
+  }
+
+  @Test
+  void aShareIsAPartWhereThereIsAWordForIt() {
+    assertThat(written(0.2, "part"), is("a fifth"));
+    assertThat(written(0.5, "part"), is("half"));
+    assertThat(written(0.12, "part"), is("12 %"));
+    assertThat(written(0.7, "rest:percent"), is("30"));
+  }
+
+  @Test
+  void aPatternTellsNoneOneAndManyApart() {
+    String often = "less-one:words:at least once|more than once|more than # times";
+    assertThat(written(1, often), is("at least once"));
+    assertThat(written(2, often), is("more than once"));
+    assertThat(written(3, often), is("more than two times"));
+    assertThat(written(2, "words:one hour|# hours:capital"), is("Two hours"));
+  }
+
+  @Test
+  void roundingGoesBeforeWriting() {
+    assertThat(written(63.1, "rounded"), is("63"));
+    assertThat(written(9.5, "rounded:words"), is("ten"));
+    assertThat(written(15.9, "whole"), is("16"));
   }
 }

@@ -1,0 +1,11 @@
+package io.github.tiderule.rules.conclusion;
+
+/** What a caution, a finding or a reason is about, where more hangs on it than its words. */
+public enum About {
+  /** What a dose holds; said on the sheet of the day too, and beside egg shares. */
+  DOSE,
+  /** Semen that is not to be used: nobody is told to inseminate with it. */
+  UNUSABLE_DOSE,
+  /** Anything else. */
+  OTHER
+}
