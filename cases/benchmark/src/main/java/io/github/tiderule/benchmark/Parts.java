@@ -1,9 +1,9 @@
 package io.github.tiderule.benchmark;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Tiderule;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,12 +1,12 @@
 package io.github.tiderule.benchmark;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
-import io.github.tiderule.api.json.AdviceJson;
-import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
+import io.github.tiderule.format.json.AdviceJson;
+import io.github.tiderule.format.json.Layout;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,8 +1,8 @@
 package io.github.tiderule.cases.cohort;
 
-import io.github.tiderule.api.json.Document;
-import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.format.json.Document;
+import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;

@@ -1,10 +1,10 @@
 package io.github.tiderule.cases.corpus;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;

@@ -1,7 +1,7 @@
 package io.github.tiderule.cases.corpus;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.github.tiderule.api.problem.Problem;
+import io.github.tiderule.format.problem.Problem;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;

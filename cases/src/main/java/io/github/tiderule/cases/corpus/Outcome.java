@@ -1,8 +1,8 @@
 package io.github.tiderule.cases.corpus;
 
-import io.github.tiderule.api.problem.Problem;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.format.problem.Problem;
 import java.util.List;
 
 /** What came of a cycle file. */

@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.github.tiderule.api.json.AdviceJson;
-import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.format.json.AdviceJson;
+import io.github.tiderule.format.json.Layout;
 
 /** Answers less what only says that a unit was converted, to be held against each other. */
 public final class UnitWords {

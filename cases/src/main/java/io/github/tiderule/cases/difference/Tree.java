@@ -1,8 +1,8 @@
 package io.github.tiderule.cases.difference;
 
-import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeReader;
-import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.format.node.Node;
+import io.github.tiderule.format.node.NodeReader;
+import io.github.tiderule.format.problem.Problems;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package io.github.tiderule.cases.architecture;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -7,8 +8,12 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.stream.Stream;
 
-/** The arrows: api to engine to rules, and nothing back. */
+/**
+ * The arrows: api to engine to rules, and nothing back; and in api, command to clinic to sheet to
+ * format.
+ */
 @AnalyzeClasses(
     packages = "io.github.tiderule",
     importOptions = ImportOption.DoNotIncludeTests.class)
@@ -17,6 +22,7 @@ class ArchitectureTest {
   private static final String RULES = "io.github.tiderule.rules..";
   private static final String COMPILED_RULES = "io.github.tiderule.rulebase..";
   private static final String ENGINE = "io.github.tiderule.engine..";
+  private static final String FORMAT = "io.github.tiderule.format..";
   private static final String API = "io.github.tiderule.api..";
   private static final String CASES = "io.github.tiderule.cases..";
 
@@ -27,7 +33,7 @@ class ArchitectureTest {
           .resideInAnyPackage(RULES, COMPILED_RULES)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(ENGINE, API, CASES);
+          .resideInAnyPackage(ENGINE, FORMAT, API, CASES);
 
   @ArchTest
   static final ArchRule ENGINE_KNOWS_RULES_ONLY =
@@ -36,7 +42,7 @@ class ArchitectureTest {
           .resideInAPackage(ENGINE)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(API, CASES, COMPILED_RULES);
+          .resideInAnyPackage(FORMAT, API, CASES, COMPILED_RULES);
 
   @ArchTest
   static final ArchRule NOBODY_BUT_CASES_KNOWS_CASES =
@@ -58,10 +64,10 @@ class ArchitectureTest {
           .resideInAnyPackage("org.drools..", "org.kie..");
 
   @ArchTest
-  static final ArchRule ONLY_THE_DOORS_KNOW_JSON =
+  static final ArchRule ONLY_FORMAT_KNOWS_THE_PARSER =
       noClasses()
           .that()
-          .resideOutsideOfPackages(API, CASES)
+          .resideOutsideOfPackages(FORMAT, CASES)
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.fasterxml.jackson..");
@@ -95,6 +101,75 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.slf4j..", "java.util.logging..", "org.apache.logging..");
+
+  private static final String[] SHEET = {
+    "io.github.tiderule.api.words..",
+    "io.github.tiderule.api.report..",
+    "io.github.tiderule.api.picture..",
+    "io.github.tiderule.api.paper..",
+    "io.github.tiderule.api.calendar.."
+  };
+  private static final String[] CLINIC = {
+    "io.github.tiderule.api.record..",
+    "io.github.tiderule.api.access..",
+    "io.github.tiderule.api.service..",
+    "io.github.tiderule.api.page.."
+  };
+  private static final String[] COMMANDS = {
+    "io.github.tiderule.api", "io.github.tiderule.api.command.."
+  };
+
+  /** Whoever takes the library for its JSON gets nothing else with it. */
+  @ArchTest
+  static final ArchRule FORMAT_NEEDS_THE_ENGINE_AND_A_PARSER_ALONE =
+      classes()
+          .that()
+          .resideInAPackage(FORMAT)
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              FORMAT,
+              ENGINE,
+              RULES,
+              "com.fasterxml.jackson.core..",
+              "org.apache.commons.csv..",
+              "org.jspecify.annotations..",
+              "java..");
+
+  @ArchTest
+  static final ArchRule SHEET_KNOWS_NEITHER_RECORD_NOR_COMMAND =
+      noClasses()
+          .that()
+          .resideInAnyPackage(SHEET)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(CLINIC)
+          .orShould()
+          .dependOnClassesThat()
+          .resideInAnyPackage(COMMANDS);
+
+  @ArchTest
+  static final ArchRule CLINIC_KNOWS_NO_COMMAND =
+      noClasses()
+          .that()
+          .resideInAnyPackage(CLINIC)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(COMMANDS);
+
+  /** So that no package of a door stays outside the rules above. */
+  @ArchTest
+  static final ArchRule EVERY_PACKAGE_HAS_ITS_MODULE =
+      classes()
+          .that()
+          .resideInAPackage(API)
+          .should()
+          .resideInAnyPackage(
+              Stream.of(SHEET, CLINIC, COMMANDS).flatMap(Stream::of).toArray(String[]::new));
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_FORMAT_MAKE_NO_CIRCLE =
+      slices().matching("io.github.tiderule.format.(**)").should().beFreeOfCycles();
 
   private static final String RECORD = "io.github.tiderule.api.record..";
   private static final String ACCESS = "io.github.tiderule.api.access..";

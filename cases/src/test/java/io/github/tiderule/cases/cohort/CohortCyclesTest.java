@@ -5,9 +5,9 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.instanceOf;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 

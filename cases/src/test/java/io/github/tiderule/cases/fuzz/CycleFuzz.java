@@ -2,11 +2,11 @@ package io.github.tiderule.cases.fuzz;
 
 import com.code_intelligence.jazzer.junit.DictionaryFile;
 import com.code_intelligence.jazzer.junit.FuzzTest;
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
-import io.github.tiderule.api.json.Layout;
-import io.github.tiderule.api.json.ProblemsJson;
 import io.github.tiderule.api.report.RefusalReport;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
+import io.github.tiderule.format.json.Layout;
+import io.github.tiderule.format.json.ProblemsJson;
 
 /** Any bytes as a cycle file: advice that holds together, or a refusal with its reasons. */
 class CycleFuzz {

@@ -2,11 +2,11 @@ package io.github.tiderule.cases.fuzz;
 
 import com.code_intelligence.jazzer.junit.DictionaryFile;
 import com.code_intelligence.jazzer.junit.FuzzTest;
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
-import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeText;
-import io.github.tiderule.api.problem.Problem;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
+import io.github.tiderule.format.node.Node;
+import io.github.tiderule.format.node.NodeText;
+import io.github.tiderule.format.problem.Problem;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Matcher;

@@ -5,10 +5,10 @@ import static org.hamcrest.Matchers.is;
 
 import com.code_intelligence.jazzer.junit.DictionaryFile;
 import com.code_intelligence.jazzer.junit.FuzzTest;
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Tiderule;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
 import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.OverlayFault;
 import io.github.tiderule.rules.parameter.OverlayReader;

@@ -4,11 +4,11 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
-import io.github.tiderule.api.node.Characters;
-import io.github.tiderule.api.node.Node;
-import io.github.tiderule.api.node.NodeReader;
-import io.github.tiderule.api.problem.Problem;
-import io.github.tiderule.api.problem.Problems;
+import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.format.node.Node;
+import io.github.tiderule.format.node.NodeReader;
+import io.github.tiderule.format.problem.Problem;
+import io.github.tiderule.format.problem.Problems;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

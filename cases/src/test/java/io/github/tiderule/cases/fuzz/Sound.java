@@ -3,8 +3,6 @@ package io.github.tiderule.cases.fuzz;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 
-import io.github.tiderule.api.json.AdviceJson;
-import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Tiderule;
@@ -18,6 +16,8 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Patterns;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.format.json.AdviceJson;
+import io.github.tiderule.format.json.Layout;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Arrays;

@@ -4,12 +4,12 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
-import io.github.tiderule.api.json.AdviceJson;
-import io.github.tiderule.api.json.Layout;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Tiderule;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
+import io.github.tiderule.format.json.AdviceJson;
+import io.github.tiderule.format.json.Layout;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

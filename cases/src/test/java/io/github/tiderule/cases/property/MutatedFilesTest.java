@@ -2,10 +2,10 @@ package io.github.tiderule.cases.property;
 
 import static org.junit.jupiter.api.Assertions.fail;
 
-import io.github.tiderule.api.cycle.CycleFile;
-import io.github.tiderule.api.cycle.Reading;
 import io.github.tiderule.cases.corpus.CaseFolder;
 import io.github.tiderule.cases.corpus.Corpus;
+import io.github.tiderule.format.cycle.CycleFile;
+import io.github.tiderule.format.cycle.Reading;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;

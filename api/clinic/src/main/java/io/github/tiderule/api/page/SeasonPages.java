@@ -1,0 +1,277 @@
+package io.github.tiderule.api.page;
+
+import io.github.tiderule.api.page.form.ObservationForm;
+import io.github.tiderule.api.page.form.SeasonForm;
+import io.github.tiderule.api.page.form.Typed;
+import io.github.tiderule.api.page.frame.Forms;
+import io.github.tiderule.api.page.frame.Frame;
+import io.github.tiderule.api.page.frame.Templates;
+import io.github.tiderule.api.page.frame.Who;
+import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.page.plan.Observed;
+import io.github.tiderule.api.page.plan.PlanView;
+import io.github.tiderule.api.page.plan.Remembered;
+import io.github.tiderule.api.page.plan.Seasons;
+import io.github.tiderule.api.page.plan.Signatures;
+import io.github.tiderule.api.page.plan.Standing;
+import io.github.tiderule.api.record.Change;
+import io.github.tiderule.api.record.Entry;
+import io.github.tiderule.api.record.Female;
+import io.github.tiderule.api.record.GivenAdvice;
+import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.service.Known;
+import io.github.tiderule.api.service.Recording;
+import io.github.tiderule.api.service.http.Answer;
+import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Refusal;
+import io.github.tiderule.api.service.http.Route;
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.format.json.AdviceJson;
+import io.github.tiderule.format.json.Layout;
+import io.github.tiderule.format.node.Node;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** A season: its plan, what was entered, and the first form to enter more. */
+public final class SeasonPages {
+
+  static final String ONE = "/seasons/{cycle}";
+  private static final String NEW = "/females/{female}/seasons/new";
+  private static final int UNFIT = 422;
+  private static final int SEE_OTHER = 303;
+
+  private SeasonPages() {}
+
+  /**
+   * The page of a season.
+   *
+   * @param kept whether the answer shown is kept
+   * @param everKept whether any is
+   * @param undo the entry that can be undone at once; absent where none was just made
+   * @param progesterone the form for today's value, with what is remembered of the last one
+   * @param lastUnit the unit of the last value; absent where there was none
+   */
+  public record Shown(
+      Frame frame,
+      Who who,
+      PlanView plan,
+      boolean kept,
+      boolean everKept,
+      List<Signatures.Signed> reviews,
+      @Nullable Undo undo,
+      List<Observed> entries,
+      Typed progesterone,
+      @Nullable String lastUnit,
+      List<String> kinds) {
+
+    /** The number of the last entry about an observation. */
+    public int numberOf(String observation) {
+      return entries.stream()
+          .filter(one -> one.id().equals(observation))
+          .mapToInt(Observed::number)
+          .findFirst()
+          .orElse(0);
+    }
+  }
+
+  /** An entry that was just made. */
+  public record Undo(String observation, int number, boolean corrected) {}
+
+  /** The form of a season. */
+  public record Form(Frame frame, String action, String back, String name, Typed typed) {}
+
+  static List<Route> all() {
+    return List.of(
+        Route.page(Route.Method.GET, NEW, Route.Need.WRITER, SeasonPages::blank),
+        Route.page(Route.Method.POST, NEW, Route.Need.WRITER, SeasonPages::add),
+        Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, SeasonPages::show),
+        Route.page(Route.Method.GET, ONE + "/edit", Route.Need.WRITER, SeasonPages::edit),
+        Route.page(Route.Method.POST, ONE + "/edit", Route.Need.WRITER, SeasonPages::change),
+        Route.page(Route.Method.POST, ONE + "/plan", Route.Need.WRITER, SeasonPages::keep));
+  }
+
+  /** What the record holds of the season of the path. */
+  static Standing.Held held(Call call) {
+    return call.read(
+        ledger -> {
+          Known.Season season = new Known(call, ledger).season();
+          return Standing.Held.of(ledger, season.female(), season.cycle());
+        });
+  }
+
+  private static Answer show(Call call) {
+    Standing.Held held = held(call);
+    Standing standing = Standing.of(held, call.now(), call.environment().reason());
+    return call.read(ledger -> Templates.page("season", shown(call, ledger, held, standing)));
+  }
+
+  private static Shown shown(Call call, Ledger ledger, Standing.Held held, Standing standing) {
+    Who who = Who.of(call, held.female(), held.cycle());
+    Frame frame = Frame.of(call, who.name());
+    GivenAdvice kept = standing.kept();
+    Remembered remembered = Remembered.of(standing.current());
+    return new Shown(
+        frame,
+        who,
+        PlanView.of(standing.answered(), standing.before(), frame.texts(), frame.words()),
+        kept != null,
+        !held.latest().isEmpty(),
+        new Signatures(ledger, frame.words(), who.zone())
+            .beside(who.season(), kept == null ? null : kept.key()),
+        undo(call, ledger, who),
+        Observed.all(standing.current(), standing.told(), frame.texts(), frame.words()),
+        remembered.form(),
+        remembered.unit(),
+        ObservationForm.KINDS);
+  }
+
+  private static @Nullable Undo undo(Call call, Ledger ledger, Who who) {
+    String named = call.query("entry").orElse("");
+    List<Entry> history = ledger.entries().history(who.season(), named);
+    if (history.isEmpty() || !who.mayEnter()) {
+      return null;
+    }
+    Entry last = history.get(history.size() - 1);
+    return last.change() == Change.RETRACTED
+        ? null
+        : new Undo(named, last.number(), last.change() == Change.CORRECTED);
+  }
+
+  /** Works the answer out and keeps it, as what people were told. */
+  private static void keepPlan(Call call, Function<Ledger, Known.@Nullable Season> find) {
+    Standing.Held held =
+        call.read(
+            ledger -> {
+              Known.Season season = find.apply(ledger);
+              return season == null
+                  ? null
+                  : Standing.Held.of(ledger, season.female(), season.cycle());
+            });
+    if (held == null) {
+      return;
+    }
+    Standing standing = Standing.of(held, call.now(), call.environment().reason());
+    if (standing.kept() != null) {
+      return;
+    }
+    call.change(
+        ledger -> {
+          Recording.of(call, ledger)
+              .keep(
+                  new Known.Season(held.female(), held.cycle()),
+                  standing.file(),
+                  standing.told().advice(),
+                  AdviceJson.text(standing.told().advice(), Layout.ONE_LINE));
+          return Answer.done();
+        });
+  }
+
+  private static Answer keep(Call call) {
+    keepPlan(call, ledger -> new Known(call, ledger).season());
+    return Answer.seeOther("/seasons/" + call.part("cycle") + "?done=kept");
+  }
+
+  private static Answer blank(Call call) {
+    return call.read(
+        ledger -> {
+          Known known = new Known(call, ledger);
+          Female female = known.female();
+          known.mustEnter(female);
+          Typed typed = Typed.nothing();
+          Seasons seasons = Seasons.of(ledger, female);
+          if (seasons.last() != null) {
+            typed.fill("zone", Documents.zone(seasons.last()).getId());
+          }
+          return form(call, 200, female, null, typed);
+        });
+  }
+
+  private static Answer form(
+      Call call, int status, Female female, @Nullable String season, Typed typed) {
+    Frame frame = Frame.of(call, "");
+    String path = season == null ? "/females/" + female.key() : "/seasons/" + season;
+    return Templates.page(
+        status,
+        "season-form",
+        new Form(
+            frame.titled(season == null ? "season.new" : "season.edit"),
+            season == null ? path + "/seasons/new" : path + "/edit",
+            path,
+            Documents.name(female, frame.texts()),
+            typed));
+  }
+
+  private static Answer add(Call call) {
+    Typed typed = Typed.of(call.form());
+    Texts texts = Frame.of(call, "").texts();
+    return Forms.save(
+        call,
+        typed,
+        ledger -> {
+          Female female = new Known(call, ledger).female();
+          Node.Members said = SeasonForm.read(typed, null, texts);
+          return said == null
+              ? null
+              : Answer.seeOther(
+                  "/seasons/"
+                      + Recording.of(call, ledger).addSeason(female, said, null).key()
+                      + "?done=season");
+        },
+        ledger -> form(call, UNFIT, new Known(call, ledger).female(), null, typed));
+  }
+
+  private static Answer edit(Call call) {
+    return call.read(
+        ledger -> {
+          Known.Season season = new Known(call, ledger).seasonToEnter();
+          Typed typed =
+              SeasonForm.filled(Documents.of(season.cycle().document()))
+                  .fill("was", Integer.toString(season.cycle().version()));
+          return form(call, 200, season.female(), season.cycle().key(), typed);
+        });
+  }
+
+  private static Answer change(Call call) {
+    Typed typed = Typed.of(call.form());
+    Texts texts = Frame.of(call, "").texts();
+    Answer answer =
+        Forms.save(
+            call,
+            typed,
+            ledger -> {
+              Known.Season season = new Known(call, ledger).season();
+              Node.Members was = Documents.of(season.cycle().document());
+              Node.Members said = SeasonForm.read(typed, was, texts);
+              if (said == null) {
+                return null;
+              }
+              Forms.mustMatch(typed, season.cycle().version());
+              Recording.of(call, ledger).changeSeason(season, said, season.cycle().asOf());
+              return Answer.seeOther("/seasons/" + season.cycle().key() + "?done=changed");
+            },
+            ledger -> {
+              Known.Season season = new Known(call, ledger).season();
+              return form(call, UNFIT, season.female(), season.cycle().key(), typed);
+            });
+    keepPlanAfter(call, answer);
+    return answer;
+  }
+
+  /** Keeps the new plan when a form was saved; what was saved stands whether or not it can be. */
+  static void keepPlanAfter(Call call, Answer answer) {
+    keepPlanAfter(call, answer, ledger -> new Known(call, ledger).season());
+  }
+
+  /** The same for a season that the path does not name. */
+  static void keepPlanAfter(
+      Call call, Answer answer, Function<Ledger, Known.@Nullable Season> find) {
+    if (answer.status() == SEE_OTHER) {
+      try {
+        keepPlan(call, find);
+      } catch (Refusal e) {
+        // too much at once: the page works it out when it is looked at
+      }
+    }
+  }
+}

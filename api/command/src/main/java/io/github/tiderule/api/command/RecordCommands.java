@@ -1,0 +1,203 @@
+package io.github.tiderule.api.command;
+
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
+import io.github.tiderule.api.command.stream.Engine;
+import io.github.tiderule.api.command.stream.ExitStatus;
+import io.github.tiderule.api.command.stream.Fault;
+import io.github.tiderule.api.command.stream.Given;
+import io.github.tiderule.api.command.stream.InputLines;
+import io.github.tiderule.api.command.stream.Output;
+import io.github.tiderule.api.command.stream.Streams;
+import io.github.tiderule.api.record.store.Address;
+import io.github.tiderule.api.record.store.Backup;
+import io.github.tiderule.api.record.store.Store;
+import io.github.tiderule.api.record.store.Transfer;
+import io.github.tiderule.api.report.RefusalReport;
+import io.github.tiderule.format.cycle.CycleFile;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ParseResult;
+
+/** The commands on the record: which one, and where the record is. */
+final class RecordCommands {
+
+  /** Something is not as the command needs it; the message is for people. */
+  static final class Unusable extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Unusable(String message) {
+      super(message);
+    }
+  }
+
+  private final Streams streams;
+  private final Supplier<Engine> engine;
+
+  RecordCommands(Streams streams, Supplier<Engine> engine) {
+    this.streams = streams;
+    this.engine = engine;
+  }
+
+  /**
+   * @throws IOException if what it prints cannot be written
+   */
+  int run(String command, ParseResult parsed) throws IOException {
+    try {
+      Address address = Address.of(RecordSpecs.data(parsed));
+      if (command.equals(RecordSpecs.SERVE)) {
+        return new ServeCommand(streams, engine).run(address, parsed);
+      }
+      try (Store store = open(address)) {
+        return run(command, parsed, store, address);
+      }
+    } catch (Unusable | IllegalArgumentException e) {
+      new Output(streams.err()).print(e.getMessage() + "\n");
+      return ExitStatus.REFUSED;
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  /**
+   * @throws Unusable if it cannot be opened
+   */
+  static Store open(Address address) {
+    try {
+      return Store.open(address);
+    } catch (RuntimeException e) {
+      Throwable first = e;
+      while (first.getCause() != null) {
+        first = first.getCause();
+      }
+      throw new Unusable(
+          "The record at " + address.words() + " cannot be opened: " + Fault.words(first) + ".");
+    }
+  }
+
+  private int run(String command, ParseResult parsed, Store store, Address address)
+      throws IOException {
+    Instant now = Instant.now();
+    return switch (command) {
+      case RecordSpecs.BACKUP -> {
+        Path file = Path.of(parsed.matchedPositionalValue(0, ""));
+        Backup.write(store, file);
+        yield done("The record at " + address.words() + " is now also in " + file + ".");
+      }
+      case RecordSpecs.RESTORE -> {
+        Path file = Path.of(parsed.matchedPositionalValue(0, ""));
+        int rows = Backup.restore(file, store);
+        yield done(
+            "The record at " + address.words() + " has " + rows + " rows from " + file + ".");
+      }
+      case RecordSpecs.EXPORT -> export(store, parsed);
+      case RecordSpecs.IMPORT -> takeIn(store, parsed, now);
+      case Specs.ACCURACY ->
+          new AccuracyCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON))
+              .run(store, user(store, parsed), now);
+      case RecordSpecs.USERS -> new UsersCommand(streams).run(store, parsed, now);
+      default -> throw new IllegalStateException("no such command: " + command);
+    };
+  }
+
+  private int done(String words) throws IOException {
+    new Output(streams.err()).print(words + "\n");
+    return ExitStatus.DONE;
+  }
+
+  private static @Nullable Person user(Store store, ParseResult parsed) {
+    if (!parsed.hasMatchedOption(RecordSpecs.USER)) {
+      return null;
+    }
+    String name = parsed.matchedOptionValue(RecordSpecs.USER, "");
+    return store
+        .read(ledger -> People.of(ledger).named(name))
+        .orElseThrow(() -> new Unusable("There is no user \"" + name + "\"."));
+  }
+
+  private int export(Store store, ParseResult parsed) throws IOException {
+    Person user = user(store, parsed);
+    OutputStream out = new BufferedOutputStream(streams.out());
+    int without =
+        Transfer.export(
+            store,
+            user == null ? null : user.key(),
+            line -> {
+              try {
+                out.write((line + "\n").getBytes(StandardCharsets.UTF_8));
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    out.flush();
+    return without == 0
+        ? ExitStatus.DONE
+        : done(without + " without a season are in no cycle file; a backup has them.");
+  }
+
+  private int takeIn(Store store, ParseResult parsed, Instant now) throws IOException {
+    Given file = new Given(parsed.matchedPositionalValue(0, Given.STANDARD_INPUT));
+    Person user = user(store, parsed);
+    boolean hasUsers = !store.read(ledger -> People.of(ledger).all()).isEmpty();
+    if (user == null && hasUsers) {
+      throw new Unusable("Say with " + RecordSpecs.USER + " whose females they are.");
+    }
+    Person owner = user == null ? store.change(ledger -> People.of(ledger).local(now)) : user;
+    try (InputStream in = file.open(streams)) {
+      return takeIn(store, owner, new InputLines(in, CycleFile.MOST_BYTES), now);
+    } catch (Given.Unreadable e) {
+      throw new Unusable(file.words() + " cannot be read.");
+    }
+  }
+
+  private int takeIn(Store store, Person owner, InputLines lines, Instant now) throws IOException {
+    int number = 0;
+    int added = 0;
+    int there = 0;
+    int refused = 0;
+    for (byte[] line = lines.next(); line != null; line = lines.next()) {
+      number++;
+      if (new String(line, StandardCharsets.UTF_8).isBlank()) {
+        continue;
+      }
+      Transfer.Outcome outcome = Transfer.take(store, owner.key(), line, now);
+      if (outcome instanceof Transfer.Outcome.Refused bad) {
+        refused++;
+        new Output(streams.err()).print(RefusalReport.text("line " + number, bad.problems()));
+      } else if (outcome instanceof Transfer.Outcome.There same) {
+        there++;
+        tell(number, same.differing());
+      } else if (outcome instanceof Transfer.Outcome.Added more) {
+        added++;
+        tell(number, more.differing());
+      }
+    }
+    done(
+        String.join(
+                ", ", List.of(added + " taken in", there + " there already", refused + " refused"))
+            + ".");
+    return refused == 0 ? ExitStatus.DONE : ExitStatus.SOME_REFUSED;
+  }
+
+  /** Nothing on file is overwritten by an import; so a person must know what it says otherwise. */
+  private void tell(int line, List<String> differing) throws IOException {
+    if (!differing.isEmpty()) {
+      new Output(streams.err())
+          .print(
+              "line "
+                  + line
+                  + ": the record does not say the same at "
+                  + String.join(", ", differing)
+                  + ", and stays as it is.\n");
+    }
+  }
+}

@@ -1,0 +1,297 @@
+package io.github.tiderule.format.json;
+
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.course.DayProbability;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
+import io.github.tiderule.engine.advice.reasoning.Stamp;
+import java.util.List;
+
+/**
+ * Advice as a JSON document, schema {@code tiderule/advice/1}.
+ *
+ * <p>Shares and probabilities have four decimals, hours one, concentrations two. The same advice
+ * gives the same text to the last character.
+ */
+public final class AdviceJson {
+
+  /** The name and version of the document. */
+  public static final String SCHEMA = "tiderule/advice/1";
+
+  private static final int SHARE_DECIMALS = 4;
+  private static final int HOUR_DECIMALS = 1;
+  private static final int CONCENTRATION_DECIMALS = 2;
+
+  private final Document json;
+
+  private AdviceJson(Document json) {
+    this.json = json;
+  }
+
+  /**
+   * The document, with a line feed at its end.
+   *
+   * @throws IllegalArgumentException if a number of the advice is not finite
+   */
+  public static String text(Advice advice, Layout layout) {
+    return Document.text(layout, json -> new AdviceJson(json).advice(advice));
+  }
+
+  private void advice(Advice advice) {
+    json.text("schema", SCHEMA)
+        .object("stamp", advice.stamp(), this::stamp)
+        .instant("asOf", advice.asOf())
+        .instant("validUntil", advice.validUntil())
+        .text("femaleId", advice.femaleId())
+        .object(
+            "action",
+            advice.action(),
+            action ->
+                json.word("now", action.now())
+                    .text("headline", action.headline())
+                    .texts("because", action.because()))
+        .object("lhPeak", advice.lhPeak(), peak -> PregnancyJson.quantiles(json, peak))
+        .object("ovulation", advice.ovulation(), this::ovulation)
+        .objects("breedingDays", advice.breedingDays(), this::breedingDay)
+        .object("plan", advice.plan(), this::plan)
+        .object(
+            "nextTest",
+            advice.nextTest(),
+            test ->
+                json.text("kind", test.kind())
+                    .instant("at", test.at())
+                    .instant("resultAt", test.resultAt())
+                    .figure("gain", test.gain(), SHARE_DECIMALS)
+                    .texts("because", test.because())
+                    .texts("also", test.also()))
+        .text("noTestBecause", advice.noTestBecause())
+        .object("bred", advice.bred(), this::bred)
+        .object("whelping", advice.whelping(), this::whelping);
+    PregnancyJson.write(json, advice);
+    talk(advice);
+    reasoning(advice);
+    SheetJson sheet = new SheetJson(json);
+    if (advice.insemination() != null) {
+      json.object("insemination", advice.insemination(), sheet::sheet);
+    }
+    if (advice.beforeSeason() != null) {
+      json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    }
+  }
+
+  private void stamp(Stamp stamp) {
+    json.text("engine", stamp.engine()).text("rules", stamp.rules());
+    LocalProtocol overlay = stamp.overlay();
+    if (overlay != null) {
+      json.object("overlay", overlay, this::overlay);
+    }
+  }
+
+  private void overlay(LocalProtocol overlay) {
+    json.text("name", overlay.name())
+        .text("hash", overlay.hash())
+        .objects(
+            "changes",
+            overlay.changes(),
+            change ->
+                json.text("parameter", change.parameter())
+                    .exact("usual", change.usual())
+                    .exact("local", change.local())
+                    .text("unit", change.unit())
+                    .text("reason", change.reason())
+                    .text("by", change.by())
+                    .day("since", change.since()));
+  }
+
+  private void talk(Advice advice) {
+    json.objects(
+            "questions",
+            advice.questions(),
+            query ->
+                json.text("about", query.about())
+                    .text("text", query.text())
+                    .objects(
+                        "readings",
+                        query.readings(),
+                        reading ->
+                            json.text("unit", reading.unit()).text("meaning", reading.meaning())))
+        .objects(
+            "cautions",
+            advice.cautions(),
+            caution ->
+                json.text("level", caution.level())
+                    .text("text", caution.text())
+                    .text("rule", caution.rule())
+                    .texts("sources", caution.sources()));
+  }
+
+  private void reasoning(Advice advice) {
+    json.objects(
+            "influence",
+            advice.influence(),
+            influence ->
+                json.text("observation", influence.observation())
+                    .figure("ovulationShiftHours", influence.ovulationShiftHours(), HOUR_DECIMALS)
+                    .figure("widthChangeHours", influence.widthChangeHours(), HOUR_DECIMALS)
+                    .figure("oddProbability", influence.oddProbability(), SHARE_DECIMALS))
+        .objects(
+            "wouldChange",
+            advice.wouldChange(),
+            change ->
+                json.text("ifThen", change.ifThen())
+                    .text("observation", change.observation())
+                    .figure("below", change.below(), CONCENTRATION_DECIMALS)
+                    .figure("above", change.above(), CONCENTRATION_DECIMALS)
+                    .instants("plan", change.plan()))
+        .objects(
+            "trace",
+            advice.trace(),
+            line ->
+                json.whole("seq", line.seq())
+                    .text("stage", line.stage())
+                    .text("rule", line.rule())
+                    .text("title", line.title())
+                    .texts("matched", line.matched())
+                    .texts("concluded", line.concluded())
+                    .texts("sources", line.sources()))
+        .objects(
+            "notFired",
+            advice.notFired(),
+            rule ->
+                json.text("rule", rule.rule())
+                    .text("title", rule.title())
+                    .text("missing", rule.missing()))
+        .objects("disagreements", advice.disagreements(), this::disagreement)
+        .objects(
+            "observationNotes",
+            advice.observationNotes(),
+            note ->
+                json.text("observation", note.observation())
+                    .text("use", note.use())
+                    .text("text", note.text())
+                    .text("rule", note.rule())
+                    .texts("sources", note.sources()));
+  }
+
+  private void disagreement(Disagreement disagreement) {
+    json.text("about", disagreement.about())
+        .objects(
+            "positions",
+            disagreement.positions(),
+            position ->
+                json.text("rule", position.rule())
+                    .text("text", position.text())
+                    .texts("sources", position.sources()))
+        .text("leansTo", disagreement.leansTo())
+        .text("why", disagreement.why());
+  }
+
+  private void ovulation(Ovulation ovulation) {
+    json.instant("median", ovulation.median())
+        .instant("p05", ovulation.p05())
+        .instant("p25", ovulation.p25())
+        .instant("p75", ovulation.p75())
+        .instant("p95", ovulation.p95())
+        .flag("confirmed", ovulation.confirmed());
+    byDay(ovulation.byDay());
+    json.figure("noOvulationProbability", ovulation.noOvulationProbability(), SHARE_DECIMALS)
+        .object(
+            "patterns",
+            ovulation.patterns(),
+            patterns ->
+                json.figure("ordinary", patterns.ordinary(), SHARE_DECIMALS)
+                    .figure("plateau", patterns.plateau(), SHARE_DECIMALS)
+                    .figure("noOvulation", patterns.noOvulation(), SHARE_DECIMALS));
+  }
+
+  private void byDay(List<DayProbability> days) {
+    json.objects(
+        "byDay",
+        days,
+        day -> json.day("day", day.day()).figure("probability", day.probability(), SHARE_DECIMALS));
+  }
+
+  private void eggShare(EggShare share) {
+    json.object(
+        "eggShare",
+        share,
+        eggs ->
+            json.figure("mean", eggs.mean(), SHARE_DECIMALS)
+                .figure("p10", eggs.p10(), SHARE_DECIMALS));
+  }
+
+  private void breedingDay(BreedingDay day) {
+    json.whole("rank", day.rank())
+        .day("day", day.day())
+        .instant("from", day.from())
+        .instant("to", day.to())
+        .word("verdict", day.verdict());
+    eggShare(day.eggShare());
+    json.objects(
+        "reasons",
+        day.reasons(),
+        reason ->
+            json.text("rule", reason.rule())
+                .text("effect", reason.effect())
+                .text("text", reason.text())
+                .texts("sources", reason.sources())
+                .texts("observations", reason.observations()));
+  }
+
+  private void plan(Plan plan) {
+    json.instants("at", plan.at());
+    eggShare(plan.eggShare());
+    json.instant("orderBy", plan.orderBy())
+        .texts("becauseOf", plan.becauseOf())
+        .objects(
+            "alternatives",
+            plan.alternatives(),
+            alternative -> {
+              json.instants("at", alternative.at());
+              eggShare(alternative.eggShare());
+              json.text("note", alternative.note());
+            })
+        .objects(
+            "commitments",
+            plan.commitments(),
+            commitment ->
+                json.text("kind", commitment.kind())
+                    .instant("by", commitment.by())
+                    .instant("for", commitment.forTime())
+                    .text("text", commitment.text()))
+        .object("forecast", plan.forecast(), this::forecast)
+        .texts("notes", plan.notes());
+  }
+
+  private void forecast(OnForecast forecast) {
+    json.instant("decideBy", forecast.decideBy())
+        .instant("resultAt", forecast.resultAt())
+        .figure("acting", forecast.acting(), SHARE_DECIMALS)
+        .figure("waiting", forecast.waiting(), SHARE_DECIMALS)
+        .figure("actingLoses", forecast.actingLoses(), SHARE_DECIMALS)
+        .figure("waitingLoses", forecast.waitingLoses(), SHARE_DECIMALS)
+        .text("cheaperMistake", forecast.cheaperMistake())
+        .text("text", forecast.text());
+  }
+
+  private void bred(Bred bred) {
+    json.whole("count", bred.count());
+    eggShare(bred.eggShare());
+    json.figure("another", bred.another(), SHARE_DECIMALS).text("text", bred.text());
+  }
+
+  private void whelping(Whelping whelping) {
+    json.instant("median", whelping.median())
+        .instant("p05", whelping.p05())
+        .instant("p95", whelping.p95());
+    byDay(whelping.byDay());
+    json.text("countedFrom", whelping.countedFrom()).texts("notes", whelping.notes());
+  }
+}

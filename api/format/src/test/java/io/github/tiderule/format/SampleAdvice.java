@@ -1,0 +1,235 @@
+package io.github.tiderule.format;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.Verdict;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.course.DayProbability;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Patterns;
+import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.Influence;
+import io.github.tiderule.engine.advice.reasoning.NotFired;
+import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/** Advice made by hand, to test writers with. Invented; no engine gave it. */
+public final class SampleAdvice {
+
+  private SampleAdvice() {}
+
+  private static OffsetDateTime at(String day, String clock) {
+    return OffsetDateTime.parse("2027-" + day + "T" + clock + ":00+01:00");
+  }
+
+  private static Stamp stamp() {
+    return new Stamp("0.1.0", "sha256:" + "0123456789abcdef".repeat(4));
+  }
+
+  /** Advice with something in every field. */
+  public static Advice full() {
+    return new Advice(
+        stamp(),
+        at("01-12", "18:30"),
+        at("01-13", "18:30"),
+        "juniper",
+        new Action(
+            Action.Now.BOOK,
+            "Order the semen tonight and breed her on Thursday and Friday.",
+            List.of("PLN-001")),
+        new Quantiles(
+            at("01-10", "12:00"),
+            at("01-09", "12:00"),
+            at("01-10", "02:00"),
+            at("01-10", "20:00"),
+            at("01-11", "12:00")),
+        new Ovulation(
+            at("01-12", "14:20"),
+            at("01-11", "06:10"),
+            at("01-12", "02:00"),
+            at("01-13", "01:00"),
+            at("01-13", "20:40"),
+            false,
+            List.of(
+                new DayProbability(LocalDate.parse("2027-01-11"), 0.21),
+                new DayProbability(LocalDate.parse("2027-01-12"), 0.46),
+                new DayProbability(LocalDate.parse("2027-01-13"), 0.29)),
+            0.04,
+            new Patterns(0.9, 0.06, 0.04)),
+        days(),
+        new Plan(
+            List.of(at("01-14", "10:00"), at("01-15", "10:00")),
+            new EggShare(0.9, 0.78),
+            at("01-13", "14:00"),
+            List.of("BRD-014"),
+            List.of(
+                new Plan.Alternative(
+                    List.of(at("01-15", "10:00")),
+                    new EggShare(0.8649999, 0.75),
+                    "One journey less.")),
+            List.of(
+                new Commitment(
+                    "order",
+                    at("01-13", "14:00"),
+                    at("01-14", "10:00"),
+                    "Order the semen for Thu 14 Jan")),
+            new OnForecast(
+                at("01-13", "14:00"),
+                at("01-13", "16:00"),
+                0.9,
+                0.85,
+                0.02,
+                0.07,
+                "act",
+                "The result would come after this is due."),
+            List.of("Egg shares count timing alone.")),
+        new NextTest(
+            "progesterone", at("01-13", "08:00"), at("01-13", "16:00"), 0.041, List.of("NXT-003")),
+        null,
+        new Bred(1, new EggShare(0.3, 0.1), 0.6, "The plan adds 60 in 100 to that."),
+        new Whelping(
+            at("03-16", "14:00"),
+            at("03-12", "14:00"),
+            at("03-20", "14:00"),
+            List.of(new DayProbability(LocalDate.parse("2027-03-16"), 0.19))),
+        null,
+        null,
+        null,
+        List.of(
+            new Query(
+                "p1",
+                "In which unit is p1 (2.1)?",
+                List.of(
+                    new Query.Reading("ng/mL", "would be 2.1 ng/mL (6.68 nmol/L)"),
+                    new Query.Reading("nmol/L", "would be 0.66 ng/mL (2.1 nmol/L)")))),
+        List.of(
+            new Warning("care", "Never force a mating.", "SAF-009", List.of("common-practice")),
+            new Warning("vet", "She is unwell: see a vet today.", "SAF-002", List.of())),
+        List.of(new Influence("p1", -9.54, -31.02, 0.013), new Influence("l1", 0.2, -0.1, 0.71)),
+        List.of(
+            new Change(
+                "If the next progesterone is below 3.1 ng/mL, breed a day later.",
+                "next",
+                3.1,
+                null,
+                List.of(at("01-15", "10:00"), at("01-16", "10:00")))),
+        List.of(
+            new TraceLine(
+                1,
+                "reading",
+                "RDG-004",
+                "A value below the range is a limit",
+                List.of("p1"),
+                List.of("p1 is taken as a limit"),
+                List.of("common-practice")),
+            new TraceLine(
+                2,
+                "findings",
+                "P4-021",
+                "First rise",
+                List.of("p1", "l1"),
+                List.of("first rise before p1"),
+                List.of("kutzler-2003"))),
+        List.of(new NotFired("P4-030", "Proven rise", "a later value on the same method")),
+        List.of(
+            new Disagreement(
+                "when thawed semen should meet the eggs",
+                List.of(
+                    new Disagreement.Position(
+                        "CAR-060", "Two and three days after ovulation", List.of("reynaud-2005")),
+                    new Disagreement.Position(
+                        "CAR-061", "About a day later", List.of("steckler-2013"))),
+                "Between the two",
+                "nobody has compared them")),
+        List.of(
+            new ObservationNote(
+                "p1",
+                "converted",
+                "p1 is reported as 2.1 nmol/L",
+                "RDG-058",
+                List.of("unit-definition")),
+            new ObservationNote(
+                "p1",
+                "discounted",
+                "p1 travelled warm and may read low",
+                "RDG-022",
+                List.of("common-practice"))),
+        SampleSheet.insemination(),
+        SampleSheet.beforeSeason());
+  }
+
+  private static List<BreedingDay> days() {
+    return List.of(
+        new BreedingDay(
+            1,
+            LocalDate.parse("2027-01-14"),
+            at("01-14", "08:00"),
+            at("01-14", "12:00"),
+            Verdict.RECOMMENDED,
+            new EggShare(0.82, 0.66),
+            List.of(
+                new Reason(
+                    "BRD-014",
+                    "supports",
+                    "Her eggs are ripe from about then.",
+                    List.of("reynaud-2005"),
+                    List.of("p1")),
+                new Reason("BRD-020", "opposes", "It is early.", List.of(), List.of()))),
+        new BreedingDay(
+            2,
+            LocalDate.parse("2027-01-18"),
+            at("01-18", "20:00"),
+            at("01-19", "00:00"),
+            Verdict.AVOID,
+            new EggShare(0.0004, 0),
+            List.of(
+                new Reason(
+                    "BRD-030",
+                    "vetoes",
+                    "The cervix has closed.",
+                    List.of("tsutsui-2009"),
+                    List.of()))));
+  }
+
+  /** Advice where nothing can be said. */
+  public static Advice empty() {
+    return new Advice(
+        stamp(),
+        at("01-12", "18:30"),
+        at("01-13", "18:30"),
+        null,
+        new Action(Action.Now.ANSWER, "Answer the questions first.", List.of()),
+        null,
+        null,
+        List.of(),
+        null,
+        null,
+        null,
+        null,
+        null,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+}

@@ -1,0 +1,58 @@
+package io.github.tiderule.format;
+
+import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.DosesMade;
+import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.SemenTemperature;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/** A sheet and the checks before a season, made by hand, with something in every field. */
+public final class SampleSheet {
+
+  private SampleSheet() {}
+
+  private static InseminationSheet.Line line(String part, String text, boolean veterinaryAct) {
+    return new InseminationSheet.Line(
+        part, text, veterinaryAct, "CAR-900", List.of("common-practice"));
+  }
+
+  static InseminationSheet insemination() {
+    return new InseminationSheet(
+        OffsetDateTime.parse("2027-01-14T10:00:00+01:00"),
+        "chilled",
+        "vaginal",
+        List.of(new Amount("sperm, counted here", "10 mL × 7.2 million/mL", 72, 72, "million")),
+        new Amount("usable sperm", "all in hand", 40, 72, "million"),
+        List.of(
+            new DosesMade("transcervical", 100, 150, 0, 0, 0, 0, 28, 3),
+            new DosesMade("vaginal", 200, 400, 0, 1, 0, 0, 128, null)),
+        new Amount("extender to add", "4 mL wanted − 2.5 mL in hand", 1.5, 1.5, "mL"),
+        new SemenTemperature(5.0, 4.0, 6.0, -15.0, "The semen is at 5 °C."),
+        List.of(new Warning("care", "It arrived warm", "CAR-901", List.of("common-practice"))),
+        List.of(line("same-day", "Tell the sender today", true)),
+        LocalDate.parse("2027-01-16"),
+        List.of(line("before", "Two people check it", false)),
+        List.of(line("volume", "One school: 5 mL", false)),
+        List.of("Not known yet: normal forms."));
+  }
+
+  static BeforeSeason beforeSeason() {
+    return new BeforeSeason(
+        new BeforeSeason.NextSeason(
+            LocalDate.parse("2027-07-10"),
+            LocalDate.parse("2027-06-19"),
+            LocalDate.parse("2027-08-02"),
+            3,
+            184,
+            "From the median of her 3 intervals."),
+        List.of(
+            new BeforeSeason.Check(
+                "female", "due", true, "Test her", "CAR-902", List.of("common-practice")),
+            new BeforeSeason.Check(
+                "stud", "done", false, "Tested", "CAR-903", List.of("common-practice"))));
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.format.cycle;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.format.problem;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.api;
+
+import org.jspecify.annotations.NullMarked;

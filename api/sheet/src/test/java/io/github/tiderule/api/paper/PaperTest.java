@@ -1,0 +1,246 @@
+package io.github.tiderule.api.paper;
+
+import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.greaterThanOrEqualTo;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.oneOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.tiderule.api.report.InventedAdvice;
+import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.Reasoning;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.format.Seasons;
+import io.github.tiderule.format.Seasons.Season;
+import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.rules.fact.Female;
+import io.github.tiderule.rules.fact.observation.Observation;
+import java.io.IOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class PaperTest {
+
+  private static final Season DENSE =
+      Seasons.resource("/io/github/tiderule/api/picture/dense-season.json");
+
+  private static byte[] sheet(Season season, PaperSize paper) {
+    return BreederSheet.pdf(season.cycle(), season.reasoning(), paper);
+  }
+
+  private static byte[] summary(Season season, PaperSize paper) {
+    return ReferralSummary.pdf(
+        season.cycle(), season.reasoning(), Seasons.engine().rules().sources(), paper);
+  }
+
+  private static String text(PDDocument document) throws IOException {
+    return flat(new PDFTextStripper().getText(document));
+  }
+
+  /** Without spaces: where a line breaks is not the question. */
+  private static String flat(String words) {
+    return words.replaceAll("\\s+", "");
+  }
+
+  private static PaperSize paper(int number) {
+    return number % 2 == 0 ? PaperSize.A4 : PaperSize.LETTER;
+  }
+
+  @Test
+  void theBreedersSheetIsOnePageAndSaysWhatToDo() throws IOException {
+    List<Season> seasons = Seasons.many();
+    assertThat(seasons.size(), greaterThan(40));
+    for (Season season : seasons) {
+      try (PDDocument letter = Loader.loadPDF(sheet(season, PaperSize.LETTER))) {
+        assertThat(season.name(), letter.getNumberOfPages(), is(1));
+      }
+      try (PDDocument document = Loader.loadPDF(sheet(season, PaperSize.A4))) {
+        assertThat(season.name(), document.getNumberOfPages(), is(1));
+        String text = text(document);
+        assertThat(
+            season.name(),
+            text,
+            containsString(
+                flat(
+                    new KeyNames(season.cycle())
+                        .in(season.reasoning().advice().action().headline()))));
+        assertThat(season.name(), text, containsString(flat("When to call a vet")));
+        assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
+        season.reasoning().advice().cautions().stream()
+            .filter(caution -> !caution.level().equals("care"))
+            .forEach(
+                caution ->
+                    assertThat(
+                        season.name(),
+                        text,
+                        containsString(flat(new KeyNames(season.cycle()).in(caution.text())))));
+      }
+    }
+  }
+
+  @Test
+  void theSummaryIsThreePagesAtMostAndCitesEverySource() throws IOException {
+    List<Season> seasons = Seasons.many();
+    for (int i = 0; i < seasons.size(); i++) {
+      Season season = seasons.get(i);
+      try (PDDocument document = Loader.loadPDF(summary(season, paper(i + 1)))) {
+        assertThat(season.name(), document.getNumberOfPages(), is(oneOf(2, 3)));
+        String text = text(document);
+        for (TraceLine line : season.reasoning().advice().trace()) {
+          for (String key : new TreeSet<>(line.sources())) {
+            assertThat(season.name(), text, containsString(flat(key + ":")));
+          }
+        }
+        assertThat(
+            season.name(), text, containsString(flat(season.reasoning().advice().stamp().rules())));
+        assertThat(season.name(), text, containsString("History"));
+        for (Observation observation : season.cycle().observations()) {
+          // the series is its legend: a key in the trace stands in it with what it is
+          assertThat(
+              season.name(),
+              text.contains(flat(observation.id())) || text.contains(flat("earlier rows: see")),
+              is(true));
+        }
+      }
+    }
+  }
+
+  /** Whatever the plan says, the sheet for the day is a page of its own and leaves no step out. */
+  @Test
+  void theSheetForTheDayIsOnePageWithEveryStep() throws IOException {
+    List<Season> seasons =
+        Seasons.many().stream()
+            .filter(season -> DaySheet.isIn(season.reasoning().advice()))
+            .toList();
+    assertThat(seasons.size(), greaterThan(5));
+    for (Season season : seasons) {
+      Advice advice = season.reasoning().advice();
+      for (PaperSize paper : PaperSize.values()) {
+        try (PDDocument document = Loader.loadPDF(DaySheet.pdf(season.cycle(), advice, paper))) {
+          assertThat(season.name(), document.getNumberOfPages(), is(1));
+          String text = text(document);
+          Objects.requireNonNull(advice.insemination())
+              .steps()
+              .forEach(
+                  step ->
+                      assertThat(
+                          season.name(),
+                          text,
+                          containsString(flat(new KeyNames(season.cycle()).in(step.text())))));
+          assertThat(season.name(), text, containsString(flat("When to call a vet")));
+          assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
+        }
+      }
+    }
+  }
+
+  @Test
+  void withoutAnInseminationThereIsNoSheetForTheDay() {
+    Season without =
+        Seasons.many().stream()
+            .filter(season -> !DaySheet.isIn(season.reasoning().advice()))
+            .findFirst()
+            .orElseThrow();
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> DaySheet.pdf(without.cycle(), without.reasoning().advice(), PaperSize.A4));
+  }
+
+  @Test
+  void aDenseSeasonIsCutAndSaysSo() throws IOException {
+    try (PDDocument document = Loader.loadPDF(summary(DENSE, PaperSize.LETTER))) {
+      assertThat(document.getNumberOfPages(), is(3));
+      String text = text(document);
+      assertThat(text, containsString(flat("Fern <i> & Жучка Δ (invented)")));
+      assertThat(text, containsString(flat("earlier rows: see the whole trace on the screen")));
+    }
+  }
+
+  @Test
+  void itHasTitleLanguageTagsAndItsFont() throws IOException {
+    for (byte[] pdf : List.of(sheet(DENSE, PaperSize.A4), summary(DENSE, PaperSize.A4))) {
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        assertThat(document.getDocumentCatalog().getLanguage(), is("en"));
+        assertThat(
+            document.getDocumentInformation().getTitle(), containsString("Fern <i> & Жучка Δ"));
+        assertThat(document.getDocumentCatalog().getMarkInfo().isMarked(), is(true));
+        assertThat(document.getDocumentCatalog().getStructureTreeRoot(), is(notNullValue()));
+        for (PDPage page : document.getPages()) {
+          for (COSName name : page.getResources().getFontNames()) {
+            PDFont font = page.getResources().getFont(name);
+            assertThat(font.getName(), font.isEmbedded(), is(true));
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void bothSheetsOfPaperHaveTheirSize() throws IOException {
+    try (PDDocument a4 = Loader.loadPDF(sheet(DENSE, PaperSize.A4));
+        PDDocument letter = Loader.loadPDF(sheet(DENSE, PaperSize.LETTER))) {
+      assertThat(Math.round(a4.getPage(0).getMediaBox().getHeight()), is(842));
+      assertThat(Math.round(letter.getPage(0).getMediaBox().getWidth()), is(612));
+    }
+  }
+
+  /** A name that the reader of files would refuse, and one that it takes. */
+  @Test
+  void aNameCanNeitherActNorBeMarkup() throws IOException {
+    String unsafe = "Ju\u001b[31mno\u202Egnp\u0007\u2028";
+    String markup = "</title><b onclick='x'>&amp;\"";
+    CycleRecord named = named(DENSE.cycle(), unsafe + markup);
+    byte[] pdf = BreederSheet.pdf(named, DENSE.reasoning(), PaperSize.A4);
+    byte[] referral =
+        ReferralSummary.pdf(
+            named, DENSE.reasoning(), Seasons.engine().rules().sources(), PaperSize.A4);
+    for (byte[] paper : List.of(pdf, referral)) {
+      try (PDDocument document = Loader.loadPDF(paper)) {
+        String text = text(document);
+        assertThat(text, containsString(flat(markup)));
+        assertThat(text.codePoints().allMatch(Characters::isSafe), is(true));
+        String title = document.getDocumentInformation().getTitle();
+        assertThat(title, title.codePoints().allMatch(Characters::isSafe), is(true));
+      }
+    }
+  }
+
+  private static CycleRecord named(CycleRecord cycle, String name) {
+    return new CycleRecord(
+        cycle.asOf(),
+        cycle.zone(),
+        new Female(name, name, name, null, null, null, null, null),
+        cycle.earlierCycles(),
+        cycle.treatments(),
+        cycle.firstBlood(),
+        cycle.observations(),
+        cycle.semenPlan(),
+        cycle.laboratory());
+  }
+
+  /** Whatever an answer says, in whatever letters, the sheet is made and fits. */
+  @Test
+  void hostileAnswersFitToo() throws IOException {
+    for (int seed = 1; seed <= 6; seed++) {
+      Reasoning invented = Reasoning.of(InventedAdvice.of(seed));
+      byte[] pdf = BreederSheet.pdf(DENSE.cycle(), invented, PaperSize.A4);
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        assertThat("seed " + seed, document.getNumberOfPages(), is(1));
+        assertThat(text(document).length(), greaterThanOrEqualTo(20));
+      }
+    }
+  }
+}

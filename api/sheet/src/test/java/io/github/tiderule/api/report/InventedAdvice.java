@@ -1,0 +1,367 @@
+package io.github.tiderule.api.report;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.BreedingDay;
+import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.DosesMade;
+import io.github.tiderule.engine.advice.EggShare;
+import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.OnForecast;
+import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.Reason;
+import io.github.tiderule.engine.advice.SemenTemperature;
+import io.github.tiderule.engine.advice.Verdict;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.engine.advice.course.Caesarean;
+import io.github.tiderule.engine.advice.course.DayProbability;
+import io.github.tiderule.engine.advice.course.Happened;
+import io.github.tiderule.engine.advice.course.LookBack;
+import io.github.tiderule.engine.advice.course.Milestone;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.Patterns;
+import io.github.tiderule.engine.advice.course.Pregnancy;
+import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.RedFlag;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.Disagreement;
+import io.github.tiderule.engine.advice.reasoning.Influence;
+import io.github.tiderule.engine.advice.reasoning.NotFired;
+import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Advice drawn at random, with texts that are long, empty, wide or hostile. It obeys the types and
+ * nothing else; the same seed gives the same advice.
+ */
+public final class InventedAdvice {
+
+  private static final List<String> WORDS =
+      List.of(
+          "she",
+          "progesterone",
+          "ovulation",
+          "a",
+          "p1",
+          "6.1 ng/mL",
+          "\u001b[31mred",
+          "\u202Ereversed",
+          "two\nlines",
+          "tab\there",
+          "犬の繁殖",
+          "cafe\u0301",
+          "\uD83D\uDC15",
+          "\uD800",
+          "–",
+          "w".repeat(200));
+
+  private final Random random;
+
+  private InventedAdvice(long seed) {
+    this.random = new Random(seed);
+  }
+
+  /** Advice of a seed. */
+  public static Advice of(long seed) {
+    return new InventedAdvice(seed).advice();
+  }
+
+  private String text() {
+    StringBuilder text = new StringBuilder();
+    int count = random.nextInt(30);
+    for (int i = 0; i < count; i++) {
+      text.append(i == 0 ? "" : " ").append(WORDS.get(random.nextInt(WORDS.size())));
+    }
+    return text.toString();
+  }
+
+  private double share() {
+    return switch (random.nextInt(5)) {
+      case 0 -> 0;
+      case 1 -> 1;
+      case 2 -> random.nextDouble() / 1000;
+      default -> random.nextDouble();
+    };
+  }
+
+  private double number() {
+    return random.nextGaussian() * Math.pow(10, random.nextInt(5));
+  }
+
+  private OffsetDateTime at() {
+    return OffsetDateTime.parse("2027-01-01T00:00:00+01:00").plusMinutes(random.nextInt(60_000));
+  }
+
+  private <T> List<T> some(Supplier<T> one) {
+    return Stream.generate(one).limit(random.nextInt(5)).toList();
+  }
+
+  private <T> @Nullable T perhaps(Supplier<T> one) {
+    return random.nextInt(4) == 0 ? null : one.get();
+  }
+
+  private <E> E oneOf(List<E> all) {
+    return all.get(random.nextInt(all.size()));
+  }
+
+  private EggShare eggs() {
+    return new EggShare(share(), share());
+  }
+
+  private List<OffsetDateTime> times() {
+    return Stream.generate(this::at).limit(1 + random.nextInt(4)).sorted().toList();
+  }
+
+  private DayProbability dayProbability() {
+    return new DayProbability(at().toLocalDate(), share());
+  }
+
+  private BreedingDay breedingDay() {
+    OffsetDateTime from = at();
+    return new BreedingDay(
+        1 + random.nextInt(500),
+        from.toLocalDate(),
+        from,
+        from.plusHours(random.nextInt(30)),
+        oneOf(List.of(Verdict.values())),
+        eggs(),
+        some(
+            () ->
+                new Reason(
+                    text(),
+                    oneOf(List.of("supports", "opposes", "vetoes")),
+                    text(),
+                    some(this::text),
+                    some(this::text))));
+  }
+
+  private Ovulation ovulation() {
+    return new Ovulation(
+        at(),
+        at(),
+        at(),
+        at(),
+        at(),
+        random.nextBoolean(),
+        some(this::dayProbability),
+        share(),
+        new Patterns(share(), share(), share()));
+  }
+
+  private Plan plan() {
+    return new Plan(
+        times(),
+        eggs(),
+        perhaps(this::at),
+        some(this::text),
+        some(() -> new Plan.Alternative(times(), eggs(), text())),
+        some(() -> new Commitment(oneOf(List.of("order", "book", "leave")), at(), at(), text())),
+        perhaps(
+            () ->
+                new OnForecast(
+                    at(),
+                    at(),
+                    share(),
+                    share(),
+                    share(),
+                    share(),
+                    oneOf(List.of("act", "wait")),
+                    text())),
+        some(this::text));
+  }
+
+  private Advice advice() {
+    List<BreedingDay> days = Stream.generate(this::breedingDay).limit(random.nextInt(20)).toList();
+    return new Advice(
+        new Stamp("0.1.0-" + "x".repeat(random.nextInt(90)), "sha256:" + "ab".repeat(32)),
+        at(),
+        at(),
+        perhaps(this::text),
+        new Action(oneOf(List.of(Action.Now.values())), text(), some(this::text)),
+        perhaps(() -> new Quantiles(at(), at(), at(), at(), at())),
+        perhaps(this::ovulation),
+        days,
+        perhaps(this::plan),
+        perhaps(
+            () ->
+                new NextTest(
+                    oneOf(List.of("progesterone", "lh", "cytology")),
+                    at(),
+                    at(),
+                    number() / 100,
+                    some(this::text))),
+        perhaps(this::text),
+        perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), text())),
+        perhaps(
+            () ->
+                new Whelping(
+                    at(),
+                    at(),
+                    at(),
+                    some(this::dayProbability),
+                    oneOf(List.of("ovulation", "dioestrus")),
+                    some(this::text))),
+        perhaps(
+            () -> new Pregnancy(some(this::milestone), some(this::redFlag), some(this::happened))),
+        perhaps(() -> new Caesarean(some(this::caesareanDay), text())),
+        perhaps(this::lookBack),
+        some(() -> new Query(text(), text(), some(() -> new Query.Reading(text(), text())))),
+        some(
+            () ->
+                new Warning(
+                    oneOf(List.of("stop", "vet", "care")), text(), text(), some(this::text))),
+        some(() -> new Influence(oneOf(List.of("p1", "l1", text())), number(), number(), share())),
+        some(() -> new Change(text(), text(), perhaps(this::share), null, some(this::at))),
+        some(
+            () ->
+                new TraceLine(
+                    1 + random.nextInt(999),
+                    oneOf(List.of("reading", "findings", "timeline", "days", "next", "care")),
+                    text(),
+                    text(),
+                    some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
+                    some(this::text),
+                    some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
+        some(() -> new NotFired(text(), text(), text())),
+        some(() -> new Disagreement(text(), List.of(position(), position()), text(), text())),
+        some(
+            () ->
+                new ObservationNote(
+                    text(),
+                    oneOf(List.of("held", "discounted", "converted", "set-aside")),
+                    text(),
+                    text(),
+                    some(this::text))),
+        perhaps(this::sheet),
+        perhaps(this::beforeSeason));
+  }
+
+  private InseminationSheet sheet() {
+    return new InseminationSheet(
+        perhaps(this::at),
+        oneOf(List.of("fresh", "chilled", "frozen")),
+        oneOf(List.of("vaginal", "transcervical")),
+        some(this::amount),
+        perhaps(this::amount),
+        some(
+            () ->
+                new DosesMade(
+                    oneOf(List.of("vaginal", "transcervical")),
+                    share() * 200,
+                    share() * 400,
+                    random.nextInt(3),
+                    3 + random.nextInt(9),
+                    random.nextInt(2),
+                    2 + random.nextInt(9),
+                    share() * 100,
+                    perhaps(() -> random.nextInt(100)))),
+        perhaps(this::amount),
+        perhaps(() -> new SemenTemperature(share(), share(), share(), share(), text())),
+        some(() -> new Warning("care", text(), text(), some(this::text))),
+        some(this::sheetLine),
+        perhaps(() -> at().toLocalDate()),
+        some(this::sheetLine),
+        some(this::sheetLine),
+        some(this::text));
+  }
+
+  private Amount amount() {
+    double least = share() * 1e6;
+    return new Amount(text(), text(), least, least * (1 + share()), "million");
+  }
+
+  private InseminationSheet.Line sheetLine() {
+    return new InseminationSheet.Line(
+        "before", text(), random.nextBoolean(), text(), some(this::text));
+  }
+
+  private BeforeSeason beforeSeason() {
+    return new BeforeSeason(
+        perhaps(
+            () ->
+                new BeforeSeason.NextSeason(
+                    at().toLocalDate(),
+                    at().toLocalDate(),
+                    at().toLocalDate(),
+                    random.nextInt(9),
+                    share() * 400,
+                    text())),
+        some(
+            () ->
+                new BeforeSeason.Check(
+                    oneOf(List.of("female", "stud", "both")),
+                    oneOf(List.of("due", "ask", "done")),
+                    random.nextBoolean(),
+                    text(),
+                    text(),
+                    some(this::text))));
+  }
+
+  private Happened happened() {
+    return new Happened(
+        oneOf(List.of("breeding", "scan", "radiograph", "first-pup", "whelped")),
+        at().toLocalDate(),
+        random.nextInt(80),
+        text(),
+        perhaps(this::text));
+  }
+
+  private Milestone milestone() {
+    return new Milestone(
+        oneOf(List.of("scan", "radiograph", "weighing")),
+        at(),
+        at(),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private RedFlag redFlag() {
+    return new RedFlag(
+        oneOf(List.of("pregnancy", "whelping", "after-whelping")),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private Caesarean.Day caesareanDay() {
+    return new Caesarean.Day(
+        at().toLocalDate(),
+        59 + random.nextInt(8),
+        share(),
+        share(),
+        oneOf(List.of("avoid", "edge", "possible", "preferred", "late")),
+        text(),
+        text(),
+        some(this::text));
+  }
+
+  private LookBack lookBack() {
+    return new LookBack(
+        at().toLocalDate(),
+        at(),
+        at(),
+        at(),
+        number(),
+        random.nextBoolean(),
+        new Quantiles(at(), at(), at(), at(), at()),
+        text());
+  }
+
+  private Disagreement.Position position() {
+    return new Disagreement.Position(text(), text(), some(this::text));
+  }
+}

@@ -1,5 +1,0 @@
-/** Reading a cycle file into the engine's input, or refusing it with all its problems at once. */
-@NullMarked
-package io.github.tiderule.api.cycle;
-
-import org.jspecify.annotations.NullMarked;

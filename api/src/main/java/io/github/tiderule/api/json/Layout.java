@@ -1,9 +1,0 @@
-package io.github.tiderule.api.json;
-
-/** How a document is laid out. */
-public enum Layout {
-  /** Two spaces a level, for people. */
-  INDENTED,
-  /** One line, for streams of documents. */
-  ONE_LINE
-}

@@ -1,8 +1,0 @@
-/**
- * Reads a laboratory's table of progesterone values into observations of a season. What is not
- * written is never guessed: neither unit nor order of day and month nor hour.
- */
-@NullMarked
-package io.github.tiderule.api.laboratoryfile;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,7 +1,0 @@
-/**
- * A JSON document read strictly into a tree, and typed access that notes every problem on the way.
- */
-@NullMarked
-package io.github.tiderule.api.node;
-
-import org.jspecify.annotations.NullMarked;

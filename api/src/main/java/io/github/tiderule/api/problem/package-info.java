@@ -1,5 +1,0 @@
-/** What is wrong with a document: where, under which stable code, and what it may have meant. */
-@NullMarked
-package io.github.tiderule.api.problem;
-
-import org.jspecify.annotations.NullMarked;

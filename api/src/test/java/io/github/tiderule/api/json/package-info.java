@@ -1,4 +1,0 @@
-@NullMarked
-package io.github.tiderule.api.json;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,0 @@
-@NullMarked
-package io.github.tiderule.api.node;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,0 @@
-@NullMarked
-package io.github.tiderule.api.problem;
-
-import org.jspecify.annotations.NullMarked;
