@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.not;
 import io.github.tiderule.rules.conclusion.Finding;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,25 +29,39 @@ class RenamedRulesTest {
   private static final RuleBase RULES = RuleBase.load();
   private static final RuleTexts TEXTS = RuleTexts.load();
 
+  /** Compiling takes longest, so that a stage is compiled again only with another text. */
+  private static final Map<List<String>, KieBase> COMPILED = new HashMap<>();
+
   /** The rule base compiled anew, its packages renamed, files and rules in reverse. */
   private static RuleBase remade(UnaryOperator<String> change) {
     return RULES.compiledAs(stage -> compiled(stage, change));
   }
 
   private static KieBase compiled(Stage stage, UnaryOperator<String> change) {
+    return COMPILED.computeIfAbsent(texts(stage, change), texts -> compiled(stage, texts));
+  }
+
+  private static List<String> texts(Stage stage, UnaryOperator<String> change) {
+    List<String> texts = new ArrayList<>();
+    new TreeMap<>(TEXTS.files())
+        .forEach(
+            (file, text) -> {
+              if (file.startsWith(stage.word() + "/")) {
+                texts.add(change.apply(reversed(text)));
+              }
+            });
+    Collections.reverse(texts);
+    return texts;
+  }
+
+  private static KieBase compiled(Stage stage, List<String> texts) {
     KieServices services = KieServices.get();
     KieFileSystem files = services.newKieFileSystem();
     files.generateAndWritePomXML(services.newReleaseId("renamed", stage.word(), "1"));
-    List<Map.Entry<String, String>> texts =
-        new ArrayList<>(new TreeMap<>(TEXTS.files()).entrySet());
-    Collections.reverse(texts);
     int number = 0;
-    for (Map.Entry<String, String> text : texts) {
-      if (text.getKey().startsWith(stage.word() + "/")) {
-        number++;
-        files.write(
-            "src/main/resources/zz/r" + number + ".drl", change.apply(reversed(text.getValue())));
-      }
+    for (String text : texts) {
+      number++;
+      files.write("src/main/resources/zz/r" + number + ".drl", text);
     }
     KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
     assertThat(builder.getResults().getMessages(Message.Level.ERROR), is(empty()));

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
@@ -49,6 +50,28 @@ class DependencyListTest {
     Map<String, String> resolved = resolved();
     resolved.values().removeIf(String::isEmpty);
     assertThat(libraries("## What comes with it"), is(resolved));
+  }
+
+  /** What only compiles rules, and the like, comes back by whatever way a library finds. */
+  @Test
+  void nothingKeptOutIsThere() throws IOException {
+    List<Row> keptOut = rows("## What is kept out, and why");
+    assertThat(keptOut, is(not(empty())));
+    assertThat(keptOut.stream().filter(row -> row.why().isBlank()).toList(), is(empty()));
+    Set<String> resolved = resolved().keySet();
+    assertThat(
+        keptOut.stream()
+            .map(Row::library)
+            .filter(name -> resolved.stream().anyMatch(library -> isMeant(name, library)))
+            .toList(),
+        is(empty()));
+  }
+
+  /** Whether a name that may end in {@code *} stands for a library. */
+  private static boolean isMeant(String name, String library) {
+    return name.endsWith("*")
+        ? library.startsWith(name.substring(0, name.length() - 1))
+        : library.equals(name);
   }
 
   static boolean billWasMade() {
