@@ -35,7 +35,11 @@ class PosteriorTest {
     List<Observation> drawn = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
       drawn.add(
-          Progesterone.of(values[i], Unit.NG_PER_ML).drawn(at(2 * i)).withId("p" + i).method(Method.CLIA).laboratory("A"));
+          Progesterone.of(values[i], Unit.NG_PER_ML)
+              .drawn(at(2 * i))
+              .withId("p" + i)
+              .method(Method.CLIA)
+              .laboratory("A"));
     }
     return CycleRecord.on(at(2 * values.length - 1), ZoneId.of("UTC"))
         .firstBlood(FirstBlood.seen(LocalDate.of(2027, 2, 23)))

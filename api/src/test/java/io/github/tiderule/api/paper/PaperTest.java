@@ -221,10 +221,7 @@ class PaperTest {
   }
 
   private static CycleRecord named(CycleRecord cycle, String name) {
-    return cycle
-        .toBuilder()
-        .female(Female.unknown().id(name).name(name).breed(name))
-        .build();
+    return cycle.toBuilder().female(Female.unknown().id(name).name(name).breed(name)).build();
   }
 
   /** Whatever an answer says, in whatever letters, the sheet is made and fits. */

@@ -24,7 +24,8 @@ enum Row {
   FROZEN_ONE(Semen.FROZEN, Route.TRANSCERVICAL, 1),
   FROZEN_TWO(Semen.FROZEN, Route.TRANSCERVICAL, 2);
 
-  private static final Dose GOOD = Dose.unknown().totalSperm(5e8).progressivelyMotilePercent(75).normalPercent(80);
+  private static final Dose GOOD =
+      Dose.unknown().totalSperm(5e8).progressivelyMotilePercent(75).normalPercent(80);
   private static final OrderTerms COURIER =
       OrderTerms.unknown().cutOff(LocalTime.of(14, 0)).transitHours(22);
 
