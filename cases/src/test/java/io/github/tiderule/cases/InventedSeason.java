@@ -1,10 +1,7 @@
 package io.github.tiderule.cases;
 
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.LhTest;
@@ -67,19 +64,11 @@ public final class InventedSeason {
   /** A progesterone value. */
   public InventedSeason progesterone(double day, double value, Unit unit) {
     observations.add(
-        new Progesterone(
-            "p" + (observations.size() + 1),
-            day(day),
-            null,
-            value,
-            null,
-            unit,
-            method,
-            laboratory,
-            null,
-            null,
-            List.of(),
-            null));
+        Progesterone.of(value, unit)
+            .drawn(day(day))
+            .withId("p" + (observations.size() + 1))
+            .method(method)
+            .laboratory(laboratory));
     return this;
   }
 
@@ -98,15 +87,10 @@ public final class InventedSeason {
 
   /** The record as it stands some days after first blood. */
   public CycleRecord asOf(double day) {
-    return new CycleRecord(
-        day(day),
-        ZoneId.of("UTC"),
-        Female.unknown(),
-        List.of(),
-        List.of(),
-        new FirstBlood(FIRST_BLOOD, Certainty.SEEN),
-        observations,
-        semenPlan,
-        LaboratoryHours.unknown());
+    return CycleRecord.on(day(day), ZoneId.of("UTC"))
+        .firstBlood(FirstBlood.seen(FIRST_BLOOD))
+        .addAll(observations)
+        .semen(semenPlan)
+        .build();
   }
 }

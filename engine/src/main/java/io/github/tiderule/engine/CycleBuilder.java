@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CycleBuilder {
 
-  private final Instant asOf;
+  private Instant asOf;
   private final ZoneId zone;
   private final List<EarlierCycle> earlierCycles = new ArrayList<>();
   private final List<Treatment> treatments = new ArrayList<>();
@@ -40,6 +40,26 @@ public final class CycleBuilder {
   CycleBuilder(Instant asOf, ZoneId zone) {
     this.asOf = asOf;
     this.zone = zone;
+  }
+
+  CycleBuilder(CycleRecord known) {
+    this(known.asOf(), known.zone());
+    earlierCycles.addAll(known.earlierCycles());
+    treatments.addAll(known.treatments());
+    observations.addAll(known.observations());
+    female = known.female();
+    firstBlood = known.firstBlood();
+    semenPlan = known.semenPlan();
+    laboratory = known.laboratory();
+    outcome = known.outcome();
+    insemination = known.insemination();
+    background = known.background();
+  }
+
+  /** Another moment the advice is for. */
+  public CycleBuilder asOf(Instant moment) {
+    asOf = moment;
+    return this;
   }
 
   /** The female. */

@@ -118,19 +118,7 @@ public record CycleRecord(
    * @throws CycleRefused if the plan holds what no plan can hold
    */
   public CycleRecord with(SemenPlan other) {
-    return new CycleRecord(
-        asOf,
-        zone,
-        female,
-        earlierCycles,
-        treatments,
-        firstBlood,
-        observations,
-        other,
-        laboratory,
-        outcome,
-        insemination,
-        background);
+    return toBuilder().semen(other).build();
   }
 
   /**
@@ -139,19 +127,12 @@ public record CycleRecord(
    * @throws CycleRefused if something in it cannot be of a season at that moment
    */
   public CycleRecord asOf(Instant moment) {
-    return new CycleRecord(
-        moment,
-        zone,
-        female,
-        earlierCycles,
-        treatments,
-        firstBlood,
-        observations,
-        semenPlan,
-        laboratory,
-        outcome,
-        insemination,
-        background);
+    return toBuilder().asOf(moment).build();
+  }
+
+  /** A builder that holds all that is known here, to be changed and built again. */
+  public CycleBuilder toBuilder() {
+    return new CycleBuilder(this);
   }
 
   /**

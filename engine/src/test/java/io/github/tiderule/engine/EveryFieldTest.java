@@ -174,7 +174,8 @@ class EveryFieldTest {
               .map(one -> one.field().replaceAll("\\[\\d+]", "[]"))
               .toList();
       boolean told =
-          fields.contains(list) || (broken.value().equals("a null") && fields.contains(list + "[]"));
+          fields.contains(list)
+              || (broken.value().equals("a null") && fields.contains(list + "[]"));
       return told ? Optional.empty() : Optional.of(what + fields);
     }
   }

@@ -8,20 +8,16 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThan;
 
 import io.github.tiderule.engine.advice.course.Ovulation;
-import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
-import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -39,30 +35,16 @@ class PosteriorTest {
     List<Observation> drawn = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
       drawn.add(
-          new Progesterone(
-              "p" + i,
-              at(2 * i),
-              null,
-              values[i],
-              null,
-              Unit.NG_PER_ML,
-              Method.CLIA,
-              "A",
-              null,
-              null,
-              List.of(),
-              null));
+          Progesterone.of(values[i], Unit.NG_PER_ML)
+              .drawn(at(2 * i))
+              .withId("p" + i)
+              .method(Method.CLIA)
+              .laboratory("A"));
     }
-    return new CycleRecord(
-        at(2 * values.length - 1),
-        ZoneOffset.UTC,
-        Female.unknown(),
-        List.of(),
-        List.of(),
-        new FirstBlood(LocalDate.of(2027, 2, 23), Certainty.SEEN),
-        drawn,
-        SemenPlan.naturalUnlimited(),
-        LaboratoryHours.unknown());
+    return CycleRecord.on(at(2 * values.length - 1), ZoneId.of("UTC"))
+        .firstBlood(FirstBlood.seen(LocalDate.of(2027, 2, 23)))
+        .addAll(drawn)
+        .build();
   }
 
   private static Instant at(double days) {
@@ -135,16 +117,7 @@ class PosteriorTest {
   @Test
   void whereNothingIsKnownNothingIsDrawn() {
     CycleRecord blank =
-        new CycleRecord(
-            FIRST,
-            ZoneOffset.UTC,
-            Female.unknown(),
-            List.of(),
-            List.of(),
-            new FirstBlood(null, Certainty.UNKNOWN),
-            List.of(),
-            SemenPlan.naturalUnlimited(),
-            LaboratoryHours.unknown());
+        CycleRecord.on(FIRST, ZoneId.of("UTC")).firstBlood(FirstBlood.unknown()).build();
     assertThat(TIDERULE.reason(blank).posterior(), is(Optional.empty()));
   }
 

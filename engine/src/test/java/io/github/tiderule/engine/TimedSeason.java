@@ -77,19 +77,11 @@ final class TimedSeason {
 
   TimedSeason value(String at, double ngPerMl) {
     observations.add(
-        new Progesterone(
-            next("p"),
-            at(at),
-            null,
-            ngPerMl,
-            null,
-            Unit.NG_PER_ML,
-            Method.RIA,
-            "A",
-            null,
-            null,
-            List.of(),
-            null));
+        Progesterone.of(ngPerMl, Unit.NG_PER_ML)
+            .drawn(at(at))
+            .withId(next("p"))
+            .method(Method.RIA)
+            .laboratory("A"));
     return this;
   }
 

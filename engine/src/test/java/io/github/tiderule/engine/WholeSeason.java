@@ -143,8 +143,7 @@ final class WholeSeason {
         .doses(2)
         .hoursBetween(24)
         .chilledAgeHours(24)
-        .dose(
-            Dose.unknown().totalSperm(3e8).progressivelyMotilePercent(70).normalPercent(80))
+        .dose(Dose.unknown().totalSperm(3e8).progressivelyMotilePercent(70).normalPercent(80))
         .available(march(12, 8), march(20, 20))
         .order(
             OrderTerms.unknown()

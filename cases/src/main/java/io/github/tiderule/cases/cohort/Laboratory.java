@@ -4,7 +4,6 @@ import io.github.tiderule.rules.fact.assay.Comparator;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.Progesterone;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -97,18 +96,10 @@ public record Laboratory(
 
   private Progesterone report(
       String id, double day, double value, @Nullable Comparator comparator) {
-    return new Progesterone(
-        id,
-        Calendar.instant(day),
-        null,
-        value,
-        comparator,
-        Unit.NG_PER_ML,
-        method,
-        name,
-        null,
-        null,
-        List.of(),
-        null);
+    return new Progesterone.Result(value, comparator, Unit.NG_PER_ML)
+        .drawn(Calendar.instant(day))
+        .withId(id)
+        .method(method)
+        .laboratory(name);
   }
 }

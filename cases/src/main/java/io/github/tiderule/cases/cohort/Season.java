@@ -1,14 +1,10 @@
 package io.github.tiderule.cases.cohort;
 
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.assay.Comparator;
-import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
-import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -30,18 +26,13 @@ public record Season(Bitch bitch, boolean onsetKnown, List<Observation> observat
   /** The record handed to the engine some hours after the last observation. */
   CycleRecord cycle() {
     Observation last = observations.get(observations.size() - 1);
-    return new CycleRecord(
-        Calendar.instant(Calendar.day(last.at()) + LATER),
-        Calendar.ZONE,
-        Female.unknown(),
-        List.of(),
-        List.of(),
-        onsetKnown
-            ? new FirstBlood(Calendar.FIRST_DAY.plusDays(bitch.noticedAfter()), Certainty.SEEN)
-            : new FirstBlood(null, Certainty.UNKNOWN),
-        observations,
-        SemenPlan.naturalUnlimited(),
-        LaboratoryHours.unknown());
+    return CycleRecord.on(Calendar.instant(Calendar.day(last.at()) + LATER), Calendar.ZONE)
+        .firstBlood(
+            onsetKnown
+                ? FirstBlood.seen(Calendar.FIRST_DAY.plusDays(bitch.noticedAfter()))
+                : FirstBlood.unknown())
+        .addAll(observations)
+        .build();
   }
 
   /** Rule of thumb: ovulation at noon of day 12 after the day first blood was noted. */

@@ -8,8 +8,6 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.days.Slots;
-import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
@@ -183,16 +181,12 @@ final class Keeper {
   }
 
   private CycleRecord cycle() {
-    return new CycleRecord(
-        Calendar.instant(now),
-        Calendar.ZONE,
-        Female.unknown(),
-        List.of(),
-        List.of(),
-        new FirstBlood(Calendar.FIRST_DAY.plusDays(blood.bitch().noticedAfter()), Certainty.SEEN),
-        known,
-        told(),
-        new LaboratoryHours(TURNAROUND_HOURS, List.of()));
+    return CycleRecord.on(Calendar.instant(now), Calendar.ZONE)
+        .firstBlood(FirstBlood.seen(Calendar.FIRST_DAY.plusDays(blood.bitch().noticedAfter())))
+        .addAll(known)
+        .semen(told())
+        .laboratory(LaboratoryHours.unknown().turnaroundHours(TURNAROUND_HOURS))
+        .build();
   }
 
   private static double day(OffsetDateTime at) {

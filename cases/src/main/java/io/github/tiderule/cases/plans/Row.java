@@ -24,9 +24,10 @@ enum Row {
   FROZEN_ONE(Semen.FROZEN, Route.TRANSCERVICAL, 1),
   FROZEN_TWO(Semen.FROZEN, Route.TRANSCERVICAL, 2);
 
-  private static final Dose GOOD = new Dose(5e8, 75.0, 80.0);
+  private static final Dose GOOD =
+      Dose.unknown().totalSperm(5e8).progressivelyMotilePercent(75).normalPercent(80);
   private static final OrderTerms COURIER =
-      new OrderTerms(LocalTime.of(14, 0), 22.0, List.of(), List.of());
+      OrderTerms.unknown().cutOff(LocalTime.of(14, 0)).transitHours(22);
 
   private final Semen semen;
   private final Route route;
@@ -68,15 +69,12 @@ enum Row {
    * @param clinic windows the clinic still has; empty for any time
    */
   SemenPlan told(int left, List<Availability> clinic) {
-    return new SemenPlan(
-        semen,
-        route,
-        semen == Semen.NATURAL ? null : left,
-        null,
-        null,
-        semen == Semen.NATURAL ? null : GOOD,
-        clinic,
-        semen == Semen.CHILLED ? COURIER : null);
+    SemenPlan plan = SemenPlan.of(semen).route(route).available(clinic);
+    if (semen == Semen.NATURAL) {
+      return plan;
+    }
+    SemenPlan counted = plan.doses(left).dose(GOOD);
+    return semen == Semen.CHILLED ? counted.order(COURIER) : counted;
   }
 
   /** What must be met of the knowing plan's share. */

@@ -8,19 +8,15 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Whelping;
-import io.github.tiderule.rules.fact.Certainty;
-import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Smear;
-import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -73,16 +69,10 @@ final class SeasonMeasures {
 
   private Advice advise(double day, List<Observation> observations) {
     return engine.advise(
-        new CycleRecord(
-            day(day),
-            ZoneOffset.UTC,
-            Female.unknown(),
-            List.of(),
-            List.of(),
-            new FirstBlood(FIRST_BLOOD, Certainty.SEEN),
-            observations,
-            SemenPlan.naturalUnlimited(),
-            LaboratoryHours.unknown()));
+        CycleRecord.on(day(day), ZoneId.of("UTC"))
+            .firstBlood(FirstBlood.seen(FIRST_BLOOD))
+            .addAll(observations)
+            .build());
   }
 
   private static Instant day(double days) {

@@ -8,10 +8,8 @@ import io.github.tiderule.cases.cohort.Laboratory;
 import io.github.tiderule.cases.cohort.Season;
 import io.github.tiderule.cases.cohort.SmearReader;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
-import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.Observation;
@@ -20,7 +18,6 @@ import io.github.tiderule.rules.fact.observation.Radiograph;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
-import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,16 +55,11 @@ record SimulatedPregnancy(Bitch bitch, double whelping, CycleRecord known) {
     return new SimulatedPregnancy(
         bitch,
         whelping,
-        new CycleRecord(
-            Calendar.instant(asked + 0.05),
-            Calendar.ZONE,
-            new Female(null, null, null, MASS_KG, null, null, null, null),
-            List.of(),
-            List.of(),
-            new FirstBlood(Calendar.FIRST_DAY.plusDays(bitch.noticedAfter()), Certainty.SEEN),
-            seen,
-            SemenPlan.naturalUnlimited(),
-            LaboratoryHours.unknown()));
+        CycleRecord.on(Calendar.instant(asked + 0.05), Calendar.ZONE)
+            .female(Female.unknown().bodyMassKg(MASS_KG))
+            .firstBlood(FirstBlood.seen(Calendar.FIRST_DAY.plusDays(bitch.noticedAfter())))
+            .addAll(seen)
+            .build());
   }
 
   /** Progesterone every second day until the rise is proven; smears daily past the shift. */

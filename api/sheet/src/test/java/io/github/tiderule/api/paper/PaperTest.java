@@ -12,12 +12,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.github.tiderule.api.report.InventedAdvice;
 import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.CycleRefused;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
-import io.github.tiderule.format.Seasons;
-import io.github.tiderule.format.Seasons.Season;
 import io.github.tiderule.engine.validation.Legibility;
+import io.github.tiderule.format.Seasons.Season;
+import io.github.tiderule.format.Seasons;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.observation.Observation;
 import java.io.IOException;
@@ -197,12 +198,13 @@ class PaperTest {
     }
   }
 
-  /** A name that the reader of files would refuse, and one that it takes. */
+  /** No record has a name that could act, and one that is markup is written as it is. */
   @Test
   void aNameCanNeitherActNorBeMarkup() throws IOException {
     String unsafe = "Ju\u001b[31mno\u202Egnp\u0007\u2028";
     String markup = "</title><b onclick='x'>&amp;\"";
-    CycleRecord named = named(DENSE.cycle(), unsafe + markup);
+    assertThrows(CycleRefused.class, () -> named(DENSE.cycle(), unsafe + markup));
+    CycleRecord named = named(DENSE.cycle(), markup);
     byte[] pdf = BreederSheet.pdf(named, DENSE.reasoning(), PaperSize.A4);
     byte[] referral =
         ReferralSummary.pdf(
@@ -219,16 +221,7 @@ class PaperTest {
   }
 
   private static CycleRecord named(CycleRecord cycle, String name) {
-    return new CycleRecord(
-        cycle.asOf(),
-        cycle.zone(),
-        new Female(name, name, name, null, null, null, null, null),
-        cycle.earlierCycles(),
-        cycle.treatments(),
-        cycle.firstBlood(),
-        cycle.observations(),
-        cycle.semenPlan(),
-        cycle.laboratory());
+    return cycle.toBuilder().female(Female.unknown().id(name).name(name).breed(name)).build();
   }
 
   /** Whatever an answer says, in whatever letters, the sheet is made and fits. */

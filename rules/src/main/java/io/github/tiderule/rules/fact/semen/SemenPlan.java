@@ -67,6 +67,12 @@ public record SemenPlan(
         travelHours);
   }
 
+  /** With all spans, at most 100, in which a breeding can take place. */
+  public SemenPlan available(List<Availability> spans) {
+    return new SemenPlan(
+        semen, route, doses, hoursBetween, chilledAgeHours, dose, spans, order, travelHours);
+  }
+
   /** By another route than the usual one. */
   public SemenPlan route(Route other) {
     return new SemenPlan(
