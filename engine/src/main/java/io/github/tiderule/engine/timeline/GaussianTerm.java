@@ -127,18 +127,19 @@ final class GaussianTerm {
         oddShare[j] = j == i ? 0 : oneOdd / allGood * oddRatioBut(i, j);
         sum += oddShare[j];
       }
-      double left = 1;
+      double rest = 1;
       for (int j = 0; j < n; j++) {
         double share = oddShare[j] / sum;
-        if (share > MATTERS) {
-          left -= share;
+        if (share <= MATTERS) {
+          rest += oddShare[j];
+        } else {
           double freed = oddVariance / (1 + oddVariance * inverse[j][j]);
           double precision = own - freed * row[j] * row[j];
           double miss = (alpha[i] - freed * row[j] * alpha[j]) / precision;
           into.add(log + Math.log(share), data.log(i) - miss, 1 / Math.sqrt(precision));
         }
       }
-      into.add(log + Math.log(left), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
+      into.add(log + Math.log(rest / sum), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
     }
   }
 
