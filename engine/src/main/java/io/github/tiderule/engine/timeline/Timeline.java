@@ -19,8 +19,11 @@ public final class Timeline {
   /** Weights this far below the largest, in logs, are not looked at more closely. */
   private static final double DEPTH = 12;
 
-  /** Below this share of a plateau, with and without any result, a third of its points serves. */
-  static final double UNLIKELY = 0.01;
+  /**
+   * Below this share of a plateau, with and without any result, a third of its points serves; those
+   * may find it ten times too unlikely.
+   */
+  private static final double UNLIKELY = 0.003;
 
   private final Model model;
   private final double step;
