@@ -167,7 +167,7 @@ class ReferencePartsTest {
     double most = Arrays.stream(reference).max().orElseThrow();
     for (int i = 0; i < ours.length; i++) {
       if (reference[i] > most - 3) {
-        assertThat(where + ", place " + i, ours[i], closeTo(reference[i], 0.5));
+        assertThat(where + ", place " + i, ours[i], closeTo(reference[i], 0.8));
       }
     }
   }
