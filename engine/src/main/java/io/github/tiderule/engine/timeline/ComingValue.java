@@ -19,6 +19,12 @@ public final class ComingValue {
 
   private static final double TAIL = 0.001;
 
+  /**
+   * Below this share of a plateau a third of its points serves: a value to come can make it ten
+   * times likelier.
+   */
+  private static final double UNLIKELY = 0.001;
+
   /** LH peaks of less weight than this beside the likeliest are not looked at for a result. */
   private static final double SLIGHT = 1e-8;
 
@@ -81,8 +87,7 @@ public final class ComingValue {
     Evidence all = evidence.with(new Evidence.Value("", day, level, series, false, false));
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, all);
     progesterone.thorough(true);
-    // a value to come can make a plateau ten times likelier
-    if (known.plateau() < Timeline.UNLIKELY / 10) {
+    if (known.plateau() < UNLIKELY) {
       progesterone.plateauUnlikely();
     }
     int coming = all.values().size() - 1;

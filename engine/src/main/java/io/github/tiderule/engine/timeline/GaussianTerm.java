@@ -15,10 +15,10 @@ final class GaussianTerm {
   private static final double MATTERS = 0.02;
 
   /**
-   * Where no value is likelier odd than right by this factor, leaving one out does not change how
-   * odd the others look.
+   * Log of how much likelier an odd value may be than a right one before it counts as certain: far
+   * from where a double overflows, and far beyond where anything else has a part.
    */
-  private static final double STRANGE = 5;
+  private static final double CERTAIN = 300;
 
   private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
@@ -38,7 +38,6 @@ final class GaussianTerm {
   private final double[] pu;
   private final double[] pv;
   private final double[][] inverse;
-  private final double[] ratio;
   private final double[] oddShare;
   private final double[] logWithout;
   private final double[] withoutFactor;
@@ -49,8 +48,6 @@ final class GaussianTerm {
   private double shareU;
   private double shareUv;
   private double shareV;
-  private boolean thorough = true;
-  private boolean strange;
   private final double allGood;
   private final double oneOdd;
   private final double oddVariance;
@@ -70,7 +67,6 @@ final class GaussianTerm {
     pu = new double[n];
     pv = new double[n];
     inverse = new double[n][n];
-    ratio = new double[n];
     oddShare = new double[n];
     logWithout = new double[n + k];
     withoutFactor = new double[n + k];
@@ -78,10 +74,6 @@ final class GaussianTerm {
     allGood = Math.pow(1 - oddWeight, n);
     oneOdd = allGood * oddWeight / (1 - oddWeight);
     oddVariance = model.oddSd * model.oddSd;
-  }
-
-  void thorough(boolean thorough) {
-    this.thorough = thorough;
   }
 
   /** Says where the course passes result i, and how far baseline and rise move it there. */
@@ -113,7 +105,6 @@ final class GaussianTerm {
       if (k == 0) {
         fillInverse(reading);
       }
-      strange = true;
       leaveOut(i, k == 0 ? 1 : intervals.all());
       double log =
           logWithout[i]
@@ -127,18 +118,19 @@ final class GaussianTerm {
         oddShare[j] = j == i ? 0 : oneOdd / allGood * oddRatioBut(i, j);
         sum += oddShare[j];
       }
-      double left = 1;
+      double rest = 1;
       for (int j = 0; j < n; j++) {
         double share = oddShare[j] / sum;
-        if (share > MATTERS) {
-          left -= share;
+        if (share <= MATTERS) {
+          rest += oddShare[j];
+        } else {
           double freed = oddVariance / (1 + oddVariance * inverse[j][j]);
           double precision = own - freed * row[j] * row[j];
           double miss = (alpha[i] - freed * row[j] * alpha[j]) / precision;
           into.add(log + Math.log(share), data.log(i) - miss, 1 / Math.sqrt(precision));
         }
       }
-      into.add(log + Math.log(left), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
+      into.add(log + Math.log(rest / sum), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
     }
   }
 
@@ -244,17 +236,15 @@ final class GaussianTerm {
    */
   private double oddRatio(double alphaJ, double precisionJ) {
     double growth = 1 + oddVariance * precisionJ;
-    return Math.exp(0.5 * alphaJ * alphaJ * oddVariance / growth) / Math.sqrt(growth);
+    double log = 0.5 * alphaJ * alphaJ * oddVariance / growth;
+    return Math.exp(Math.min(log, CERTAIN)) / Math.sqrt(growth);
   }
 
   private double combine(ProgesteroneData.Reading reading) {
     double intervalsGood = k == 0 ? 1 : intervals.all();
     double sum = allGood * intervalsGood;
-    double strangest = 0;
     for (int j = 0; j < n; j++) {
-      ratio[j] = oddRatio(alpha[j], inverse[j][j]);
-      strangest = Math.max(strangest, ratio[j]);
-      double part = oneOdd * ratio[j];
+      double part = oneOdd * oddRatio(alpha[j], inverse[j][j]);
       if (k > 0) {
         // an unlikely oddity changes what the limits say by next to nothing
         boolean matters = part > MATTERS * allGood;
@@ -266,8 +256,7 @@ final class GaussianTerm {
     for (int j = 0; j < n; j++) {
       oddShare[j] /= sum;
     }
-    strange = thorough && strangest > STRANGE;
-    if (strange && k == 0) {
+    if (k == 0) {
       fillInverse(reading);
     }
     for (int i = 0; i < n; i++) {
@@ -286,7 +275,7 @@ final class GaussianTerm {
     double odd = 0;
     for (int j = 0; j < n; j++) {
       if (j != i) {
-        odd += strange ? oddRatioBut(i, j) : ratio[j];
+        odd += oddRatioBut(i, j);
       }
     }
     double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));

@@ -48,18 +48,23 @@ final class Normals {
       sum += weight[i];
     }
     int kept = 0;
+    double keeps = 0;
     double second = 0;
     for (int i = 0; i < count; i++) {
       double part = weight[i] / sum;
       middle += part * mean[i];
       second += part * (mean[i] * mean[i] + sd[i] * sd[i]);
       if (part > LEAST) {
+        keeps += part;
         weight[kept] = part;
         mean[kept] = mean[i];
         sd[kept++] = sd[i];
       }
     }
     count = kept;
+    for (int i = 0; i < count; i++) {
+      weight[i] /= keeps;
+    }
     oddSd = Math.sqrt(second - middle * middle + spread * spread);
     return most + Math.log(sum);
   }

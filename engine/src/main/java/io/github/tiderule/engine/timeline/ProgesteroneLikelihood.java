@@ -20,6 +20,7 @@ final class ProgesteroneLikelihood {
   private final GaussianTerm term;
   private final double[] rates;
   private final double[] logRateWeights;
+  private double logRatePart;
   private int stride = 1;
   private int plateauStride = 1;
 
@@ -36,13 +37,17 @@ final class ProgesteroneLikelihood {
   }
 
   /**
-   * Says whether to sum over all points of speed and plateau and to leave each result out exactly.
-   * Without, a third of the points serves, which is enough to see where weight lies.
+   * Says whether to sum over all points of speed and plateau. Without, a third of the points, made
+   * to weigh as much as all, serves to see where weight lies.
    */
   void thorough(boolean thorough) {
-    term.thorough(thorough);
     stride = thorough ? 1 : SPARSE;
     plateauStride = stride;
+    double sum = 0;
+    for (int r = stride / 2; r < rates.length; r += stride) {
+      sum += RATES.weight()[r];
+    }
+    logRatePart = -Math.log(sum);
   }
 
   /** Says that a plateau is so unlikely that a third of its points serves. */
@@ -75,7 +80,7 @@ final class ProgesteroneLikelihood {
     into.clear();
     for (int r = stride / 2; r < rates.length; r += stride) {
       place(rates[r], peak);
-      term.addTo(into, logRateWeights[r]);
+      term.addTo(into, logRateWeights[r] + logRatePart);
     }
   }
 
@@ -118,7 +123,7 @@ final class ProgesteroneLikelihood {
    */
   void foresee(int i, Lattice peaks, double usual, double resting, Normals[] into) {
     for (int r = stride / 2; r < rates.length; r += stride) {
-      double logWeight = Math.log(usual) + logRateWeights[r];
+      double logWeight = Math.log(usual) + logRateWeights[r] + logRatePart;
       for (int j = 0; j < into.length; j++) {
         place(rates[r], peaks.at(j));
         term.foresee(i, logWeight, into[j]);

@@ -19,20 +19,25 @@ public final class Timeline {
   /** Weights this far below the largest, in logs, are not looked at more closely. */
   private static final double DEPTH = 12;
 
-  /** Below this share of a plateau, with and without any result, a third of its points serves. */
-  static final double UNLIKELY = 0.01;
+  /**
+   * Below this share of a plateau, with and without any result, a third of its points serves; those
+   * may find it ten times too unlikely.
+   */
+  private static final double UNLIKELY = 0.003;
 
   private final Model model;
   private final double step;
+  private final double depth;
 
-  private Timeline(Model model, double step) {
+  private Timeline(Model model, double step, double depth) {
     this.model = model;
     this.step = step;
+    this.depth = depth;
   }
 
   /** An estimator with the given numbers. */
   public static Timeline of(Parameters parameters) {
-    return new Timeline(new Model(parameters), FINE);
+    return new Timeline(new Model(parameters), FINE, DEPTH);
   }
 
   /**
@@ -56,7 +61,12 @@ public final class Timeline {
 
   /** The same on another grid, to see that the grid does not matter. */
   Timeline withStep(double days) {
-    return new Timeline(model, days);
+    return new Timeline(model, days, depth);
+  }
+
+  /** The same with nothing cut off, to see that what is cut off does not matter. */
+  Timeline whole() {
+    return new Timeline(model, step, Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -140,7 +150,7 @@ public final class Timeline {
         most = Math.max(most, log);
       }
       for (int i = 0; i < outline.length; i++) {
-        if (outline[i] >= most - DEPTH) {
+        if (outline[i] >= most - depth) {
           first = Math.min(first, i);
           last = Math.max(last, i);
         }
