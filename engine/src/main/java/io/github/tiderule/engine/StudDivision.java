@@ -41,7 +41,8 @@ final class StudDivision {
           Evaluation evaluation = Evaluation.of(tools, withServices(name, cycle, services));
           Breeding breeding = evaluation.planned().breeding();
           if (breeding == null) {
-            leftOut.add(new StudPlan.LeftOut(name, evaluation.advice().action().headline().toString()));
+            leftOut.add(
+                new StudPlan.LeftOut(name, evaluation.advice().action().headline().toString()));
           } else {
             candidates.add(
                 new StudServices.Candidate(name, breeding.table(), breeding.forbidden()));

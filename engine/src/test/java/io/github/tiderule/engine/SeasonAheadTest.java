@@ -89,7 +89,8 @@ class SeasonAheadTest {
 
   @Test
   void aWindowThatIsPastSaysSo() {
-    assertThat(next("2027-03-01", "2026-01-01", "2026-07-01").text().toString(), containsString("unseen"));
+    assertThat(
+        next("2027-03-01", "2026-01-01", "2026-07-01").text().toString(), containsString("unseen"));
   }
 
   @Test

@@ -24,9 +24,11 @@ class RuleCardTest {
           ((OverlayReading.Read)
                   OverlayReader.read(
                       "clinic.csv",
-                      "id,value,reason,by,since\n"
-                          + "days.commit.days,2,ours,Dr A,2026-12-01\n"
-                          + "reading.ask-unit-above,120,ours,Dr A,2026-12-01\n",
+                      """
+                      id,value,reason,by,since
+                      days.commit.days,2,ours,Dr A,2026-12-01
+                      reading.ask-unit-above,120,ours,Dr A,2026-12-01
+                      """,
                       RULES.parameters()))
               .overlay());
 

@@ -1,6 +1,5 @@
 package io.github.tiderule.format;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
@@ -26,6 +25,7 @@ import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -120,8 +120,13 @@ public final class SampleAdvice {
                     new Query.Reading("ng/mL", Sentence.of("would be 2.1 ng/mL (6.68 nmol/L)")),
                     new Query.Reading("nmol/L", Sentence.of("would be 0.66 ng/mL (2.1 nmol/L)"))))),
         List.of(
-            new Warning("care", Sentence.of("Never force a mating."), "SAF-009", List.of("common-practice")),
-            new Warning("vet", Sentence.of("She is unwell: see a vet today."), "SAF-002", List.of())),
+            new Warning(
+                "care",
+                Sentence.of("Never force a mating."),
+                "SAF-009",
+                List.of("common-practice")),
+            new Warning(
+                "vet", Sentence.of("She is unwell: see a vet today."), "SAF-002", List.of())),
         List.of(new Influence("p1", -9.54, -31.02, 0.013), new Influence("l1", 0.2, -0.1, 0.71)),
         List.of(
             new Change(
@@ -147,13 +152,16 @@ public final class SampleAdvice {
                 List.of("p1", "l1"),
                 List.of(Sentence.of("first rise before p1")),
                 List.of("kutzler-2003"))),
-        List.of(new NotFired("P4-030", "Proven rise", Sentence.of("a later value on the same method"))),
+        List.of(
+            new NotFired("P4-030", "Proven rise", Sentence.of("a later value on the same method"))),
         List.of(
             new Disagreement(
                 "when thawed semen should meet the eggs",
                 List.of(
                     new Disagreement.Position(
-                        "CAR-060", Sentence.of("Two and three days after ovulation"), List.of("reynaud-2005")),
+                        "CAR-060",
+                        Sentence.of("Two and three days after ovulation"),
+                        List.of("reynaud-2005")),
                     new Disagreement.Position(
                         "CAR-061", Sentence.of("About a day later"), List.of("steckler-2013"))),
                 Sentence.of("Between the two"),
@@ -191,7 +199,8 @@ public final class SampleAdvice {
                     Sentence.of("Her eggs are ripe from about then."),
                     List.of("reynaud-2005"),
                     List.of("p1")),
-                new Reason("BRD-020", "opposes", Sentence.of("It is early."), List.of(), List.of()))),
+                new Reason(
+                    "BRD-020", "opposes", Sentence.of("It is early."), List.of(), List.of()))),
         new BreedingDay(
             2,
             LocalDate.parse("2027-01-18"),

@@ -1,12 +1,12 @@
 package io.github.tiderule.format;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -33,7 +33,9 @@ public final class SampleSheet {
             new DosesMade("vaginal", 200, 400, 0, 1, 0, 0, 128, null)),
         new Amount("extender to add", "4 mL wanted − 2.5 mL in hand", 1.5, 1.5, "mL"),
         new SemenTemperature(5.0, 4.0, 6.0, -15.0, Sentence.of("The semen is at 5 °C.")),
-        List.of(new Warning("care", Sentence.of("It arrived warm"), "CAR-901", List.of("common-practice"))),
+        List.of(
+            new Warning(
+                "care", Sentence.of("It arrived warm"), "CAR-901", List.of("common-practice"))),
         List.of(line("same-day", "Tell the sender today", true)),
         LocalDate.parse("2027-01-16"),
         List.of(line("before", "Two people check it", false)),
@@ -52,8 +54,18 @@ public final class SampleSheet {
             Sentence.of("From the median of her 3 intervals.")),
         List.of(
             new BeforeSeason.Check(
-                "female", "due", true, Sentence.of("Test her"), "CAR-902", List.of("common-practice")),
+                "female",
+                "due",
+                true,
+                Sentence.of("Test her"),
+                "CAR-902",
+                List.of("common-practice")),
             new BeforeSeason.Check(
-                "stud", "done", false, Sentence.of("Tested"), "CAR-903", List.of("common-practice"))));
+                "stud",
+                "done",
+                false,
+                Sentence.of("Tested"),
+                "CAR-903",
+                List.of("common-practice"))));
   }
 }

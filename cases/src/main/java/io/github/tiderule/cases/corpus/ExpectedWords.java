@@ -1,7 +1,6 @@
 package io.github.tiderule.cases.corpus;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;

@@ -249,6 +249,5 @@ class ArchitectureTest {
           .that()
           .resideOutsideOfPackages(ENGINE, CASES)
           .should()
-          .dependOnClassesThat(
-              resideInAPackage(ENGINE).and(resideOutsideOfPackages(ENGINE_FACE)));
+          .dependOnClassesThat(resideInAPackage(ENGINE).and(resideOutsideOfPackages(ENGINE_FACE)));
 }

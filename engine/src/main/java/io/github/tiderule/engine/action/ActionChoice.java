@@ -1,7 +1,5 @@
 package io.github.tiderule.engine.action;
 
-import io.github.tiderule.rules.sentence.Part;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Bred;
@@ -24,6 +22,8 @@ import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.reading.Held;
 import io.github.tiderule.rules.conclusion.reading.Question;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -71,8 +71,7 @@ public final class ActionChoice {
 
   /** What to do now. */
   public Action action() {
-    return vet
-        .action()
+    return vet.action()
         .or(this::closed)
         .or(this::between)
         .or(this::withoutSemen)
@@ -118,8 +117,7 @@ public final class ActionChoice {
                     Now.PASSED,
                     found.kind() == FindingKind.WHELPED
                         ? Sentence.of("She has whelped; nothing is left to time this season.")
-                        : Sentence.of(
-                            "She is not pregnant; nothing is left to time this season."),
+                        : Sentence.of("She is not pregnant; nothing is left to time this season."),
                     List.of(EngineStep.WHELPING.id())));
   }
 
@@ -229,16 +227,14 @@ public final class ActionChoice {
     if (dated == null) {
       return new Action(
           Now.TEST,
-          Sentence.of(
-              "Nothing dates this season yet: test progesterone and note the first blood."),
+          Sentence.of("Nothing dates this season yet: test progesterone and note the first blood."),
           List.of(EngineStep.TIMELINE.id()));
     }
     return breeding != null && breeding.first().isPresent()
         ? new Action(
             Now.BOOK,
             Sentence.of(
-                "Plan for {}; no further test is due.",
-                clock.day(breeding.first().get().middle())),
+                "Plan for {}; no further test is due.", clock.day(breeding.first().get().middle())),
             List.of(EngineStep.PLAN.id()))
         : new Action(
             Now.TEST,

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.action;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.NextTest;
@@ -20,6 +19,7 @@ import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.SheetFinding;
 import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.action;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
@@ -8,6 +7,7 @@ import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -50,12 +50,10 @@ final class VetChoice {
     if (standing instanceof Standing.Stopped) {
       return pastBreeding()
           ? Sentence.of("Call a vet now; everything else waits.")
-          : Sentence.of(
-              "See a vet today; nothing about breeding days matters until then.");
+          : Sentence.of("See a vet today; nothing about breeding days matters until then.");
     }
     if (standing instanceof Standing.ForVet) {
-      return Sentence.of(
-          "See a vet before any plan: these values cannot be read without one.");
+      return Sentence.of("See a vet before any plan: these values cannot be read without one.");
     }
     return pastBreeding()
         ? Sentence.of("Have a vet examine her today.")

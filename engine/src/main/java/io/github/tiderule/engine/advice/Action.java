@@ -1,7 +1,7 @@
 package io.github.tiderule.engine.advice;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.fact.Worded;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
 /**

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.advice;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.Caesarean;
 import io.github.tiderule.engine.advice.course.LookBack;
@@ -15,6 +14,7 @@ import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,10 +1,10 @@
 package io.github.tiderule.engine.days;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,7 +85,8 @@ public final class Planner {
     sameSize.stream()
         .filter(plan -> !days(table, plan).equals(days(table, chosen)))
         .findFirst()
-        .ifPresent(plan -> others.add(new Choice.Other(plan, Sentence.of("next best on other days"))));
+        .ifPresent(
+            plan -> others.add(new Choice.Other(plan, Sentence.of("next best on other days"))));
     sameSize.stream()
         .filter(plan -> plan.p10() > chosen.p10() + parameters.value("planning.safer-by"))
         .max(Comparator.comparingDouble(ScoredPlan::p10))
@@ -105,7 +106,9 @@ public final class Planner {
             inHundred(safest.p10()),
             inHundred(chosen.p10()));
     boolean known = others.removeIf(other -> other.plan().equals(safest));
-    others.add(new Choice.Other(safest, known ? Sentence.of("next best on other days, and {}", note) : note));
+    others.add(
+        new Choice.Other(
+            safest, known ? Sentence.of("next best on other days, and {}", note) : note));
   }
 
   private static Sentence oneLess(ScoredPlan chosen, ScoredPlan fewer) {

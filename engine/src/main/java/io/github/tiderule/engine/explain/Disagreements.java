@@ -30,8 +30,7 @@ public final class Disagreements {
             .filter(leaning -> leaning.about() == topic)
             .map(
                 leaning ->
-                    new Disagreement(
-                        topic.words(), positions, leaning.words(), leaning.why()))
+                    new Disagreement(topic.words(), positions, leaning.words(), leaning.why()))
             .forEach(found::add);
       }
     }

@@ -1,12 +1,12 @@
 package io.github.tiderule.engine.explain;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.conclusion.Awaited;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -52,10 +52,17 @@ public final class NearMisses {
     return Stream.concat(
             awaited.stream()
                 .map(one -> new NotFired(one.rule(), title(one.rule()), one.missing()))
-                .sorted(Comparator.comparing(NotFired::rule).thenComparing(one -> one.missing().toString())),
+                .sorted(
+                    Comparator.comparing(NotFired::rule)
+                        .thenComparing(one -> one.missing().toString())),
             near.stream()
                 .limit(MOST)
-                .map(miss -> new NotFired(miss.rule().id(), miss.rule().title(), Sentence.quoted(miss.missing()))))
+                .map(
+                    miss ->
+                        new NotFired(
+                            miss.rule().id(),
+                            miss.rule().title(),
+                            Sentence.quoted(miss.missing()))))
         .toList();
   }
 

@@ -1,12 +1,12 @@
 package io.github.tiderule.engine.explain;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.Firing;
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.DayReason;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

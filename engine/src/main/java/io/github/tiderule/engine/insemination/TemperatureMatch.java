@@ -1,10 +1,10 @@
 package io.github.tiderule.engine.insemination;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.sentence.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,11 +56,7 @@ public final class TemperatureMatch {
                 + " {:tenths} °C.";
     Sentence touches = Sentence.of(template, own, own - tolerance, own + tolerance);
     return new SemenTemperature(
-        semenC,
-        own - tolerance,
-        own + tolerance,
-        shift,
-        and(touches, shift, tolerance));
+        semenC, own - tolerance, own + tolerance, shift, and(touches, shift, tolerance));
   }
 
   /** The same with what is to be done about the extender. */

@@ -1,7 +1,5 @@
 package io.github.tiderule.engine.plan;
 
-import io.github.tiderule.rules.sentence.Part;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
@@ -26,6 +24,8 @@ import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
@@ -111,7 +111,9 @@ public final class Breeding {
         EngineStep.EGG_SHARE,
         List.of(),
         table.days().stream()
-            .map(day -> Sentence.of("{} egg share {} in 100", day.day(), Math.round(100 * day.share())))
+            .map(
+                day ->
+                    Sentence.of("{} egg share {} in 100", day.day(), Math.round(100 * day.share())))
             .toList());
     trace.add(reasons);
     if (choice == null) {

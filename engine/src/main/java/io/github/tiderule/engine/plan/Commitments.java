@@ -1,12 +1,12 @@
 package io.github.tiderule.engine.plan;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;

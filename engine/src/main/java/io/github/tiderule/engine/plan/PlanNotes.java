@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.plan;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.StageRun;
@@ -8,6 +7,7 @@ import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.plan;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.days.DayTable;
@@ -9,6 +8,7 @@ import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -72,8 +72,7 @@ final class SoFar {
     double scan = dated.season().tools().value("whelping.scan-after");
     Instant from = dated.quantile(0.5).plusSeconds(Math.round(scan * 86_400));
     if (from.plus(Duration.ofDays(DAYS_TO_SCAN)).isBefore(dated.season().asOf())) {
-      return Sentence.of(
-          "Watch for thirst, dullness, vomiting or discharge: a vet the same day.");
+      return Sentence.of("Watch for thirst, dullness, vomiting or discharge: a vet the same day.");
     }
     return Sentence.of(
         "Have her scanned from about {}, and until then and after watch for thirst, dullness,"

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.pregnancy;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Caesarean;
 import io.github.tiderule.engine.advice.course.Happened;
@@ -22,6 +21,7 @@ import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.care.CaesareanView;
 import io.github.tiderule.rules.fact.CaesareanDay;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;

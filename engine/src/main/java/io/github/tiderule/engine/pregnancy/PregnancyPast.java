@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.pregnancy;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.Happened;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.rules.fact.Outcome;
@@ -10,6 +9,7 @@ import io.github.tiderule.rules.fact.observation.PregnancyScan;
 import io.github.tiderule.rules.fact.observation.Radiograph;
 import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.SignKind;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
-import io.github.tiderule.engine.days.Slot;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalTime;

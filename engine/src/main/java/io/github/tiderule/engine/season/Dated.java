@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.season;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Patterns;
@@ -13,6 +12,7 @@ import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.rules.fact.Forecast;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.season;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
@@ -11,6 +10,7 @@ import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.BeforeSeasonAsked;
 import io.github.tiderule.rules.kennel.LastWhelping;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

@@ -1,11 +1,11 @@
 package io.github.tiderule.engine.season;
 
-import io.github.tiderule.rules.sentence.Sentences;
 import io.github.tiderule.engine.days.EggModel;
 import io.github.tiderule.engine.days.Planner;
 import io.github.tiderule.engine.timeline.Timeline;
 import io.github.tiderule.engine.whelping.Gestation;
 import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.sentence.Sentences;
 
 /** What every evaluation uses. Immutable and safe for use by many threads. */
 public record Tools(

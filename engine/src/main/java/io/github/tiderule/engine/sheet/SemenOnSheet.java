@@ -1,7 +1,5 @@
 package io.github.tiderule.engine.sheet;
 
-import io.github.tiderule.rules.sentence.Part;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.insemination.Reckoning;
 import io.github.tiderule.engine.insemination.SemenInHand;
 import io.github.tiderule.engine.insemination.Span;
@@ -21,6 +19,8 @@ import io.github.tiderule.rules.semen.Insemination;
 import io.github.tiderule.rules.semen.InseminationDay;
 import io.github.tiderule.rules.semen.TemperaturePair;
 import io.github.tiderule.rules.semen.UsableSperm;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.sheet;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.InseminationSheet;
@@ -33,6 +32,7 @@ import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.semen.Insemination;
 import io.github.tiderule.rules.semen.InseminationDay;
 import io.github.tiderule.rules.semen.Wanted;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,7 +1,5 @@
 package io.github.tiderule.engine.testing;
 
-import io.github.tiderule.rules.sentence.Part;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.days.TestValue;
 import io.github.tiderule.engine.plan.Breeding;
@@ -15,6 +13,8 @@ import io.github.tiderule.engine.timeline.Outlook;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.testing;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
@@ -8,6 +7,7 @@ import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.explain.TraceBook;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;

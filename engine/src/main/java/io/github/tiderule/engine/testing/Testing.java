@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.testing;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
@@ -30,6 +29,7 @@ import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Series;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;

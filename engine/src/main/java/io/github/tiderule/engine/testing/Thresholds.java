@@ -1,8 +1,5 @@
 package io.github.tiderule.engine.testing;
 
-import java.util.function.BiFunction;
-import io.github.tiderule.rules.sentence.Part;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.days.Flips;
 import io.github.tiderule.engine.days.ScoredPlan;
@@ -15,9 +12,12 @@ import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.engine.timeline.Foresight;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** The values of the next progesterone test, and of the latest, at which the days would change. */
 final class Thresholds {
@@ -112,8 +112,7 @@ final class Thresholds {
 
   private Part value(Evidence.Value value) {
     return new Part.Drawn(
-        value.id(),
-        clock.offset(dated.season().axis().instant(value.day())).toLocalDate());
+        value.id(), clock.offset(dated.season().axis().instant(value.day())).toLocalDate());
   }
 
   private Change change(

@@ -1,13 +1,13 @@
 package io.github.tiderule.engine.whelping;
 
-import io.github.tiderule.rules.sentence.Part;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Turning;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Drawn;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Measured;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Temperature;
 import io.github.tiderule.rules.parameter.Parameters;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -164,7 +164,8 @@ public final class Gestation {
     @Nullable TemperatureFall fall = TemperatureFall.in(readings, parameters);
     if (fall != null) {
       all.add(whelping -> fall.likelihood(whelping, parameters));
-      notes.add(Sentence.of("Her temperature fell: whelping followed such a fall by 13 to 33 hours"));
+      notes.add(
+          Sentence.of("Her temperature fell: whelping followed such a fall by 13 to 33 hours"));
     }
     List<Sentence> told = new ArrayList<>();
     for (Drawn drawn : evidence.progesterone()) {

@@ -1,6 +1,5 @@
 package io.github.tiderule.engine.whelping;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.contains;
@@ -18,6 +17,7 @@ import io.github.tiderule.engine.whelping.WhelpingEvidence.Measured;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Part;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Temperature;
 import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.sentence.Phrasing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

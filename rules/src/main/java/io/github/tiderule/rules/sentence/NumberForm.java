@@ -60,9 +60,27 @@ final class NumberForm {
 
   private static final List<String> WORDS =
       List.of(
-          "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-          "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
-          "nineteen", "twenty");
+          "no",
+          "one",
+          "two",
+          "three",
+          "four",
+          "five",
+          "six",
+          "seven",
+          "eight",
+          "nine",
+          "ten",
+          "eleven",
+          "twelve",
+          "thirteen",
+          "fourteen",
+          "fifteen",
+          "sixteen",
+          "seventeen",
+          "eighteen",
+          "nineteen",
+          "twenty");
 
   private static final Map<Double, String> PARTS_OF =
       Map.of(1.0, "all of", 2.0, "half", 3.0, "a third of", 4.0, "a quarter of");
@@ -74,7 +92,8 @@ final class NumberForm {
   private static final double LONGEST_SPAN = 12;
 
   private static final List<String> WAYS =
-      List.of("words", "level", "whole", "tenths", "span", "times", "part", "part-of", "capital", "of");
+      List.of(
+          "words", "level", "whole", "tenths", "span", "times", "part", "part-of", "capital", "of");
 
   private static final String BAR = "|";
 

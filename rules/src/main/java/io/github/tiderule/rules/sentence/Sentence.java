@@ -48,9 +48,7 @@ public final class Sentence {
   }
 
   static Sentence filled(
-      String template,
-      Object[] things,
-      Function<String, Part.Quantity> parameters) {
+      String template, Object[] things, Function<String, Part.Quantity> parameters) {
     List<Part> parts = new ArrayList<>();
     int taken = 0;
     for (Template.Place place : Template.of(template).places()) {

@@ -74,7 +74,6 @@ class NumberFormTest {
         is("The scan s1 shows pups"));
   }
 
-
   private static String written(double value, String forms) {
     return NumberForm.write(value, List.of(forms.split(":", -1)));
   }

@@ -1,7 +1,7 @@
 package io.github.tiderule.format.json;
 
-import io.github.tiderule.engine.WhelpedSeason;
 import io.github.tiderule.engine.Accuracy;
+import io.github.tiderule.engine.WhelpedSeason;
 import java.util.List;
 
 /** How well past whelpings were foretold as a JSON document, schema {@code tiderule/accuracy/1}. */

@@ -1,8 +1,5 @@
 package io.github.tiderule.format.json;
 
-import org.jspecify.annotations.Nullable;
-import io.github.tiderule.rules.sentence.Sentence;
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
@@ -15,7 +12,10 @@ import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.rules.sentence.Phrasing;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Advice as a JSON document, schema {@code tiderule/advice/1}.
@@ -124,7 +124,8 @@ public final class AdviceJson {
                         "readings",
                         query.readings(),
                         reading ->
-                            json.text("unit", reading.unit()).text("meaning", reading.meaning().toString())))
+                            json.text("unit", reading.unit())
+                                .text("meaning", reading.meaning().toString())))
         .objects(
             "cautions",
             advice.cautions(),
@@ -295,7 +296,8 @@ public final class AdviceJson {
         .instant("p05", whelping.p05())
         .instant("p95", whelping.p95());
     byDay(whelping.byDay());
-    json.text("countedFrom", whelping.countedFrom()).texts("notes", Phrasing.PLAIN.say(whelping.notes()));
+    json.text("countedFrom", whelping.countedFrom())
+        .texts("notes", Phrasing.PLAIN.say(whelping.notes()));
   }
 
   private static @Nullable String text(@Nullable Sentence sentence) {

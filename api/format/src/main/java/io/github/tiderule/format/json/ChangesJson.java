@@ -1,6 +1,5 @@
 package io.github.tiderule.format.json;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.NextTest;
@@ -8,6 +7,7 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.PlanChange;
+import io.github.tiderule.rules.sentence.Phrasing;
 import java.util.List;
 
 /** What changed between two answers as a JSON document, schema {@code tiderule/changes/1}. */

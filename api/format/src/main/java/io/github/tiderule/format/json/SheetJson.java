@@ -1,10 +1,10 @@
 package io.github.tiderule.format.json;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.rules.sentence.Phrasing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -9,7 +9,6 @@ import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
-import io.github.tiderule.engine.advice.course.RedFlag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -126,7 +125,8 @@ final class PlanParts {
   void vet(Html html, Room room) {
     html.heading(TEXTS.say("paper.vet")).paragraph("", TEXTS.say("paper.vet.same-day"));
     if (advice.pregnancy() != null) {
-      List<String> flags = advice.pregnancy().redFlags().stream().map(one -> one.text().toString()).toList();
+      List<String> flags =
+          advice.pregnancy().redFlags().stream().map(one -> one.text().toString()).toList();
       html.list("alarms", flags, MOST_FLAGS);
     }
   }

@@ -1,6 +1,5 @@
 package io.github.tiderule.api.paper;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.words.Texts;
@@ -8,6 +7,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,5 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
@@ -17,6 +16,7 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -203,7 +203,8 @@ public final class AdviceReport {
       page.hanging(2, "-", query.text().toString());
       page.indented(4, TEXTS.say("question.about", names.of(query.about())));
       for (Query.Reading reading : query.readings()) {
-        page.hanging(4, TEXTS.say("question.reading", reading.unit()), reading.meaning().toString());
+        page.hanging(
+            4, TEXTS.say("question.reading", reading.unit()), reading.meaning().toString());
       }
     }
   }

@@ -1,6 +1,5 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.api.report.rulebook.ConditionLines;
 import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
@@ -9,6 +8,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.RuleCard;
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 

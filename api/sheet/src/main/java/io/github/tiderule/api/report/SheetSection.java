@@ -9,7 +9,6 @@ import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.InseminationSheet.Line;
 import io.github.tiderule.engine.advice.SemenTemperature;
-import io.github.tiderule.engine.advice.Warning;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;

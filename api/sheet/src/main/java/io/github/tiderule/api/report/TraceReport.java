@@ -1,6 +1,5 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.api.report.rulebook.ConditionLines;
 import io.github.tiderule.api.report.text.Columns;
 import io.github.tiderule.api.report.text.LocalWords;
@@ -19,6 +18,7 @@ import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.source.Source;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;

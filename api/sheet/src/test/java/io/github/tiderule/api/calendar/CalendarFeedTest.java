@@ -1,6 +1,6 @@
 package io.github.tiderule.api.calendar;
 
-import io.github.tiderule.rules.sentence.Sentence; import static io.github.tiderule.api.calendar.Calendars.NOW;
+import static io.github.tiderule.api.calendar.Calendars.NOW;
 import static io.github.tiderule.api.calendar.Calendars.SEASON;
 import static io.github.tiderule.api.calendar.Calendars.at;
 import static io.github.tiderule.api.calendar.Calendars.dates;
@@ -25,6 +25,7 @@ import io.github.tiderule.format.Documents;
 import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -79,9 +80,12 @@ class CalendarFeedTest {
             by,
             List.of(
                 new Commitment("order", by, breed, Sentence.of("Order the semen for Thu 14 Jan")),
-                new Commitment("book", by.plusHours(3), breed, Sentence.of("Book the clinic for Thu 14 Jan")),
-                new Commitment("order", by.plusDays(1), breed, Sentence.of("Order the semen for Fri 15 Jan")),
-                new Commitment("leave", breed.minusHours(2), breed, Sentence.of("Set out for Thu 14 Jan"))),
+                new Commitment(
+                    "book", by.plusHours(3), breed, Sentence.of("Book the clinic for Thu 14 Jan")),
+                new Commitment(
+                    "order", by.plusDays(1), breed, Sentence.of("Order the semen for Fri 15 Jan")),
+                new Commitment(
+                    "leave", breed.minusHours(2), breed, Sentence.of("Set out for Thu 14 Jan"))),
             breed);
     ICalendar calendar = read(dates(at("2027-01-12T18:00:00+01:00"), plan, null));
     assertThat(calendar.getEvents(), hasSize(5));

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.calendar;
 
-import io.github.tiderule.rules.sentence.Sentence; import static io.github.tiderule.api.calendar.Calendars.advice;
+import static io.github.tiderule.api.calendar.Calendars.advice;
 import static io.github.tiderule.api.calendar.Calendars.at;
 import static io.github.tiderule.api.calendar.Calendars.dates;
 import static io.github.tiderule.api.calendar.Calendars.event;
@@ -16,6 +16,7 @@ import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -121,14 +122,18 @@ class CalendarHistoryTest {
     AdvisedDates one =
         dates(
             at("2027-01-11T18:00:00+01:00"),
-            plan(null, List.of(new Commitment("book", by, breed, Sentence.of("Book the clinic"))), breed),
+            plan(
+                null,
+                List.of(new Commitment("book", by, breed, Sentence.of("Book the clinic"))),
+                breed),
             null);
     AdvisedDates later =
         dates(
             at("2027-01-12T18:00:00+01:00"),
             plan(
                 null,
-                List.of(new Commitment("book", by.plusDays(1), breed, Sentence.of("Book the clinic"))),
+                List.of(
+                    new Commitment("book", by.plusDays(1), breed, Sentence.of("Book the clinic"))),
                 breed),
             null);
     AdvisedDates none = dates(at("2027-01-12T20:00:00+01:00"), plan(null, breed), null);

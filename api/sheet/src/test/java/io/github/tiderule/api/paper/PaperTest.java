@@ -17,8 +17,8 @@ import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.engine.validation.Legibility;
-import io.github.tiderule.format.Seasons.Season;
 import io.github.tiderule.format.Seasons;
+import io.github.tiderule.format.Seasons.Season;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.observation.Observation;
 import java.io.IOException;
@@ -87,7 +87,8 @@ class PaperTest {
                     assertThat(
                         season.name(),
                         text,
-                        containsString(flat(new KeyNames(season.cycle()).in(caution.text().toString())))));
+                        containsString(
+                            flat(new KeyNames(season.cycle()).in(caution.text().toString())))));
       }
     }
   }
@@ -140,7 +141,8 @@ class PaperTest {
                       assertThat(
                           season.name(),
                           text,
-                          containsString(flat(new KeyNames(season.cycle()).in(step.text().toString())))));
+                          containsString(
+                              flat(new KeyNames(season.cycle()).in(step.text().toString())))));
           assertThat(season.name(), text, containsString(flat("When to call a vet")));
           assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
         }

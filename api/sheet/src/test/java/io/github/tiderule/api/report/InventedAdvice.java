@@ -1,6 +1,5 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Amount;
@@ -37,6 +36,7 @@ import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Random;

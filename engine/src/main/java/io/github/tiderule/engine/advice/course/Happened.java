@@ -14,4 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param observation id of what it was read from; absent where the outcome says so
  */
 public record Happened(
-    String kind, LocalDate on, int daysAfterOvulation, Sentence text, @Nullable String observation) {}
+    String kind,
+    LocalDate on,
+    int daysAfterOvulation,
+    Sentence text,
+    @Nullable String observation) {}

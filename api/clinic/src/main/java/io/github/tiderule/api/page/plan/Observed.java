@@ -4,7 +4,6 @@ import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
-import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.change.Told;
 import io.github.tiderule.format.node.Node;
 import java.time.OffsetDateTime;

@@ -9,8 +9,6 @@ import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Warning;
-import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;
@@ -91,7 +89,8 @@ public record PlanView(
                         query.readings().stream()
                             .map(
                                 one ->
-                                    new Reading(one.unit(), words.localised(one.meaning().toString())))
+                                    new Reading(
+                                        one.unit(), words.localised(one.meaning().toString())))
                             .toList()))
             .toList();
     return new PlanView(

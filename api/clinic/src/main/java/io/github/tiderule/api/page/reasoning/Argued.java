@@ -1,6 +1,5 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
@@ -8,6 +7,7 @@ import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.TreeMap;
@@ -111,7 +111,12 @@ public record Argued(
     }
     return advice.notFired().stream()
         .filter(rule -> filter.keepsRule(rule.rule()))
-        .map(rule -> new NotFired(rule.rule(), rule.title(), Sentence.quoted(sentences.of(rule.missing().toString()))))
+        .map(
+            rule ->
+                new NotFired(
+                    rule.rule(),
+                    rule.title(),
+                    Sentence.quoted(sentences.of(rule.missing().toString()))))
         .toList();
   }
 

@@ -1,11 +1,11 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.condition.ConditionSeen;
 import io.github.tiderule.rules.fact.observation.Observation;
+import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.source.Sources;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -30,7 +30,9 @@ public record Dispute(String about, List<Held> positions, String leansTo, String
             .map(
                 one ->
                     new Held(
-                        one.rule(), sentences.of(one.text().toString()), Cited.all(one.sources(), sources)))
+                        one.rule(),
+                        sentences.of(one.text().toString()),
+                        Cited.all(one.sources(), sources)))
             .toList(),
         sentences.of(dispute.leansTo().toString()),
         sentences.of(dispute.why().toString()));

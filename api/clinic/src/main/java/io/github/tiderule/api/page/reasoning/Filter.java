@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,10 +1,10 @@
 package io.github.tiderule.api.page.reasoning;
 
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
