@@ -2,6 +2,7 @@ package io.github.tiderule.cases.difference;
 
 import io.github.tiderule.api.node.Node;
 import io.github.tiderule.api.node.NodeText;
+import io.github.tiderule.cases.difference.program.Served;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
