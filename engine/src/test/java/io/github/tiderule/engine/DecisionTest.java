@@ -100,7 +100,9 @@ class DecisionTest {
       assertThat(test.resultAt().isAfter(forecast.decideBy()), equalTo(false));
       assertThat(test.gain(), greaterThanOrEqualTo(0.01));
     } else {
-      assertThat(Objects.requireNonNull(advice.noTestBecause()).toString(), containsString("before the decision is due"));
+      assertThat(
+          Objects.requireNonNull(advice.noTestBecause()).toString(),
+          containsString("before the decision is due"));
     }
   }
 
@@ -187,7 +189,9 @@ class DecisionTest {
     plan.commitments().forEach(one -> assertThat(one.kind(), equalTo("book")));
     // ovulation is proven: no value could move the days
     assertThat(advice.nextTest(), nullValue());
-    assertThat(Objects.requireNonNull(advice.noTestBecause()).toString(), containsString("Ovulation is proven"));
+    assertThat(
+        Objects.requireNonNull(advice.noTestBecause()).toString(),
+        containsString("Ovulation is proven"));
     assertThat(advice.action().headline().toString(), startsWith("Book the clinic by "));
   }
 

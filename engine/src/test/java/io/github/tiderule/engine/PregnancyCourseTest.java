@@ -135,7 +135,8 @@ class PregnancyCourseTest {
     assertThat(flags(whelped), contains("after-whelping"));
     assertThat(whelped.nextTest(), is(nullValue()));
     assertThat(
-        Objects.requireNonNull(whelped.noTestBecause()).toString(), containsString("What came of this season is known"));
+        Objects.requireNonNull(whelped.noTestBecause()).toString(),
+        containsString("What came of this season is known"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package io.github.tiderule.cases.difference;
 
+import io.github.tiderule.cases.difference.program.LoadedProgram;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

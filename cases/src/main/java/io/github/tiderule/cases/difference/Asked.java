@@ -1,5 +1,7 @@
 package io.github.tiderule.cases.difference;
 
+import io.github.tiderule.cases.difference.program.LoadedProgram;
+import io.github.tiderule.cases.difference.program.Printed;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package io.github.tiderule.cases.difference;
 
+import io.github.tiderule.cases.difference.program.Served;
 import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.NodeText;
 import java.io.IOException;

@@ -1,5 +1,6 @@
 package io.github.tiderule.cases.difference;
 
+import io.github.tiderule.cases.difference.program.Printed;
 import java.io.IOException;
 import java.lang.reflect.Method;
 import java.nio.file.Files;

@@ -17,9 +17,15 @@ record SeasonsAnswers(Asked asked) {
   private static final int CASES_FOR_A_BATCH = 10;
 
   private static final String TABLE =
-      "Drawn;Result;Unit\n27.02.2027 08:00;0,9;ng/mL\n2027-02-28 08:30;<0,2;ug/L\n"
-          + "01.03.2027 08:00;4,1;nmol/L\n02.03.2027;2,0;ng/mL\n2.3.2027 9:00;much;ng/mL\n"
-          + "03.03.2027 08:00;3,2;mg\n";
+      """
+      Drawn;Result;Unit
+      27.02.2027 08:00;0,9;ng/mL
+      2027-02-28 08:30;<0,2;ug/L
+      01.03.2027 08:00;4,1;nmol/L
+      02.03.2027;2,0;ng/mL
+      2.3.2027 9:00;much;ng/mL
+      03.03.2027 08:00;3,2;mg
+      """;
 
   /**
    * Writes what changed in a case within two days, and what is taken into it.

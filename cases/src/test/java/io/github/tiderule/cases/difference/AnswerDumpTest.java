@@ -10,6 +10,7 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
 import io.github.tiderule.cases.difference.AnswerDump.Extent;
+import io.github.tiderule.cases.difference.program.LoadedProgram;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

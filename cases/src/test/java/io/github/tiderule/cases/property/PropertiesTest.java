@@ -244,7 +244,7 @@ class PropertiesTest {
             }
           }
           return unless(
-              advice.action().headline().length() < 140, "too long: " + advice.action().headline());
+              advice.action().headline().toString().length() < 140, "too long: " + advice.action().headline().toString());
         });
   }
 

@@ -1,4 +1,4 @@
-package io.github.tiderule.cases.difference;
+package io.github.tiderule.cases.difference.program;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;

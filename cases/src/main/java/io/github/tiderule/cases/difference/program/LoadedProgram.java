@@ -1,4 +1,4 @@
-package io.github.tiderule.cases.difference;
+package io.github.tiderule.cases.difference.program;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -25,7 +25,7 @@ import java.util.jar.JarFile;
  * starting anew. Nothing of it is named here but its class {@code Program} and the shape of that:
  * made of streams and of a supplier of an engine, which is made once.
  */
-final class LoadedProgram {
+public final class LoadedProgram {
 
   private static final String CLASS = "Program";
   private static final String USUAL = "io.github.tiderule.api.command." + CLASS;
@@ -58,7 +58,7 @@ final class LoadedProgram {
    * @throws IOException if the jar cannot be read
    * @throws ReflectiveOperationException if it has no such program
    */
-  static LoadedProgram of(Path jar) throws IOException, ReflectiveOperationException {
+  public static LoadedProgram of(Path jar) throws IOException, ReflectiveOperationException {
     return new LoadedProgram(
         new URLClassLoader(new URL[] {url(jar)}, ClassLoader.getPlatformClassLoader()), name(jar));
   }
@@ -68,7 +68,7 @@ final class LoadedProgram {
    *
    * @throws ReflectiveOperationException if there is none
    */
-  static LoadedProgram ofThisBuild() throws ReflectiveOperationException {
+  public static LoadedProgram ofThisBuild() throws ReflectiveOperationException {
     return new LoadedProgram(LoadedProgram.class.getClassLoader(), USUAL);
   }
 
@@ -124,7 +124,7 @@ final class LoadedProgram {
   }
 
   /** Where its classes are. */
-  ClassLoader classes() {
+  public ClassLoader classes() {
     return classes;
   }
 
@@ -134,12 +134,13 @@ final class LoadedProgram {
    * @param input its standard input
    * @throws ReflectiveOperationException if it fails in another way than by an exit status
    */
-  Printed run(String input, String... arguments) throws ReflectiveOperationException {
+  public Printed run(String input, String... arguments) throws ReflectiveOperationException {
     return run(engine, input, arguments);
   }
 
   /** Runs one command that must come to its end without an engine. */
-  Printed runWithoutEngine(String input, String... arguments) throws ReflectiveOperationException {
+  public Printed runWithoutEngine(String input, String... arguments)
+      throws ReflectiveOperationException {
     return run(
         () -> {
           throw new UnsupportedOperationException("an engine is asked for");
@@ -158,7 +159,7 @@ final class LoadedProgram {
   }
 
   /** Runs one command and gives its exit status; it may never come to its end. */
-  int run(String input, OutputStream out, OutputStream err, String... arguments)
+  public int run(String input, OutputStream out, OutputStream err, String... arguments)
       throws ReflectiveOperationException {
     return run(engine, input, out, err, arguments);
   }

@@ -1,4 +1,4 @@
-package io.github.tiderule.cases.difference;
+package io.github.tiderule.cases.difference.program;
 
 /**
  * What one run of a program printed.
@@ -7,10 +7,10 @@ package io.github.tiderule.cases.difference;
  * @param out its standard output
  * @param err its standard error
  */
-record Printed(int status, String out, String err) {
+public record Printed(int status, String out, String err) {
 
   /** All of it; the status and the standard error only where a run did not simply succeed. */
-  String text() {
+  public String text() {
     return status == 0 && err.isEmpty()
         ? out
         : out + "-- status " + status + (err.isEmpty() ? "\n" : ", and to the people:\n" + err);

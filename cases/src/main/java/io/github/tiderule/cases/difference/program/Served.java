@@ -1,4 +1,4 @@
-package io.github.tiderule.cases.difference;
+package io.github.tiderule.cases.difference.program;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  *
  * @param address without a slash at its end
  */
-record Served(HttpClient client, String address) {
+public record Served(HttpClient client, String address) {
 
   private static final Pattern ADDRESS = Pattern.compile("http://[0-9.:]+");
   private static final int BUSY = 503;
@@ -24,7 +24,7 @@ record Served(HttpClient client, String address) {
   private static final long PAUSE = 200;
 
   /** An answer: where it was in the end, and what it says. */
-  record Answer(String path, int status, String tag, String body) {}
+  public record Answer(String path, int status, String tag, String body) {}
 
   /**
    * Starts serving.
@@ -32,7 +32,7 @@ record Served(HttpClient client, String address) {
    * @param data the directory of the record
    * @throws IOException if it does not begin within two minutes
    */
-  static Served of(LoadedProgram program, Path data) throws IOException {
+  public static Served of(LoadedProgram program, Path data) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Thread thread =
@@ -60,12 +60,12 @@ record Served(HttpClient client, String address) {
   }
 
   /** Reads what is at a path. */
-  Answer get(String path) throws IOException {
+  public Answer get(String path) throws IOException {
     return send(path, HttpRequest.newBuilder().GET());
   }
 
   /** Sends a form without fields. */
-  Answer post(String path) throws IOException {
+  public Answer post(String path) throws IOException {
     return send(
         path,
         HttpRequest.newBuilder()
@@ -78,7 +78,7 @@ record Served(HttpClient client, String address) {
    *
    * @param tag of the version it replaces
    */
-  Answer put(String path, String tag, String json) throws IOException {
+  public Answer put(String path, String tag, String json) throws IOException {
     return send(
         path,
         HttpRequest.newBuilder()
