@@ -19,10 +19,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.jspecify.annotations.Nullable;
@@ -112,12 +112,16 @@ public final class RuleBase {
     // most of a short run is spent here, so the texts are read while the rules are compiled
     ForkJoinTask<RuleTexts> reading = ForkJoinPool.commonPool().submit(RuleTexts::load);
     Map<Stage, List<String>> models = CompiledRules.byStage();
-    Map<Stage, Compiled> compiledStages =
-        Arrays.stream(Stage.values())
-            .parallel()
-            .collect(
-                Collectors.toConcurrentMap(
-                    stage -> stage, stage -> compiled(models.getOrDefault(stage, List.of()))));
+    // the rule engine finds its services when it is first used, and not safely from two threads:
+    // one stage is compiled alone before the others are compiled side by side
+    Map<Stage, Compiled> compiledStages = new ConcurrentHashMap<>();
+    Stage first = Stage.READING;
+    compiledStages.put(first, compiled(models.getOrDefault(first, List.of())));
+    Arrays.stream(Stage.values())
+        .filter(stage -> stage != first)
+        .parallel()
+        .forEach(
+            stage -> compiledStages.put(stage, compiled(models.getOrDefault(stage, List.of()))));
     Parameters parameters = Parameters.load();
     Sources sources = Sources.load();
     RuleTexts texts = reading.join();

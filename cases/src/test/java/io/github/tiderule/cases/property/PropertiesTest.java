@@ -244,7 +244,8 @@ class PropertiesTest {
             }
           }
           return unless(
-              advice.action().headline().toString().length() < 140, "too long: " + advice.action().headline().toString());
+              advice.action().headline().toString().length() < 140,
+              "too long: " + advice.action().headline().toString());
         });
   }
 

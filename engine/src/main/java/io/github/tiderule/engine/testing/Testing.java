@@ -264,8 +264,8 @@ public final class Testing {
         text);
   }
 
-  private static String eggs(double share) {
+  private static Sentence eggs(double share) {
     double inHundred = 100 * share;
-    return inHundred < 1 ? "less than 1" : Long.toString(Math.round(inHundred));
+    return inHundred < 1 ? Sentence.of("less than 1") : Sentence.of("{}", Math.round(inHundred));
   }
 }
