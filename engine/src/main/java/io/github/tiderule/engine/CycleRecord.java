@@ -87,9 +87,7 @@ public record CycleRecord(
             .outcome(outcome)
             .background(background)
             .violations();
-    if (!violations.isEmpty()) {
-      throw new CycleRefused(violations);
-    }
+    refuse(violations);
     earlierCycles =
         earlierCycles.stream().sorted(Comparator.comparing(EarlierCycle::firstBloodOn)).toList();
     treatments =
@@ -139,8 +137,17 @@ public record CycleRecord(
    * The same season as it was known at an earlier moment: without what was seen, drawn, reported,
    * given or tested after it, and without its outcome. A result that does not say when it was
    * reported counts as known when it was drawn.
+   *
+   * @throws CycleRefused if no advice can be for such a moment
    */
   public CycleRecord knownAt(Instant moment) {
+    refuse(new CycleValidation(moment, zone, FirstBlood.unknown()).violations());
     return new Hindsight(this, moment).cycle();
+  }
+
+  private static void refuse(List<Violation> violations) {
+    if (!violations.isEmpty()) {
+      throw new CycleRefused(violations);
+    }
   }
 }

@@ -8,6 +8,7 @@ import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.report.ChangesReport;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.engine.CycleRefused;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
 import io.github.tiderule.format.json.ChangesJson;
@@ -73,7 +74,13 @@ final class ChangesCommand {
     if (!moment.isBefore(cycle.get().asOf())) {
       return files.refuse("--since must lie before the file's own asOf.");
     }
-    return print(cycle.get().knownAt(moment), cycle.get());
+    CycleRecord then;
+    try {
+      then = cycle.get().knownAt(moment);
+    } catch (CycleRefused e) {
+      return files.refuse("--since cannot be told of: " + e.getMessage() + ".");
+    }
+    return print(then, cycle.get());
   }
 
   private int print(CycleRecord was, CycleRecord is) throws IOException {
