@@ -50,6 +50,8 @@ public final class ActionChoice {
   private final MatingChoice mating;
 
   /**
+   * Begins a choice.
+   *
    * @param course null where nothing dates the season
    * @param care what rules say of it
    */
