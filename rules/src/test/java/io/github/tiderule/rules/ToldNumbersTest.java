@@ -6,6 +6,10 @@ import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.rules.sentence.Template;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,15 +33,7 @@ class ToldNumbersTest {
   private static final Pattern WORDS = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
   /** Parameters that a rule tells of though it does not go by them itself, and why. */
-  private static final Map<String, Map<String, String>> OF_OTHERS =
-      Map.of(
-          "FND-020",
-          Map.of(
-              "findings.slow.per-day", "the lower edge of the usual pace, told beside the upper"),
-          "FND-023",
-          Map.of("findings.ovulation.level", "the level about which such values stand"),
-          "FND-042",
-          Map.of("findings.lh.support-hours", "what the rule it waits for goes by"));
+  private static final String OF_OTHERS = "told-of-others.csv";
 
   private record Told(String rule, String template) {}
 
@@ -69,12 +65,25 @@ class ToldNumbersTest {
     assertThat(wrong, is(empty()));
   }
 
+  private static Set<String> listed() {
+    try (InputStream file =
+        Objects.requireNonNull(ToldNumbersTest.class.getResourceAsStream(OF_OTHERS))) {
+      return new String(file.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .skip(1)
+          .map(line -> line.split(",", 3))
+          .map(cells -> cells[0] + " " + cells[1])
+          .collect(Collectors.toCollection(TreeSet::new));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   @Test
   void aRuleTellsOfTheParametersItGoesBy() {
     Set<String> foreign = new TreeSet<>();
     Set<String> own = new TreeSet<>();
-    Set<String> listed = new TreeSet<>();
-    OF_OTHERS.forEach((rule, ids) -> ids.keySet().forEach(id -> listed.add(rule + " " + id)));
+    Set<String> listed = listed();
     for (Told one : told()) {
       for (Template.Place place : Template.of(one.template()).places()) {
         if (!place.name().isEmpty()) {
