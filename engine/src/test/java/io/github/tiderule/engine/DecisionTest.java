@@ -15,6 +15,7 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
+import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
@@ -228,7 +229,7 @@ class DecisionTest {
     assertThat(leave.by(), equalTo(local("03-10T09:30")));
     assertThat(leave.forTime(), equalTo(local("03-10T18:30")));
     assertThat(
-        plan(advice).notes(),
+        Phrasing.PLAIN.say(plan(advice).notes()),
         contains("Mate her every other day from Wed 10 Mar while she stands."));
   }
 

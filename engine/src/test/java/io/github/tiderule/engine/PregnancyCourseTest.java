@@ -124,7 +124,7 @@ class PregnancyCourseTest {
                 .asOf("05-25T12:00"));
     assertThat(due(whelped), is(empty()));
     assertThat(
-        pregnancy(whelped).happened().stream().map(Happened::text).toList(),
+        pregnancy(whelped).happened().stream().map(one -> one.text().toString()).toList(),
         contains(
             "Bred by mating",
             "Scan: heartbeats, 4 pups counted",

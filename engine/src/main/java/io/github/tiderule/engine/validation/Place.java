@@ -43,7 +43,7 @@ record Place(String path, List<Violation> found) {
 
   void number(String name, @Nullable Double value, Range range) {
     if (value != null) {
-      note(range.violation(name, value, Range.plain(value)));
+      note(Violation.outside(range, name, value, Range.plain(value)));
     }
   }
 

@@ -1,7 +1,5 @@
 package io.github.tiderule.engine.validation;
 
-import java.util.Optional;
-
 /**
  * The numbers a field may hold.
  *
@@ -18,39 +16,6 @@ public record Range(double least, boolean above, double most, String unit) {
   /** From above zero to {@code most}. */
   public static Range positive(double most, String unit) {
     return new Range(0, true, most, unit);
-  }
-
-  /**
-   * Why a number cannot stand in a field; empty where it can.
-   *
-   * @param shown the number as messages show it
-   */
-  public Optional<Violation> violation(String name, double value, String shown) {
-    if (!Double.isFinite(value)) {
-      return Optional.of(
-          outside(
-              Violation.Code.NOT_A_NUMBER,
-              name,
-              value,
-              name + " is " + shown + ", not a finite number"));
-    }
-    if (value < 0 && least >= 0) {
-      return Optional.of(
-          outside(
-              Violation.Code.NEGATIVE_VALUE, name, value, name + " is " + shown + ", below zero"));
-    }
-    return contains(value)
-        ? Optional.empty()
-        : Optional.of(
-            outside(
-                Violation.Code.OUT_OF_RANGE,
-                name,
-                value,
-                name + " is " + shown + "; it must be " + words()));
-  }
-
-  private Violation outside(Violation.Code code, String name, double value, String message) {
-    return new Violation(name, code, value, this, message, null);
   }
 
   boolean contains(double value) {

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.validation;
 
 import io.github.tiderule.rules.fact.Worded;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,6 +69,37 @@ public record Violation(
   /** A violation that neither limits nor a hint say more of. */
   static Violation of(String field, Code code, @Nullable Object value, String message) {
     return new Violation(field, code, value, null, message, null);
+  }
+
+  /**
+   * Why a number cannot stand in a field; empty where it can.
+   *
+   * @param limits the numbers the field may hold
+   * @param shown the number as messages show it
+   */
+  public static Optional<Violation> outside(
+      Range limits, String name, double value, String shown) {
+    if (!Double.isFinite(value)) {
+      return outside(
+          limits, Code.NOT_A_NUMBER, name, value, name + " is " + shown + ", not a finite number");
+    }
+    if (value < 0 && limits.least() >= 0) {
+      return outside(
+          limits, Code.NEGATIVE_VALUE, name, value, name + " is " + shown + ", below zero");
+    }
+    return limits.contains(value)
+        ? Optional.empty()
+        : outside(
+            limits,
+            Code.OUT_OF_RANGE,
+            name,
+            value,
+            name + " is " + shown + "; it must be " + limits.words());
+  }
+
+  private static Optional<Violation> outside(
+      Range limits, Code code, String name, double value, String message) {
+    return Optional.of(new Violation(name, code, value, limits, message, null));
   }
 
   /** The same, with what may have been meant. */

@@ -98,7 +98,7 @@ class PlannerTest {
     double single = season.sets(1, 22).stream().mapToDouble(season::mean).max().orElseThrow();
     assertThat(less.plan().mean(), closeTo(single, 1e-9));
     assertThat(
-        less.note(),
+        less.note().toString(),
         equalTo(
             "one dose less, at a cost of "
                 + Math.round(100 * (choice.best().mean() - single))

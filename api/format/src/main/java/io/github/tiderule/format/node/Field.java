@@ -148,8 +148,7 @@ public final class Field {
     double number = value.getAsDouble();
     return accepted(
         number,
-        range
-            .violation(name, number, Shown.of(node))
+        Violation.outside(range, name, number, Shown.of(node))
             .map(
                 found ->
                     found.code() == Violation.Code.NEGATIVE_VALUE

@@ -181,7 +181,7 @@ class CalendarFeedTest {
     ICalendar undated = read(dates(at("2027-01-12T18:00:00+01:00"), null, null));
     assertThat(
         undated.getJournals().get(0).getSummary().getValue(),
-        is(SampleAdvice.full().action().headline()));
+        is(SampleAdvice.full().action().headline().toString()));
   }
 
   @Test
