@@ -29,10 +29,18 @@ class RoomsTest {
   static final ArchRule ROOMS_MAKE_NO_CIRCLE =
       slices().matching("io.github.tiderule.(**)").should().beFreeOfCycles();
 
-  /** Nor do the classes of a room, each with those inside it. */
+  /**
+   * Nor do the classes of a room, each with those inside it; but a record begins its own builder,
+   * and asks what was known of it earlier.
+   */
   @ArchTest
   static final ArchRule CLASSES_MAKE_NO_CIRCLE =
-      slices().assignedFrom(new Outermost()).should().beFreeOfCycles();
+      slices()
+          .assignedFrom(new Outermost())
+          .should()
+          .beFreeOfCycles()
+          .ignoreDependency(CycleRecord.class, CycleBuilder.class)
+          .ignoreDependency(CycleRecord.class, Hindsight.class);
 
   /** What reckons with numbers knows neither what is on file nor what is planned. */
   @ArchTest
