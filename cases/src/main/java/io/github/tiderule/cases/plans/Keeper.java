@@ -171,7 +171,9 @@ final class Keeper {
     double today = Math.floor(now + MOMENT);
     double first = now <= today + TOLD_BY + MOMENT ? today + 1 : today + 2;
     List<Availability> windows = new ArrayList<>();
-    for (double day = first; day <= LAST_DAY + 10; day++) {
+    // a file takes a hundred windows, fifty days ahead
+    double last = Math.min(LAST_DAY + 10, first + 100.0 / CLINIC.length - 1);
+    for (double day = first; day <= last; day++) {
       for (double[] hours : CLINIC) {
         windows.add(
             new Availability(Calendar.instant(day + hours[0]), Calendar.instant(day + hours[1])));

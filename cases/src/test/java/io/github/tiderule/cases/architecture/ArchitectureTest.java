@@ -239,7 +239,8 @@ class ArchitectureTest {
   private static final String[] ENGINE_FACE = {
     "io.github.tiderule.engine",
     "io.github.tiderule.engine.advice..",
-    "io.github.tiderule.engine.change"
+    "io.github.tiderule.engine.change",
+    "io.github.tiderule.engine.validation"
   };
 
   /** The cases alone look inside, to hold its parts to what is published. */
