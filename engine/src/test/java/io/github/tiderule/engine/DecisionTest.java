@@ -15,7 +15,6 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
@@ -27,6 +26,7 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.sentence.Phrasing;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;

@@ -77,8 +77,7 @@ public record Violation(
    * @param limits the numbers the field may hold
    * @param shown the number as messages show it
    */
-  public static Optional<Violation> outside(
-      Range limits, String name, double value, String shown) {
+  public static Optional<Violation> outside(Range limits, String name, double value, String shown) {
     if (!Double.isFinite(value)) {
       return outside(
           limits, Code.NOT_A_NUMBER, name, value, name + " is " + shown + ", not a finite number");
