@@ -274,7 +274,11 @@ final class FactLine {
         daysToMedian,
         width,
         noOvulation,
-        0.05);
+        0.05,
+        0.01,
+        0.01,
+        noOvulation / 2,
+        0.5);
   }
 
   private static CandidateDay day(Words w) {

@@ -72,7 +72,8 @@ public final class SampleAdvice {
                 new DayProbability(LocalDate.parse("2027-01-12"), 0.46),
                 new DayProbability(LocalDate.parse("2027-01-13"), 0.29)),
             0.04,
-            new Patterns(0.9, 0.06, 0.04)),
+            new Patterns(0.9, 0.06, 0.04, 0.02, 0.01, 0.03),
+            0.4),
         days(),
         new Plan(
             List.of(at("01-14", "10:00"), at("01-15", "10:00")),

@@ -93,7 +93,19 @@ final class DrawnSeason {
     Instant middle = at(now + 2);
     this.forecast =
         new Forecast(
-            middle, middle, middle, middle, middle, 2, width, random.nextInt(10) * 0.05, 0.05);
+            middle,
+            middle,
+            middle,
+            middle,
+            middle,
+            2,
+            width,
+            random.nextInt(10) * 0.05,
+            0.05,
+            0.01,
+            0.01,
+            0.01,
+            0.5);
     observe();
     calendar(now);
   }

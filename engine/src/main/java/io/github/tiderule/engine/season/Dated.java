@@ -81,6 +81,7 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
 
   public Forecast forecast() {
     Density ovulation = estimate.ovulation();
+    Estimate.Courses courses = estimate.courses();
     return new Forecast(
         quantile(0.05),
         quantile(0.25),
@@ -90,7 +91,11 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
         ovulation.quantile(0.5) - today(),
         width(),
         estimate.noOvulation(),
-        estimate.plateau());
+        courses.plateau(),
+        courses.irregular(),
+        courses.failing(),
+        courses.brokenOff(),
+        estimate.fit());
   }
 
   /** Days between the 5th and the 95th percentile of ovulation. */
@@ -112,6 +117,7 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
 
   public Ovulation ovulation() {
     Density ovulation = estimate.ovulation();
+    Estimate.Courses courses = estimate.courses();
     return new Ovulation(
         at(ovulation, 0.5),
         at(ovulation, 0.05),
@@ -122,7 +128,13 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
         byDay(ovulation, 1 - estimate.noOvulation()),
         round(estimate.noOvulation()),
         new Patterns(
-            round(estimate.ordinary()), round(estimate.plateau()), round(estimate.noOvulation())));
+            round(courses.ordinary() + courses.irregular() + courses.failing()),
+            round(courses.plateau()),
+            round(estimate.noOvulation()),
+            round(courses.irregular()),
+            round(courses.failing()),
+            round(courses.brokenOff())),
+        round(estimate.fit()));
   }
 
   private OffsetDateTime at(Density density, double share) {

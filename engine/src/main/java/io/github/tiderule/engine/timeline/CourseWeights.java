@@ -15,12 +15,16 @@ record CourseWeights(Course ordinary, Course plateau) {
    * @param log by place of the lattice
    * @param logWithout by result, then by place
    * @param odd by number, then by place: share in which that number is the odd one out
+   * @param fit by place: how likely numbers are that fit worse
    */
-  record Course(double[] log, double[][] logWithout, double[][] odd) {
+  record Course(double[] log, double[][] logWithout, double[][] odd, double[] fit) {
 
     private static Course empty(int places, int results, int values) {
       return new Course(
-          new double[places], new double[results][places], new double[values][places]);
+          new double[places],
+          new double[results][places],
+          new double[values][places],
+          new double[places]);
     }
 
     private void keep(Mixture mixture, int place) {
@@ -31,6 +35,7 @@ record CourseWeights(Course ordinary, Course plateau) {
       for (int j = 0; j < odd.length; j++) {
         odd[j][place] = mixture.oddShare(j);
       }
+      fit[place] = mixture.fit();
     }
 
     /** The same on a finer lattice within this one. */
@@ -38,7 +43,8 @@ record CourseWeights(Course ordinary, Course plateau) {
       return new Course(
           interpolation.cubic(log),
           Arrays.stream(logWithout).map(interpolation::cubic).toArray(double[][]::new),
-          Arrays.stream(odd).map(interpolation::linear).toArray(double[][]::new));
+          Arrays.stream(odd).map(interpolation::linear).toArray(double[][]::new),
+          interpolation.linear(fit));
     }
 
     /** The log weights with all results, or without the r-th. */

@@ -7,18 +7,40 @@ import java.util.List;
  *
  * @param peak LH peak, days after the anchor, given that she ovulates
  * @param ovulation ovulation, days after the anchor, given that she ovulates
- * @param ordinary posterior probability of the ordinary course
- * @param plateau posterior probability of a plateau before the surge
- * @param noOvulation posterior probability that she does not ovulate this time
+ * @param fit posterior predictive probability that progesterone numbers on a regular course fit it
+ *     worse than hers do, none of them odd; 1 where there is no number
  * @param influences one for each observation
  */
 public record Estimate(
-    Density peak,
-    Density ovulation,
-    double ordinary,
-    double plateau,
-    double noOvulation,
-    List<Pull> influences) {
+    Density peak, Density ovulation, Courses courses, double fit, List<Pull> influences) {
+
+  /**
+   * Posterior probabilities of the courses, which sum to 1.
+   *
+   * @param ordinary from base through the LH peak to ovulation and on
+   * @param plateau with a rest before the surge
+   * @param irregular she ovulates on a course that is like none of the others
+   * @param failing she ovulates and the level falls early afterwards
+   * @param brokenOff the level rises and falls back, and she does not ovulate this time
+   * @param silent the level stays low, and she does not ovulate this time
+   */
+  public record Courses(
+      double ordinary,
+      double plateau,
+      double irregular,
+      double failing,
+      double brokenOff,
+      double silent) {}
+
+  /** Posterior probability of the plateau before the surge. */
+  public double plateau() {
+    return courses.plateau();
+  }
+
+  /** Posterior probability that she does not ovulate this time. */
+  public double noOvulation() {
+    return courses.brokenOff() + courses.silent();
+  }
 
   /**
    * What one observation does.

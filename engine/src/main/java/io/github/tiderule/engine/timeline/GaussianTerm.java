@@ -44,6 +44,7 @@ final class GaussianTerm {
   private final IntervalProbability intervals;
 
   private double logNumbers;
+  private double discrepancy;
   private double determinant;
   private double shareU;
   private double shareUv;
@@ -88,7 +89,7 @@ final class GaussianTerm {
     for (ProgesteroneData.Reading reading : data.readings()) {
       double weight = logWeight + reading.logWeight();
       double log = evaluate(reading);
-      mixture.add(weight + log, oddShare);
+      mixture.add(weight + log, oddShare, ChiSquare.above(n, discrepancy));
       for (int i = 0; i < n + k; i++) {
         mixture.addWithout(i, weight + logWithout[i], withoutFactor[i]);
       }
@@ -210,6 +211,7 @@ final class GaussianTerm {
     double hu = (d * gu - b * gv) / determinant;
     double hv = (a * gv - b * gu) / determinant;
     quadratic -= gu * hu + gv * hv;
+    discrepancy = quadratic;
     for (int i = 0; i < n; i++) {
       alpha[i] -= pu[i] * hu + pv[i] * hv;
       double lost = d * pu[i] * pu[i] - 2 * b * pu[i] * pv[i] + a * pv[i] * pv[i];

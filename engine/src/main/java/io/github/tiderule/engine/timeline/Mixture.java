@@ -17,6 +17,7 @@ final class Mixture {
 
   private double peak = Double.NEGATIVE_INFINITY;
   private double sum;
+  private double fit;
   private final double[] odd;
   private final double[] peakWithout;
   private final double[] sumWithout;
@@ -31,17 +32,24 @@ final class Mixture {
   void clear() {
     peak = Double.NEGATIVE_INFINITY;
     sum = 0;
+    fit = 0;
     Arrays.fill(odd, 0);
     Arrays.fill(peakWithout, Double.NEGATIVE_INFINITY);
     Arrays.fill(sumWithout, 0);
   }
 
-  /** Adds a term; {@code oddShare[j]} is the part of it in which value j is odd. */
-  void add(double log, double[] oddShare) {
+  /**
+   * Adds a term.
+   *
+   * @param oddShare the part of it in which value j is odd
+   * @param tail probability of numbers that fit the term worse
+   */
+  void add(double log, double[] oddShare, double tail) {
     double part;
     if (log > peak) {
       double scale = Math.exp(peak - log);
       sum *= scale;
+      fit *= scale;
       for (int j = 0; j < odd.length; j++) {
         odd[j] *= scale;
       }
@@ -51,6 +59,7 @@ final class Mixture {
       part = Math.exp(log - peak);
     }
     sum += part;
+    fit += part * tail;
     for (int j = 0; j < odd.length; j++) {
       odd[j] += part * oddShare[j];
     }
@@ -75,6 +84,11 @@ final class Mixture {
   /** Share of the sum in which value j is odd. */
   double oddShare(int j) {
     return odd[j] / sum;
+  }
+
+  /** Mean over the sum of how likely numbers are that fit worse. */
+  double fit() {
+    return fit / sum;
   }
 
   double logWithout(int i) {

@@ -111,9 +111,10 @@ public final class Timeline {
     return new Estimate(
         with.peak(),
         with.ovulation(),
-        with.ordinary(),
-        with.plateau(),
-        with.none(),
+        new Estimate.Courses(with.ordinary(), with.plateau(), 0, 0, 0, with.none()),
+        progesterone.values() == 0
+            ? 1
+            : with.average(weights.ordinary().fit(), weights.plateau().fit(), none.fit()),
         List.copyOf(pulls));
   }
 

@@ -81,6 +81,12 @@
  * values in one season are not thought of. So one wrong value cannot carry the date, and it is
  * named.
  *
+ * <p>Fit: with the LH peak, the course, its speed and the ways to read given, n numbers y of which
+ * none is odd are normal about μ with covariance Σ of all of the above, so that (y − μ)'Σ⁻¹(y − μ)
+ * is χ² with n degrees of freedom. The fit is the posterior mean of the probability of more than
+ * that: 1 where there is no number, about one half where all is as it should be, near 0 where
+ * numbers taken as right lie on no course. It finds fault, and moves nothing.
+ *
  * <p>Limits and bands: probability that the level lies between their edges given the numbers. Their
  * swing and drift are independent (a limit says too little to follow them): own variance {@code
  * swing.log-sd}² + {@code drift.log-sd}² + the same terms as above with v the lower edge, or the

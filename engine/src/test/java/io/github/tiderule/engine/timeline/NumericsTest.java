@@ -10,6 +10,7 @@ import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.Instant;
 import java.util.Arrays;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -49,6 +50,20 @@ class NumericsTest {
     assertThat(Normal.quickCdf(8), is(1.0));
     assertThat(Normal.quickCdf(Double.POSITIVE_INFINITY), is(1.0));
     assertThat(Normal.quickCdf(Double.NaN), is(0.0));
+  }
+
+  @Test
+  void theTailOfChiSquareIsItsTail() {
+    for (int degrees = 1; degrees <= 41; degrees++) {
+      ChiSquaredDistribution law = ChiSquaredDistribution.of(degrees);
+      for (double x = 0; x < 200; x += 0.37) {
+        String where = degrees + " degrees, " + x;
+        assertThat(where, ChiSquare.above(degrees, x), closeTo(law.survivalProbability(x), 3e-6));
+      }
+    }
+    assertThat(ChiSquare.above(0, 0), is(1.0));
+    assertThat(ChiSquare.above(3, 1e9), is(0.0));
+    assertThat(ChiSquare.above(4, Double.POSITIVE_INFINITY), is(0.0));
   }
 
   /** A trapezoid rule gives the moments of a normal. */
@@ -123,15 +138,18 @@ class NumericsTest {
     Mixture mixture = new Mixture(2, 2);
     for (int round = 0; round < 2; round++) {
       mixture.clear();
-      mixture.add(-3, new double[] {0.25, 0.5});
-      mixture.add(-1, new double[] {0.5, 0});
-      mixture.add(-2, new double[] {0, 0.125});
+      mixture.add(-3, new double[] {0.25, 0.5}, 0.5);
+      mixture.add(-1, new double[] {0.5, 0}, 0.25);
+      mixture.add(-2, new double[] {0, 0.125}, 1);
       double sum = Math.exp(-3) + Math.exp(-1) + Math.exp(-2);
       assertThat(mixture.log(), closeTo(Math.log(sum), 1e-12));
       assertThat(
           mixture.oddShare(0), closeTo((0.25 * Math.exp(-3) + 0.5 * Math.exp(-1)) / sum, 1e-12));
       assertThat(
           mixture.oddShare(1), closeTo((0.5 * Math.exp(-3) + 0.125 * Math.exp(-2)) / sum, 1e-12));
+      assertThat(
+          mixture.fit(),
+          closeTo((0.5 * Math.exp(-3) + 0.25 * Math.exp(-1) + Math.exp(-2)) / sum, 1e-12));
       mixture.addWithout(0, -4, 2);
       mixture.addWithout(0, -2, 3);
       mixture.addWithout(0, -3, 5);

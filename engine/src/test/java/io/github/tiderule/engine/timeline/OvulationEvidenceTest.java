@@ -207,7 +207,7 @@ class OvulationEvidenceTest {
   }
 
   private static Estimate estimate(Density ovulation) {
-    return new Estimate(ovulation, ovulation, 1, 0, 0, List.of());
+    return new Estimate(ovulation, ovulation, new Estimate.Courses(1, 0, 0, 0, 0, 0), 1, List.of());
   }
 
   /** A smear without a count of cornified cells says nothing by it; every scan counts. */

@@ -204,7 +204,7 @@ class ReferencePartsTest {
     for (ReferenceSeason season : seasons) {
       Estimate estimate = timeline.estimate(season.evidence());
       double[] courses = season.part("courses");
-      assertThat(season.toString(), estimate.ordinary(), closeTo(courses[0], 0.002));
+      assertThat(season.toString(), estimate.courses().ordinary(), closeTo(courses[0], 0.002));
       assertThat(season.toString(), estimate.plateau(), closeTo(courses[1], 0.002));
       assertThat(season.toString(), estimate.noOvulation(), closeTo(courses[2], 0.001));
       for (int q = 0; q < shares.length; q++) {

@@ -10,6 +10,12 @@ import java.time.Instant;
  * @param width90Days days between p05 and p95
  * @param noOvulationProbability 0–1
  * @param plateauProbability 0–1
+ * @param irregularProbability 0–1, that her values follow no known course
+ * @param failingProbability 0–1, that she ovulates and her corpora lutea fail early
+ * @param brokenOffProbability 0–1, that her level rises and falls back without ovulation; part of
+ *     {@code noOvulationProbability}
+ * @param fit 0–1, how well all her progesterone numbers, taken as right, fit together: the
+ *     posterior predictive probability of numbers that fit worse; 1 where there is none
  */
 public record Forecast(
     Instant p05,
@@ -20,4 +26,8 @@ public record Forecast(
     double daysToMedian,
     double width90Days,
     double noOvulationProbability,
-    double plateauProbability) {}
+    double plateauProbability,
+    double irregularProbability,
+    double failingProbability,
+    double brokenOffProbability,
+    double fit) {}

@@ -212,7 +212,11 @@ public final class AdviceJson {
             patterns ->
                 json.figure("ordinary", patterns.ordinary(), SHARE_DECIMALS)
                     .figure("plateau", patterns.plateau(), SHARE_DECIMALS)
-                    .figure("noOvulation", patterns.noOvulation(), SHARE_DECIMALS));
+                    .figure("noOvulation", patterns.noOvulation(), SHARE_DECIMALS)
+                    .figure("irregular", patterns.irregular(), SHARE_DECIMALS)
+                    .figure("failing", patterns.failing(), SHARE_DECIMALS)
+                    .figure("brokenOff", patterns.brokenOff(), SHARE_DECIMALS))
+        .figure("fit", ovulation.fit(), SHARE_DECIMALS);
   }
 
   private void byDay(List<DayProbability> days) {

@@ -74,7 +74,8 @@ class AdviceJsonTest {
             "confirmed",
             "byDay",
             "noOvulationProbability",
-            "patterns"));
+            "patterns",
+            "fit"));
   }
 
   @Test

@@ -163,7 +163,8 @@ public final class InventedAdvice {
         random.nextBoolean(),
         some(this::dayProbability),
         share(),
-        new Patterns(share(), share(), share()));
+        new Patterns(share(), share(), share(), share(), share(), share()),
+        share());
   }
 
   private Plan plan() {

@@ -8,6 +8,8 @@ import java.util.List;
  *
  * @param confirmed whether a proof of ovulation is among the findings
  * @param byDay sums to 1 less {@code noOvulationProbability}
+ * @param fit how well all progesterone numbers, taken as right, fit together: the posterior
+ *     predictive probability of numbers that fit worse; 1 where there is none
  */
 public record Ovulation(
     OffsetDateTime median,
@@ -18,7 +20,8 @@ public record Ovulation(
     boolean confirmed,
     List<DayProbability> byDay,
     double noOvulationProbability,
-    Patterns patterns) {
+    Patterns patterns,
+    double fit) {
 
   public Ovulation {
     byDay = List.copyOf(byDay);
