@@ -35,9 +35,15 @@ class ToldNumbersTest {
   /** Parameters that a rule tells of though it does not go by them itself, and why. */
   private static final String OF_OTHERS = "told-of-others.csv";
 
-  private record Told(String rule, String template) {}
+  record Told(String rule, String template) {}
 
-  private static List<Told> told() {
+  /** What rules tell, with a place for something. */
+  static List<Told> told() {
+    return allTold().stream().filter(one -> one.template().contains("{")).toList();
+  }
+
+  /** All that stands in quotes in the rules' texts. */
+  static List<Told> allTold() {
     List<Told> told = new ArrayList<>();
     for (String text : RuleTexts.load().files().values()) {
       for (MatchResult rule : RULE.matcher(text).results().toList()) {
@@ -45,7 +51,6 @@ class ToldNumbersTest {
             .matcher(rule.group(2))
             .results()
             .map(words -> new Told(rule.group(1), words.group(1)))
-            .filter(one -> one.template().contains("{"))
             .forEach(told::add);
       }
     }
@@ -65,14 +70,14 @@ class ToldNumbersTest {
     assertThat(wrong, is(empty()));
   }
 
-  private static Set<String> listed() {
+  /** The first columns of a list beside this class, with commas between them. */
+  static Set<String> listed(String name, int columns) {
     try (InputStream file =
-        Objects.requireNonNull(ToldNumbersTest.class.getResourceAsStream(OF_OTHERS))) {
+        Objects.requireNonNull(ToldNumbersTest.class.getResourceAsStream(name))) {
       return new String(file.readAllBytes(), StandardCharsets.UTF_8)
           .lines()
           .skip(1)
-          .map(line -> line.split(",", 3))
-          .map(cells -> cells[0] + " " + cells[1])
+          .map(line -> String.join(",", List.of(line.split(",", columns + 1)).subList(0, columns)))
           .collect(Collectors.toCollection(TreeSet::new));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -83,13 +88,13 @@ class ToldNumbersTest {
   void aRuleTellsOfTheParametersItGoesBy() {
     Set<String> foreign = new TreeSet<>();
     Set<String> own = new TreeSet<>();
-    Set<String> listed = listed();
+    Set<String> listed = listed(OF_OTHERS, 2);
     for (Told one : told()) {
       for (Template.Place place : Template.of(one.template()).places()) {
         if (!place.name().isEmpty()) {
           RuleCard card = Objects.requireNonNull(CARDS.get(one.rule()));
           Set<String> kind = card.parameters().contains(place.name()) ? own : foreign;
-          kind.add(one.rule() + " " + place.name());
+          kind.add(one.rule() + "," + place.name());
         }
       }
     }
