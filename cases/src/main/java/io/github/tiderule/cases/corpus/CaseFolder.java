@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * One case.
@@ -40,6 +42,16 @@ public record CaseFolder(Path path, String name) {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Parameters that a clinic of its own moves, by id; empty for the usual ones. */
+  public Map<String, Double> protocol() {
+    Map<String, Double> moved = new TreeMap<>();
+    expectation()
+        .path("protocol")
+        .fields()
+        .forEachRemaining(field -> moved.put(field.getKey(), field.getValue().doubleValue()));
+    return moved;
   }
 
   /**

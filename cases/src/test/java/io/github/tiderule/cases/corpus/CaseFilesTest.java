@@ -119,7 +119,7 @@ class CaseFilesTest {
   @Test
   void noTwoCasesAreTheSame() {
     List<String> cycles = new ArrayList<>();
-    CASES.forEach(one -> cycles.add(Yaml.json(one.cycle()).toString()));
+    CASES.forEach(one -> cycles.add(Yaml.json(one.cycle()) + " " + one.protocol()));
     assertThat(new HashSet<>(cycles), hasSize(cycles.size()));
   }
 }
