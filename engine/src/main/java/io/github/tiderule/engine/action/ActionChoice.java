@@ -25,7 +25,6 @@ import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -189,7 +188,7 @@ public final class ActionChoice {
 
   /** Whether ovulation has passed, nine times in ten and more. */
   private boolean behind() {
-    return dated != null && dated.quantile(0.95).isBefore(season.asOf());
+    return dated != null && dated.past();
   }
 
   /** Where every time that stud and clinic gave is gone or out of reach, others are asked for. */
@@ -246,7 +245,7 @@ public final class ActionChoice {
 
   /** The advice should be asked for again by then. */
   public Instant validUntil() {
-    Instant until = season.asOf().plus(3, ChronoUnit.DAYS);
+    Instant until = season.asOf().plus(Clock.ofDays(tools.value("planning.valid-days")));
     if (test != null && test.at().toInstant().isAfter(season.asOf())) {
       until = earlier(until, test.at().toInstant());
     }

@@ -4,8 +4,10 @@ import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.days.DayTable;
 import io.github.tiderule.engine.days.ScoredPlan;
+import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.sentence.Sentence;
@@ -16,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What the breedings already done are worth, whether another is, and what comes after. */
 final class SoFar {
-
-  /** From so many days after its first day on the scan is past. */
-  private static final int DAYS_TO_SCAN = 7;
 
   private SoFar() {}
 
@@ -57,7 +56,7 @@ final class SoFar {
     if (breeding != null && !breeding.dosesLeft()) {
       return Sentence.of("Every dose there was is given.");
     }
-    return breeding == null && dated.quantile(0.95).isAfter(dated.season().asOf())
+    return breeding == null && !dated.past()
         ? Sentence.of("None of the times given can be used for another.")
         : dated
             .season()
@@ -69,9 +68,10 @@ final class SoFar {
   }
 
   private static Sentence watch(Dated dated) {
-    double scan = dated.season().tools().value("whelping.scan-after");
-    Instant from = dated.quantile(0.5).plusSeconds(Math.round(scan * 86_400));
-    if (from.plus(Duration.ofDays(DAYS_TO_SCAN)).isBefore(dated.season().asOf())) {
+    Tools tools = dated.season().tools();
+    Instant from = dated.quantile(0.5).plus(Clock.ofDays(tools.value("whelping.scan-after")));
+    Duration open = Clock.ofDays(tools.value("planning.scan-days"));
+    if (from.plus(open).isBefore(dated.season().asOf())) {
       return Sentence.of("Watch for thirst, dullness, vomiting or discharge: a vet the same day.");
     }
     return Sentence.of(

@@ -66,7 +66,7 @@ public final class PregnancyCourse {
 
   /** Whether she is bred and ovulation has passed, or more is known of what came of it. */
   public boolean pastBreeding() {
-    return dated.quantile(0.95).isBefore(season.asOf())
+    return dated.past()
         && read.has(FindingKind.ALREADY_BRED, FindingKind.WHELPED, FindingKind.NOT_PREGNANT);
   }
 

@@ -4,6 +4,7 @@ import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
@@ -17,6 +18,11 @@ public record Clock(ZoneId zone) {
   /** A clock hour given as a number, {@code 8.5} for half past eight; 24 is the last minute. */
   public static LocalTime hour(double hour) {
     return LocalTime.ofSecondOfDay(Math.min(Math.round(hour * 3600), 86_340));
+  }
+
+  /** So many days of 24 hours, to the second. */
+  public static Duration ofDays(double days) {
+    return Duration.ofSeconds(Math.round(days * 86_400));
   }
 
   public OffsetDateTime offset(Instant at) {

@@ -98,6 +98,11 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
         estimate.fit());
   }
 
+  /** Whether ovulation has passed, as surely as anything is told to be past. */
+  public boolean past() {
+    return quantile(season().tools().value("planning.past-share")).isBefore(season().asOf());
+  }
+
   /** Days between the 5th and the 95th percentile of ovulation. */
   public double width() {
     return estimate.ovulation().quantile(0.95) - estimate.ovulation().quantile(0.05);

@@ -20,17 +20,18 @@ import java.util.Optional;
 /** When a test can be drawn and when its result is there. */
 final class DrawTimes {
 
-  /** A draw as near to the last one as this is the same draw. */
-  private static final Duration SAME_DRAW = Duration.ofHours(12);
-
   private final Season season;
   private final Clock clock;
   private final List<Level> levels;
+
+  /** A draw as near to the last one as this is the same draw. */
+  private final Duration sameDraw;
 
   DrawTimes(Read read) {
     season = read.season();
     clock = season.clock();
     levels = read.levels();
+    sameDraw = hours(season.tools().value("planning.same-draw-hours"));
   }
 
   /**
@@ -54,7 +55,10 @@ final class DrawTimes {
       return draw(test.kind(), nextHalfHour(now));
     }
     // a little before the due time, so that the usual clock hour of that day will do
-    Instant earliest = due.isAfter(now) ? due.minus(Duration.ofHours(2)) : now;
+    Instant earliest =
+        due.isAfter(now)
+            ? due.minus(hours(season.tools().value("planning.draw-early-hours")))
+            : now;
     return draw(
         test.kind(), clock.next(earliest.isBefore(now) ? now : earliest, usualHour(), opensOn()));
   }
@@ -63,14 +67,14 @@ final class DrawTimes {
   List<Draw> ahead(TestKind kind) {
     Instant now = season.asOf();
     List<Draw> draws = new ArrayList<>();
-    boolean fresh = lastDraw().map(at -> at.plus(SAME_DRAW).isBefore(now)).orElse(true);
+    boolean fresh = lastDraw().map(at -> at.plus(sameDraw).isBefore(now)).orElse(true);
     if (canDrawNow() && fresh) {
       draws.add(draw(kind, nextHalfHour(now)));
     }
     Instant end = now.plus(hours(24 * season.tools().value("planning.ahead-days")));
     Instant at = clock.next(now, usualHour(), opensOn());
     while (!at.isAfter(end)) {
-      if (draws.isEmpty() || at.isAfter(draws.get(0).at().plus(SAME_DRAW))) {
+      if (draws.isEmpty() || at.isAfter(draws.get(0).at().plus(sameDraw))) {
         draws.add(draw(kind, at));
       }
       at = clock.next(at.plusSeconds(60), usualHour(), opensOn());
