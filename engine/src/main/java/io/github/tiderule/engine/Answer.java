@@ -164,7 +164,7 @@ final class Answer {
                     question.about(),
                     question.words(),
                     question.readings().stream()
-                        .map(r -> new Query.Reading(r.unit().word(), r.meaning()))
+                        .map(r -> new Query.Reading(r.unit().word(), r.value(), r.meaning()))
                         .toList()))
         .toList();
   }

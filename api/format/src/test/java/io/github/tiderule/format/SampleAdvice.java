@@ -118,8 +118,10 @@ public final class SampleAdvice {
                 "p1",
                 Sentence.of("In which unit is p1 (2.1)?"),
                 List.of(
-                    new Query.Reading("ng/mL", Sentence.of("would be 2.1 ng/mL (6.68 nmol/L)")),
-                    new Query.Reading("nmol/L", Sentence.of("would be 0.66 ng/mL (2.1 nmol/L)"))))),
+                    new Query.Reading(
+                        "ng/mL", null, Sentence.of("would be 2.1 ng/mL (6.68 nmol/L)")),
+                    new Query.Reading(
+                        "nmol/L", null, Sentence.of("would be 0.66 ng/mL (2.1 nmol/L)"))))),
         List.of(
             new Warning(
                 "care",

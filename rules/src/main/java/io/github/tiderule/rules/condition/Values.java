@@ -36,17 +36,20 @@ final class Values {
           "Question", "an open question");
 
   private static final Map<String, String> PROPERTIES =
-      Map.of(
-          "low", "level",
-          "high", "level",
-          "referenceLow", "level",
-          "referenceHigh", "level",
-          "ngPerMl", "level",
-          "cornifiedPercent", "cornified cells",
-          "bodyMassKg", "body mass",
-          "on", "its day",
-          "at", "its time",
-          "width90Days", "width of the estimate");
+      Map.ofEntries(
+          Map.entry("low", "level"),
+          Map.entry("high", "level"),
+          Map.entry("referenceLow", "level"),
+          Map.entry("referenceHigh", "level"),
+          Map.entry("ngPerMl", "level"),
+          Map.entry("otherNgPerMl", "level in the other unit"),
+          Map.entry("tenthNgPerMl", "a tenth of the level"),
+          Map.entry("tenfoldNgPerMl", "ten times the level"),
+          Map.entry("cornifiedPercent", "cornified cells"),
+          Map.entry("bodyMassKg", "body mass"),
+          Map.entry("on", "its day"),
+          Map.entry("at", "its time"),
+          Map.entry("width90Days", "width of the estimate"));
 
   private static final Map<String, String> UNITS =
       Map.of(
@@ -55,6 +58,7 @@ final class Values {
           "referenceLow", "ng/mL",
           "referenceHigh", "ng/mL",
           "ngPerMl", "ng/mL",
+          "otherNgPerMl", "ng/mL",
           "cornifiedPercent", "%",
           "bodyMassKg", "kg",
           "width90Days", "day");

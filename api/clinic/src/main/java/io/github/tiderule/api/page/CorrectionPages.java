@@ -16,12 +16,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Correcting an observation, saying its unit, taking it back, and undoing a correction. */
 final class CorrectionPages {
 
   private static final int UNFIT = 422;
+
+  /** A number as a question offers it. */
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}(\\.[0-9]{1,12})?");
 
   private CorrectionPages() {}
 
@@ -64,7 +68,7 @@ final class CorrectionPages {
         });
   }
 
-  /** The answer to the question which unit a value has. */
+  /** The answer to the question which unit a value has, or which number was meant. */
   private static Answer unit(Call call) {
     Typed typed = Typed.of(call.form());
     Texts texts = Texts.ofPages(Locale.ROOT);
@@ -75,6 +79,12 @@ final class CorrectionPages {
         (season, history) -> {
           Map<String, Node> fields = new LinkedHashMap<>(EntryPages.document(history).byKey());
           fields.put("unit", new Node.Text(typed.value("unit")));
+          if (NUMBER.matcher(typed.value("value")).matches()) {
+            fields.put("value", new Node.Digits(typed.value("value")));
+            return new Replacement(
+                new Node.Members(fields),
+                texts.say("reason.number", typed.value("value"), typed.value("unit")));
+          }
           return new Replacement(
               new Node.Members(fields), texts.say("reason.unit", typed.value("unit")));
         });

@@ -125,6 +125,7 @@ public final class AdviceJson {
                         query.readings(),
                         reading ->
                             json.text("unit", reading.unit())
+                                .figure("value", reading.value(), CONCENTRATION_DECIMALS)
                                 .text("meaning", reading.meaning().toString())))
         .objects(
             "cautions",

@@ -224,7 +224,7 @@ public final class InventedAdvice {
             () -> new Pregnancy(some(this::milestone), some(this::redFlag), some(this::happened))),
         perhaps(() -> new Caesarean(some(this::caesareanDay), said())),
         perhaps(this::lookBack),
-        some(() -> new Query(text(), said(), some(() -> new Query.Reading(text(), said())))),
+        some(() -> new Query(text(), said(), some(() -> new Query.Reading(text(), null, said())))),
         some(
             () ->
                 new Warning(

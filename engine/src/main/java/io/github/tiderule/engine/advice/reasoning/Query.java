@@ -2,6 +2,7 @@ package io.github.tiderule.engine.advice.reasoning;
 
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A question to the keeper.
@@ -15,6 +16,10 @@ public record Query(String about, Sentence text, List<Reading> readings) {
     readings = List.copyOf(readings);
   }
 
-  /** What a value would mean in one unit. */
-  public record Reading(String unit, Sentence meaning) {}
+  /**
+   * What a value would mean in one unit.
+   *
+   * @param value the number that was meant, where it is another than was entered
+   */
+  public record Reading(String unit, @Nullable Double value, Sentence meaning) {}
 }

@@ -27,6 +27,11 @@ public enum Unit implements Worded {
     return word;
   }
 
+  /** The unit it is taken for by mistake: that of the other scale. */
+  public Unit other() {
+    return this == NMOL_PER_L ? NG_PER_ML : NMOL_PER_L;
+  }
+
   /** Converts a concentration in this unit to ng/mL. The result is rounded to twelve digits. */
   public double toNgPerMl(double value) {
     return Digits.significant(value / perNgPerMl, 12);

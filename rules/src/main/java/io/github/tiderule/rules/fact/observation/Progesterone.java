@@ -182,6 +182,21 @@ public record Progesterone(
     return statedUnit == null ? Double.NaN : statedUnit.toNgPerMl(value);
   }
 
+  /** The value in ng/mL if it were in the other unit; not-a-number when its unit is missing. */
+  public double otherNgPerMl() {
+    return statedUnit == null ? Double.NaN : statedUnit.other().toNgPerMl(value);
+  }
+
+  /** The value in ng/mL if its point were lost: a tenth of it. */
+  public double tenthNgPerMl() {
+    return ngPerMl() / 10;
+  }
+
+  /** The value in ng/mL if its point stood one place too far left: ten times it. */
+  public double tenfoldNgPerMl() {
+    return ngPerMl() * 10;
+  }
+
   /** Whether the result's own words print the stated unit, which settles doubts about it. */
   public boolean unitPrinted() {
     if (statedUnit == null || asReported == null) {

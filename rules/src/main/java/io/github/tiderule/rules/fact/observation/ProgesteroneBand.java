@@ -49,6 +49,16 @@ public record ProgesteroneBand(
     return new ProgesteroneBand(id, at, low, high, null);
   }
 
+  /** The lower edge in ng/mL, or not-a-number when it or its unit is missing. */
+  public double lowNgPerMl() {
+    return low == null || statedUnit == null ? Double.NaN : statedUnit.toNgPerMl(low);
+  }
+
+  /** The upper edge in ng/mL, or not-a-number when it or its unit is missing. */
+  public double highNgPerMl() {
+    return high == null || statedUnit == null ? Double.NaN : statedUnit.toNgPerMl(high);
+  }
+
   @Override
   public ProgesteroneBand withId(String id) {
     return new ProgesteroneBand(id, at, low, high, statedUnit);

@@ -11,6 +11,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
+import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,8 +66,16 @@ public record PlanView(
    */
   public record Asked(String about, String name, String text, List<Reading> readings) {}
 
-  /** What the value asked about would mean in one unit. */
-  public record Reading(String unit, String meaning) {}
+  /**
+   * What the value asked about would mean in one unit.
+   *
+   * @param value the number that was meant, where it is another than was entered
+   */
+  public record Reading(String unit, @Nullable String value, String meaning) {}
+
+  private static @Nullable String written(@Nullable Double value) {
+    return value == null ? null : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
 
   /** An answer in somebody's words. */
   public static PlanView of(
@@ -90,7 +99,9 @@ public record PlanView(
                             .map(
                                 one ->
                                     new Reading(
-                                        one.unit(), words.localised(one.meaning().toString())))
+                                        one.unit(),
+                                        written(one.value()),
+                                        words.localised(one.meaning().toString())))
                             .toList()))
             .toList();
     return new PlanView(
