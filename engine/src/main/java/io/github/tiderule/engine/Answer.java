@@ -124,6 +124,7 @@ final class Answer {
     Clock clock = season.clock();
     @Nullable Breeding breeding = planned.breeding();
     ActionChoice action = new ActionChoice(tested, course, care);
+    boolean unusable = action.doseUnusable();
     CourseTold told = CourseTold.of(course, standing, care, then);
     return new Advice(
         Stamp.of(Tiderule.VERSION, season.tools().rules()),
@@ -133,8 +134,12 @@ final class Answer {
         action.action(),
         dated == null ? null : dated.lhPeak(),
         dated == null ? null : dated.ovulation(),
-        breeding == null ? List.of() : breeding.days(),
-        breeding == null ? null : breeding.plan(tested.forecast()),
+        breeding == null ? List.of() : unusable ? breeding.daysOfAnother() : breeding.days(),
+        breeding == null || unusable || tested.tooLateForPlan().isPresent()
+            ? null
+            : breeding.plan(
+                tested.forecast(),
+                tested.first().map(ruled -> ruled.conclusion().test()).orElse(null)),
         tested.nextTest(),
         tested.noTestBecause(),
         planned.bred(),
@@ -145,7 +150,7 @@ final class Answer {
         questions(),
         warnings(),
         dated == null ? List.of() : dated.influence(),
-        tested.changes(),
+        unusable ? List.of() : tested.changes(),
         trace.lines(),
         near.told(),
         standing.silent() ? List.of() : Disagreements.of(care),

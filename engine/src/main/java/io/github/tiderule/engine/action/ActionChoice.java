@@ -6,6 +6,7 @@ import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Planned;
@@ -19,9 +20,12 @@ import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.TestFirst;
 import io.github.tiderule.rules.conclusion.reading.Held;
 import io.github.tiderule.rules.conclusion.reading.Question;
+import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
@@ -29,6 +33,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Says in one sentence what to do now, and until when that holds. */
@@ -45,6 +50,8 @@ public final class ActionChoice {
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable Bred bred;
+  private final Optional<Ruled<TestFirst>> first;
+  private final Optional<Slot> tooLate;
   private final VetChoice vet;
   private final MatingChoice mating;
 
@@ -66,6 +73,8 @@ public final class ActionChoice {
     breeding = tested.planned().breeding();
     bred = tested.planned().bred();
     test = tested.nextTest();
+    first = tested.first();
+    tooLate = tested.tooLateForPlan();
     vet = new VetChoice(standing, course, care);
     mating = new MatingChoice(tested, care);
   }
@@ -77,8 +86,11 @@ public final class ActionChoice {
         .or(this::between)
         .or(this::withoutSemen)
         .or(this::answer)
+        .or(this::testFirst)
+        .or(mating::late)
         .or(mating::onForecast)
         .or(mating::breedOrBook)
+        .or(this::kept)
         .or(this::passed)
         .or(this::noTimeLeft)
         .or(this::testing)
@@ -100,6 +112,11 @@ public final class ActionChoice {
 
   private Optional<Action> withoutSemen() {
     return passed().isPresent() ? Optional.empty() : mating.withoutSemen();
+  }
+
+  /** Whether the semen in hand is not to be used, so that no day is planned for it. */
+  public boolean doseUnusable() {
+    return withoutSemen().isPresent();
   }
 
   /** Whether nothing of the season is left to time. */
@@ -150,8 +167,99 @@ public final class ActionChoice {
         .orElse(Instant.MIN);
   }
 
+  /** Before an act that cannot be undone comes the test that decides on it. */
+  private Optional<Action> testFirst() {
+    if (test == null) {
+      return Optional.empty();
+    }
+    NextTest next = test;
+    return first.map(
+        ruled ->
+            new Action(
+                Now.TEST,
+                Sentence.of("{}: {}.", ask(next), ruled.conclusion().words()),
+                Stream.concat(Stream.of(ruled.rule().id()), next.because().stream())
+                    .distinct()
+                    .toList(),
+                Stream.of(since().stream(), ruled.conclusion().then().stream(), inTime().stream())
+                    .flatMap(lines -> lines)
+                    .toList()));
+  }
+
+  /** By when the test must be read for the plan, or that it comes too late for it. */
+  private Optional<Sentence> inTime() {
+    if (tooLate.isEmpty() && breeding != null) {
+      return breeding
+          .first()
+          .filter(slot -> slot.by(Deadline.Kind.ORDER).isPresent())
+          .map(
+              slot ->
+                  Sentence.of(
+                      "It must be read by {}, when the order for {} is due.",
+                      clock.dayAndTime(slot.decideBy()),
+                      clock.day(slot.middle())));
+    }
+    return tooLate.map(
+        slot ->
+            Sentence.of(
+                "For {} this comes too late, since all is due by {}: ask for a later pick-up, fresh"
+                    + " semen or a male near by.",
+                clock.day(slot.middle()),
+                clock.dayAndTime(slot.lastCall())));
+  }
+
+  private Sentence ask(NextTest next) {
+    boolean now = Hours.between(season.asOf(), next.at().toInstant()) < 1;
+    return switch (next.kind()) {
+      case "cytology" ->
+          now
+              ? Sentence.of("Take a smear now")
+              : Sentence.of("Take a smear on {}", clock.dayAndTime(next.at().toInstant()));
+      case "lh" -> Sentence.of("Test LH on {}", clock.dayAndTime(next.at().toInstant()));
+      default -> Sentence.of("Test progesterone on {}", clock.dayAndTime(next.at().toInstant()));
+    };
+  }
+
+  /** How long ago she ovulated, in whole days, where a late first value leaves it that open. */
+  private Optional<Sentence> since() {
+    if (dated == null || !read.has(FindingKind.LATE_PRESENTATION)) {
+      return Optional.empty();
+    }
+    long least = daysSince(dated.quantile(0.95));
+    long most = daysSince(dated.quantile(0.05));
+    return least < 1 || most <= least
+        ? Optional.empty()
+        : Optional.of(Sentence.of("She ovulated about {} to {} days ago.", least, most));
+  }
+
+  private long daysSince(Instant at) {
+    return Math.round(Hours.between(at, season.asOf()) / 24);
+  }
+
+  /**
+   * The last frozen dose keeps for her next season where this one would meet too few of her eggs.
+   */
+  private Optional<Action> kept() {
+    return breeding == null || !behind()
+        ? Optional.empty()
+        : breeding
+            .tooLittleForLast()
+            .map(
+                share ->
+                    new Action(
+                        Now.PASSED,
+                        Sentence.of(
+                            "Keep the last dose for another season: the best day left would meet"
+                                + " about {} in 100 of her eggs.",
+                            Math.round(100 * share)),
+                        List.of(EngineStep.EGG_SHARE.id(), EngineStep.PLAN.id())));
+  }
+
   private Optional<Action> passed() {
-    if (dated == null || timesAreMissing() || (breeding != null && breeding.best().isPresent())) {
+    if (first.isPresent()
+        || dated == null
+        || timesAreMissing()
+        || (breeding != null && breeding.best().isPresent())) {
       return Optional.empty();
     }
     List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());

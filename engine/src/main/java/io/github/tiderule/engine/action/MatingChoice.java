@@ -70,7 +70,59 @@ final class MatingChoice {
                 Sentence.of(
                     "This dose cannot be used: let a vet judge it, and find another dose or male"
                         + " before she is inseminated."),
-                because));
+                because,
+                breeding == null || breeding.days().isEmpty()
+                    ? List.of()
+                    : List.of(
+                        Sentence.of(
+                            "Days that are named stand for another dose or another male; nothing"
+                                + " is booked or thawed for this one."))));
+  }
+
+  /**
+   * She came late, and the smear of today says that the door is still open: what can be done at
+   * once is done, since waiting for another test would cost the days that are left.
+   */
+  Optional<Action> late() {
+    if (breeding == null || !planned.standing().read().lateButOpen()) {
+      return Optional.empty();
+    }
+    return breeding.first().flatMap(this::late);
+  }
+
+  private Optional<Action> late(Slot first) {
+    List<String> because = breeding == null ? List.of() : breeding.becauseOf();
+    boolean soon =
+        Hours.between(season.asOf(), first.from()) <= tools.value("planning.breed-within");
+    Semen semen = season.semenPlan().semen();
+    if (soon && semen == Semen.FROZEN) {
+      return Optional.of(new Action(Now.BREED, breed(first), because, List.of(keepNoMistake())));
+    }
+    if (semen == Semen.CHILLED && !soon && !first.deadlines().isEmpty()) {
+      return Optional.of(
+          new Action(
+              Now.BOOK,
+              new Commitments(season.semenPlan(), clock).headline(first),
+              because,
+              List.of(
+                  Sentence.of(
+                      "Fresh semen or a mating today would come sooner than the box, and each day"
+                          + " counts now."))));
+    }
+    return Optional.empty();
+  }
+
+  private static Sentence keepNoMistake() {
+    return Sentence.of(
+        "Nobody knows how many days ago she ovulated: keeping the semen for her next season is no"
+            + " mistake.");
+  }
+
+  private Sentence breed(Slot first) {
+    return Sentence.of(
+        mates() ? "Mate her on {}, {}." : "Inseminate her on {}, {}.",
+        clock.day(first.middle()),
+        clock.span(first));
   }
 
   /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
@@ -116,14 +168,7 @@ final class MatingChoice {
           && !lateButFertile()) {
         return Optional.empty();
       }
-      return Optional.of(
-          new Action(
-              Now.BREED,
-              Sentence.of(
-                  mates() ? "Mate her on {}, {}." : "Inseminate her on {}, {}.",
-                  clock.day(first.middle()),
-                  clock.span(first)),
-              because));
+      return Optional.of(new Action(Now.BREED, breed(first), because));
     }
     if (!first.deadlines().isEmpty()) {
       boolean testFirst = test != null && !test.resultAt().toInstant().isAfter(first.decideBy());

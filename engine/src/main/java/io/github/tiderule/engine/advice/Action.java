@@ -9,11 +9,19 @@ import java.util.List;
  *
  * @param headline one sentence under 140 characters
  * @param because ids of the rules it follows from
+ * @param then what follows it, whole sentences: one for each way a test may turn out, or one for
+ *     each way a result can be read; may be empty
  */
-public record Action(Now now, Sentence headline, List<String> because) {
+public record Action(Now now, Sentence headline, List<String> because, List<Sentence> then) {
 
   public Action {
     because = List.copyOf(because);
+    then = List.copyOf(then);
+  }
+
+  /** An action with nothing more to say. */
+  public Action(Now now, Sentence headline, List<String> because) {
+    this(now, headline, because, List.of());
   }
 
   /** The kinds of things to do now. */

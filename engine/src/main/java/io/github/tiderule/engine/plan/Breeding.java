@@ -20,14 +20,19 @@ import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.RouteInstead;
+import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.fact.CandidateDay;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -72,9 +77,27 @@ public final class Breeding {
             .orElse(null);
   }
 
+  /** Whether what is left is one frozen dose, which keeps for her next season. */
+  private boolean lastFrozen() {
+    return semenPlan.semen() == Semen.FROZEN && semenPlan.doses() != null && doses == 1;
+  }
+
+  /** What the best day left would meet, where that is too little for the last frozen dose. */
+  public Optional<Double> tooLittleForLast() {
+    return lastFrozen() && choice == null
+        ? table.days().stream()
+            .filter(day -> !forbidden.contains(day.day()))
+            .map(CandidateDay::share)
+            .max(Comparator.naturalOrder())
+            .filter(share -> share > tools.value("planning.possible-share"))
+        : Optional.empty();
+  }
+
   private double leastShare() {
     return tools.value(
-        table.alreadyMet() > 0 ? "planning.further-share" : "planning.possible-share");
+        lastFrozen()
+            ? "planning.last-dose-share"
+            : table.alreadyMet() > 0 ? "planning.further-share" : "planning.possible-share");
   }
 
   /** The days and the plan of a season; null where no day is left to breed on. */
@@ -121,7 +144,7 @@ public final class Breeding {
     }
     trace.add("days", EngineStep.PLAN, List.of(), List.of(words(choice)));
     List<Sentence> deadlines =
-        commitments().stream()
+        commitments(null).stream()
             .map(one -> Sentence.of("{} by {}", one.text(), clock.dayAndTime(one.by().toInstant())))
             .toList();
     if (!deadlines.isEmpty()) {
@@ -201,9 +224,9 @@ public final class Breeding {
     return places.stream().map(table.slots()::get).toList();
   }
 
-  private List<Commitment> commitments() {
+  private List<Commitment> commitments(@Nullable TestKind first) {
     return best()
-        .map(plan -> new Commitments(semenPlan, clock).of(slots(plan.slots())))
+        .map(plan -> new Commitments(semenPlan, clock).of(slots(plan.slots()), first))
         .orElse(List.of());
   }
 
@@ -213,12 +236,19 @@ public final class Breeding {
         .of(best().map(plan -> slots(plan.slots())).orElse(List.of()));
   }
 
+  /** The same for another dose or male: none is recommended, and none is judged by this dose. */
+  public List<BreedingDay> daysOfAnother() {
+    return new RankedDays(tools, clock, table, reasons, forbidden, close())
+        .of(List.of(), reason -> reason.about() != About.DOSE);
+  }
+
   /**
    * The plan; null where no set of doses is worth giving.
    *
    * @param forecast a decision due before the next result, if there is one
+   * @param first the test on which all of it depends; null where it depends on none
    */
-  public @Nullable Plan plan(@Nullable OnForecast forecast) {
+  public @Nullable Plan plan(@Nullable OnForecast forecast, @Nullable TestKind first) {
     if (choice == null) {
       return null;
     }
@@ -241,7 +271,7 @@ public final class Breeding {
                         new EggShare(other.plan().mean(), other.plan().p10()),
                         other.note()))
             .toList(),
-        commitments(),
+        commitments(first),
         forecast,
         new PlanNotes(semenPlan, clock, reasons).of(slots(best.slots()), doses));
   }

@@ -4,6 +4,7 @@ import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
 import io.github.tiderule.rules.sentence.Sentence;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** What must be done in time for a plan, counted back from it. */
 public final class Commitments {
@@ -26,26 +28,38 @@ public final class Commitments {
     this.clock = clock;
   }
 
-  /** Everything, in time order; what serves several breedings at one time stands once. */
-  List<Commitment> of(List<Slot> slots) {
+  /**
+   * Everything, in time order; what serves several breedings at one time stands once.
+   *
+   * @param first the test on which all of it depends; null where it depends on none
+   */
+  List<Commitment> of(List<Slot> slots, @Nullable TestKind first) {
     List<Commitment> commitments = new ArrayList<>();
     for (Deadline.Kind kind : Deadline.Kind.values()) {
       Map<Instant, List<Slot>> byTime = new TreeMap<>();
       for (Slot slot : slots) {
         slot.by(kind).ifPresent(by -> byTime.computeIfAbsent(by, b -> new ArrayList<>()).add(slot));
       }
-      byTime.forEach((by, served) -> commitments.add(of(kind, by, served)));
+      byTime.forEach((by, served) -> commitments.add(of(kind, by, served, first)));
     }
     commitments.sort(Comparator.comparing(Commitment::by).thenComparing(Commitment::kind));
     return commitments;
   }
 
-  private Commitment of(Deadline.Kind kind, Instant by, List<Slot> served) {
+  private Commitment of(
+      Deadline.Kind kind, Instant by, List<Slot> served, @Nullable TestKind first) {
     return new Commitment(
         kind.name().toLowerCase(Locale.ROOT),
         clock.offset(by),
         clock.offset(clock.quarter(served.get(0))),
-        Sentence.of("{} for {}", words(kind), clock.days(served)));
+        first == null
+            ? Sentence.of("{} for {}", words(kind), clock.days(served))
+            : Sentence.of(
+                first == TestKind.CYTOLOGY
+                    ? "If the smear is still full: {} for {}"
+                    : "If the new result allows it: {} for {}",
+                words(kind),
+                clock.days(served)));
   }
 
   private static Sentence words(Deadline.Kind kind) {

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Every day ahead with its rank, its verdict and the reasons for it. */
 final class RankedDays {
@@ -55,9 +56,18 @@ final class RankedDays {
    * @param planned the slots of the plan, maybe none
    */
   List<BreedingDay> of(List<Slot> planned) {
+    return of(planned, reason -> true);
+  }
+
+  /**
+   * The days, best first, by some of the reasons.
+   *
+   * @param planned the slots of the plan, maybe none
+   */
+  List<BreedingDay> of(List<Slot> planned, Predicate<DayReason> counted) {
     List<Judged> judged = new ArrayList<>();
     for (CandidateDay day : table.days()) {
-      List<Reason> why = reasonsFor(day.day());
+      List<Reason> why = reasonsFor(day.day(), counted);
       judged.add(new Judged(day, verdict(day, why, at(planned, day.day()).isPresent()), why));
     }
     judged.sort(
@@ -95,10 +105,11 @@ final class RankedDays {
     return planned && !opposed && close ? Verdict.RECOMMENDED : Verdict.POSSIBLE;
   }
 
-  private List<Reason> reasonsFor(LocalDate day) {
+  private List<Reason> reasonsFor(LocalDate day, Predicate<DayReason> counted) {
     return reasons
         .ruled(DayReason.class)
         .filter(ruled -> ruled.conclusion().day().equals(day))
+        .filter(ruled -> counted.test(ruled.conclusion()))
         .sorted(
             Comparator.comparing(
                     (StageResult.Ruled<DayReason> ruled) -> ruled.conclusion().effect())

@@ -13,7 +13,7 @@ import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
-import io.github.tiderule.rules.fact.observation.Smear;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -126,11 +126,26 @@ public record Read(Season season, StageRun reading, StageRun found) {
                     && finding.observations().size() > 1);
   }
 
-  /** Whether she came late and nothing but the value has been looked at. */
+  /** Whether she came late and no smear says whether her fertile days are over. */
   public boolean lateByValueAlone() {
+    return has(FindingKind.LATE_UNSEEN);
+  }
+
+  /** Whether she came late and a smear of the last day is still full, neutrophils or not. */
+  public boolean lateButOpen() {
+    Instant since =
+        season.asOf().minusSeconds(Math.round(3600 * season.tools().value("planning.smear-hours")));
     return has(FindingKind.LATE_PRESENTATION)
-        && !has(FindingKind.DIOESTROUS_SHIFT, FindingKind.FOLDS_PAST)
-        && accepted().stream().noneMatch(Smear.class::isInstance);
+        && findings().stream()
+            .filter(
+                finding ->
+                    finding.kind() == FindingKind.FULL_CORNIFICATION
+                        || finding.kind() == FindingKind.FIRST_NEUTROPHILS)
+            .flatMap(finding -> finding.observations().stream())
+            .anyMatch(
+                id ->
+                    accepted().stream()
+                        .anyMatch(one -> one.id().equals(id) && !one.at().isBefore(since)));
   }
 
   /** Breedings already done. */

@@ -134,6 +134,11 @@ final class TestChoice {
     return draws.stream().min(Comparator.comparing(Draw::result)).map(this::value);
   }
 
+  /** The draw that is asked for, whatever it is worth. */
+  Chosen asked(Draw draw) {
+    return new Chosen(value(draw), true);
+  }
+
   /**
    * Chooses.
    *

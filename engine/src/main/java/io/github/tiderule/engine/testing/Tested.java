@@ -4,11 +4,15 @@ import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.explain.TraceBook;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.StageResult.Ruled;
+import io.github.tiderule.rules.conclusion.TestFirst;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +42,25 @@ public record Tested(
   /** A season in which no test is talked about. */
   static Tested untold(Planned planned) {
     return new Tested(planned, null, null, null, null, List.of(), null);
+  }
+
+  /** The test that stands before anything that cannot be undone, where there is one. */
+  public Optional<Ruled<TestFirst>> first() {
+    return Testing.first(due);
+  }
+
+  /**
+   * The first slot of a plan that can no longer be called off once the test that stands before it
+   * is read; empty where there is none.
+   */
+  public Optional<Slot> tooLateForPlan() {
+    NextTest test = nextTest;
+    return test == null || first().isEmpty()
+        ? Optional.empty()
+        : planned
+            .first()
+            .filter(slot -> slot.lastCall().isBefore(test.resultAt().toInstant()))
+            .filter(slot -> !slot.deadlines().isEmpty());
   }
 
   /** The stages of rules that were run for it. */

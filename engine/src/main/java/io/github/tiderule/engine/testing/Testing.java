@@ -23,6 +23,7 @@ import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.SameBlood;
 import io.github.tiderule.rules.conclusion.TestDue;
+import io.github.tiderule.rules.conclusion.TestFirst;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.TestingDone;
 import io.github.tiderule.rules.conclusion.reading.Level;
@@ -60,7 +61,8 @@ public final class Testing {
     Optional<Ruled<TestDue>> first =
         due.ruled(TestDue.class)
             .min(
-                Comparator.comparing((Ruled<TestDue> ruled) -> ruled.conclusion().kind())
+                Comparator.comparing((Ruled<TestDue> ruled) -> !decides(ruled.conclusion()))
+                    .thenComparing(ruled -> ruled.conclusion().kind())
                     .thenComparing(ruled -> times.due(ruled.conclusion()))
                     .thenComparing(ruled -> ruled.rule().id()));
     floor = first.map(ruled -> times.of(ruled.conclusion())).orElse(null);
@@ -94,6 +96,20 @@ public final class Testing {
         List.of(season.semenPlan(), season.laboratory()));
   }
 
+  /** The test that stands before anything that cannot be undone, where there is one. */
+  static Optional<Ruled<TestFirst>> first(@Nullable StageRun due) {
+    return due == null
+        ? Optional.empty()
+        : due.ruled(TestFirst.class)
+            .min(
+                Comparator.comparing((Ruled<TestFirst> ruled) -> ruled.conclusion().test())
+                    .thenComparing(ruled -> ruled.rule().id()));
+  }
+
+  private boolean decides(TestDue test) {
+    return first(due).map(first -> first.conclusion().test() == test.kind()).orElse(false);
+  }
+
   private Tested tested() {
     @Nullable Breeding breeding = planned.breeding();
     Optional<ScoredPlan> plan = breeding == null ? Optional.empty() : breeding.best();
@@ -118,10 +134,15 @@ public final class Testing {
         new TestChoice(season, foresight, series(read), breeding, plan, lhOnSameBlood);
     Set<TestKind> done =
         due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
-    TestChoice.Chosen chosen = choice.choose(times, floor, done, mustBeMade(breeding));
-    // where rules have ended progesterone testing there is no result to wait for
+    @Nullable Draw decides = first(due).isPresent() ? floor : null;
+    TestChoice.Chosen chosen =
+        decides != null
+            ? choice.asked(decides)
+            : choice.choose(times, floor, done, mustBeMade(breeding));
+    // where rules have ended progesterone testing there is no result to wait for, and where a test
+    // stands before every act nothing is decided without it
     @Nullable OnForecast forecast =
-        done.contains(TestKind.PROGESTERONE)
+        decides != null || done.contains(TestKind.PROGESTERONE)
             ? null
             : choice.soonest(times, floor).map(soonest -> forecast(breeding, soonest)).orElse(null);
     List<Sentence> sentences = choice.sentences();

@@ -6,6 +6,8 @@ public enum About {
   DOSE,
   /** Semen that is not to be used: nobody is told to inseminate with it. */
   UNUSABLE_DOSE,
+  /** A day that is closed only until a test has been made. */
+  TEST_FIRST,
   /** Anything else. */
   OTHER
 }

@@ -27,4 +27,9 @@ public record DayReason(
   public static DayReason ofDose(LocalDate day, Effect effect, Sentence words) {
     return new DayReason(day, effect, About.DOSE, List.of(), words);
   }
+
+  /** A day that is closed until a test has been made. */
+  public static DayReason untilTested(LocalDate day, List<String> observations, Sentence words) {
+    return new DayReason(day, Effect.VETOES, About.TEST_FIRST, observations, words);
+  }
 }

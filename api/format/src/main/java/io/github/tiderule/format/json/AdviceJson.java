@@ -1,5 +1,6 @@
 package io.github.tiderule.format.json;
 
+import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
@@ -53,13 +54,7 @@ public final class AdviceJson {
         .instant("asOf", advice.asOf())
         .instant("validUntil", advice.validUntil())
         .text("femaleId", advice.femaleId())
-        .object(
-            "action",
-            advice.action(),
-            action ->
-                json.word("now", action.now())
-                    .text("headline", action.headline().toString())
-                    .texts("because", action.because()))
+        .object("action", advice.action(), this::action)
         .object("lhPeak", advice.lhPeak(), peak -> PregnancyJson.quantiles(json, peak))
         .object("ovulation", advice.ovulation(), this::ovulation)
         .objects("breedingDays", advice.breedingDays(), this::breedingDay)
@@ -86,6 +81,15 @@ public final class AdviceJson {
     }
     if (advice.beforeSeason() != null) {
       json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    }
+  }
+
+  private void action(Action action) {
+    json.word("now", action.now())
+        .text("headline", action.headline().toString())
+        .texts("because", action.because());
+    if (!action.then().isEmpty()) {
+      json.texts("then", action.then().stream().map(Sentence::toString).toList());
     }
   }
 

@@ -81,6 +81,7 @@ public final class AdviceReport {
   private void now() {
     page.heading(Section.NOW);
     page.indented(2, advice.action().headline().toString());
+    advice.action().then().forEach(next -> page.hanging(2, "-", next.toString()));
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
         page.hanging(2, TEXTS.say("now." + caution.level()), caution.text().toString());
@@ -94,7 +95,8 @@ public final class AdviceReport {
     Plan plan = advice.plan();
     if (plan == null) {
       if (advice.bred() == null) {
-        page.indented(2, TEXTS.say("plan.none"));
+        page.indented(
+            2, TEXTS.say(advice.action().then().isEmpty() ? "plan.none" : "plan.none-yet"));
       }
       return;
     }
@@ -179,7 +181,11 @@ public final class AdviceReport {
       if (!test.also().isEmpty()) {
         page.indented(2, TEXTS.say("test.lh-too"));
       }
-      if (test.gain() < 0.005 && !test.kind().equals("lh")) {
+      boolean decides =
+          advice.action().now() == Action.Now.TEST && !advice.action().then().isEmpty();
+      if (decides) {
+        page.indented(2, TEXTS.say("test.decides"));
+      } else if (test.gain() < 0.005 && !test.kind().equals("lh")) {
         page.indented(
             2,
             TEXTS.say(

@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * An answer as a page shows it.
  *
- * @param orderBy the last time to order; absent where nothing is ordered
+ * @param then what follows the headline, in sentences; may be empty
+ * @param orderBy the last time to order; absent where nothing is ordered, or something comes first
  * @param stops cautions that end all talk of timing
  * @param vets cautions for which to see a vet
  * @param cares other cautions
@@ -32,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 public record PlanView(
     String headline,
     String asOf,
+    List<String> then,
     @Nullable String orderBy,
     List<Asked> questions,
     List<String> stops,
@@ -107,7 +109,10 @@ public record PlanView(
     return new PlanView(
         words.localised(keys.plain(advice.action().headline().toString())),
         words.moment(advice.asOf()),
-        orderBy == null ? null : words.shortMoment(orderBy),
+        advice.action().then().stream()
+            .map(next -> words.localised(keys.plain(next.toString())))
+            .toList(),
+        orderBy == null || !advice.action().then().isEmpty() ? null : words.shortMoment(orderBy),
         questions,
         stops,
         cautions(advice, "vet", keys, words),
