@@ -7,6 +7,7 @@ import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.explain.DayCounts;
 import io.github.tiderule.engine.explain.Disagreements;
 import io.github.tiderule.engine.explain.NearMisses;
 import io.github.tiderule.engine.explain.ObservationNotes;
@@ -32,6 +33,7 @@ import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -158,7 +160,17 @@ final class Answer {
         sheet,
         standing instanceof Standing.Stopped
             ? null
-            : SeasonAhead.of(season, care, action.seasonOver()));
+            : SeasonAhead.of(season, care, action.seasonOver()),
+        standing.silent() ? List.of() : DayCounts.of(care, firstPlanned(breeding)));
+  }
+
+  private @Nullable LocalDate firstPlanned(@Nullable Breeding breeding) {
+    return breeding == null
+        ? null
+        : breeding
+            .first()
+            .map(slot -> slot.middle().atZone(season.zone()).toLocalDate())
+            .orElse(null);
   }
 
   private List<Query> questions() {

@@ -17,6 +17,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -212,7 +213,7 @@ class MovedParametersTest {
       Set<String> ways = ways(parameter.value());
       for (Heard one :
           heard(RULES, parameter.id(), tellers.getOrDefault(parameter.id(), Set.of()))) {
-        if (one.sentence().equals(cards.get(one.rule()).told().why())) {
+        if (one.sentence().equals(Objects.requireNonNull(cards.get(one.rule())).told().why())) {
           continue; // what a source found stays what it found
         }
         literals(one.sentence())

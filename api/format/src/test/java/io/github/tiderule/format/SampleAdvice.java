@@ -18,6 +18,7 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Patterns;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
@@ -25,6 +26,7 @@ import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.conclusion.care.Thumb;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -183,7 +185,26 @@ public final class SampleAdvice {
                 "RDG-022",
                 List.of("common-practice"))),
         SampleSheet.insemination(),
-        SampleSheet.beforeSeason());
+        SampleSheet.beforeSeason(),
+        List.of(
+            new DayCount(
+                Thumb.FIXED_DAYS,
+                Sentence.of("Fixed days after first blood"),
+                LocalDate.parse("2027-01-05"),
+                List.of(LocalDate.parse("2027-01-14"), LocalDate.parse("2027-01-16")),
+                List.of(),
+                Sentence.of("First blood is a guess"),
+                "CAR-900",
+                List.of("common-practice")),
+            new DayCount(
+                Thumb.WHELPING,
+                Sentence.of("Whelping after mating"),
+                LocalDate.parse("2027-01-14"),
+                List.of(LocalDate.parse("2027-03-18")),
+                List.of("b1"),
+                null,
+                "CAR-901",
+                List.of("common-practice"))));
   }
 
   private static List<BreedingDay> days() {

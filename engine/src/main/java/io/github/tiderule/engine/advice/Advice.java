@@ -7,6 +7,7 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
@@ -40,6 +41,7 @@ import org.jspecify.annotations.Nullable;
  * @param insemination the sheet for the day; absent where the file describes no semen and no
  *     insemination is close
  * @param beforeSeason absent where the file tells nothing of the time before a season
+ * @param dayCounts what rules of thumb make of the season, to hold the plan against
  */
 public record Advice(
     Stamp stamp,
@@ -67,7 +69,8 @@ public record Advice(
     List<Disagreement> disagreements,
     List<ObservationNote> observationNotes,
     @Nullable InseminationSheet insemination,
-    @Nullable BeforeSeason beforeSeason) {
+    @Nullable BeforeSeason beforeSeason,
+    List<DayCount> dayCounts) {
 
   /** An answer without an insemination at hand, a pregnancy, or the checks before a season. */
   public Advice(
@@ -118,7 +121,8 @@ public record Advice(
         disagreements,
         observationNotes,
         null,
-        null);
+        null,
+        List.of());
   }
 
   /** Every source its trace, its cautions and its days name, in alphabetical order, each once. */
@@ -144,5 +148,6 @@ public record Advice(
     notFired = List.copyOf(notFired);
     disagreements = List.copyOf(disagreements);
     observationNotes = List.copyOf(observationNotes);
+    dayCounts = List.copyOf(dayCounts);
   }
 }

@@ -67,7 +67,8 @@ class AccuracyCommandTest {
         a.disagreements(),
         a.observationNotes(),
         null,
-        null);
+        null,
+        a.dayCounts());
   }
 
   private static String lines(int count) {

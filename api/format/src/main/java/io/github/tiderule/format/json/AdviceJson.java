@@ -10,11 +10,13 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.sentence.Sentence;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -186,7 +188,19 @@ public final class AdviceJson {
                     .text("use", note.use())
                     .text("text", note.text().toString())
                     .text("rule", note.rule())
-                    .texts("sources", note.sources()));
+                    .texts("sources", note.sources()))
+        .objects("dayCounts", advice.dayCounts(), this::dayCount);
+  }
+
+  private void dayCount(DayCount count) {
+    json.text("kind", count.kind().word())
+        .text("text", count.text().toString())
+        .day("from", count.from())
+        .texts("days", count.days().stream().map(LocalDate::toString).toList())
+        .texts("observations", count.observations())
+        .text("but", count.but() == null ? null : count.but().toString())
+        .text("rule", count.rule())
+        .texts("sources", count.sources());
   }
 
   private void disagreement(Disagreement disagreement) {

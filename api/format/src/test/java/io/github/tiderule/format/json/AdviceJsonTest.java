@@ -61,6 +61,7 @@ class AdviceJsonTest {
             "notFired",
             "disagreements",
             "observationNotes",
+            "dayCounts",
             "insemination",
             "beforeSeason"));
     assertThat(

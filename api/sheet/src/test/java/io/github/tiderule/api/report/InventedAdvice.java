@@ -29,6 +29,7 @@ import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
@@ -36,6 +37,7 @@ import io.github.tiderule.engine.advice.reasoning.ObservationNote;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.conclusion.care.Thumb;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -252,7 +254,18 @@ public final class InventedAdvice {
                     text(),
                     some(this::text))),
         perhaps(this::sheet),
-        perhaps(this::beforeSeason));
+        perhaps(this::beforeSeason),
+        some(
+            () ->
+                new DayCount(
+                    oneOf(List.of(Thumb.values())),
+                    said(),
+                    perhaps(() -> at().toLocalDate()),
+                    some(() -> at().toLocalDate()),
+                    some(this::text),
+                    perhaps(this::said),
+                    text(),
+                    some(this::text))));
   }
 
   private InseminationSheet sheet() {

@@ -3,17 +3,19 @@ package io.github.tiderule.api.page.reasoning;
 import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
-import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.DayCount;
+import io.github.tiderule.rules.conclusion.care.Thumb;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,8 +32,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
   public record Judged(String day, String judged) {}
 
   /** When to breed: the plan first, then the rules of thumb. */
-  static List<Compared> breeding(
-      CycleRecord cycle, Advice advice, Sentences sentences, Texts texts, Words words) {
+  static List<Compared> breeding(Advice advice, Sentences sentences, Texts texts, Words words) {
     Writing writing = new Writing(advice, sentences, texts, words);
     List<Compared> all = new ArrayList<>();
     Plan plan = advice.plan();
@@ -47,16 +48,21 @@ public record Compared(String name, String from, String note, List<Judged> days)
                   .map(writing::judged)
                   .toList()));
     }
-    Habits.breeding(cycle, advice).forEach(habit -> all.add(writing.of(habit, writing::judged)));
+    advice.dayCounts().stream()
+        .filter(count -> count.kind() != Thumb.WHELPING)
+        .forEach(count -> all.add(writing.of(count, writing::judged)));
     return all;
   }
 
   /** When to whelp; absent where there is nothing to count from. */
-  static @Nullable Compared whelping(
-      CycleRecord cycle, Advice advice, Sentences sentences, Texts texts, Words words) {
-    Habit habit = Habits.whelping(cycle, advice);
+  static @Nullable Compared whelping(Advice advice, Sentences sentences, Texts texts, Words words) {
     Whelping whelping = advice.whelping();
-    if (habit == null || whelping == null) {
+    DayCount count =
+        advice.dayCounts().stream()
+            .filter(one -> one.kind() == Thumb.WHELPING)
+            .findFirst()
+            .orElse(null);
+    if (count == null || whelping == null) {
       return null;
     }
     String estimate =
@@ -66,28 +72,28 @@ public record Compared(String name, String from, String note, List<Judged> days)
             words.shortDay(whelping.p05().toLocalDate()),
             words.shortDay(whelping.p95().toLocalDate()));
     return new Writing(advice, sentences, texts, words)
-        .of(habit, day -> new Judged(words.shortDay(day), estimate));
+        .of(count, day -> new Judged(words.shortDay(day), estimate));
   }
 
-  /** Puts habits into words. */
+  /** Puts rules of thumb into words. */
   private record Writing(Advice advice, Sentences sentences, Texts texts, Words words) {
 
     private interface Judging {
       Judged of(LocalDate day);
     }
 
-    Compared of(Habit habit, Judging judging) {
+    Compared of(DayCount count, Judging judging) {
       return new Compared(
-          texts.say("thumb." + habit.kind()),
-          habit.from().isEmpty() ? "" : texts.say("thumb.from", from(habit.from())),
-          habit.note().isEmpty() ? "" : texts.say("thumb." + habit.note()),
-          habit.days().stream().map(judging::of).toList());
+          sentences.of(count.text().toString()),
+          count.from() == null ? "" : texts.say("thumb.from", from(count)),
+          count.but() == null ? "" : sentences.of(count.but().toString()),
+          count.days().stream().map(judging::of).toList());
     }
 
-    private String from(String from) {
-      return advice.trace().stream().anyMatch(line -> line.matched().contains(from))
-          ? sentences.named(from).words()
-          : sentences.of(from);
+    private String from(DayCount count) {
+      return count.observations().isEmpty()
+          ? words.shortDay(Objects.requireNonNull(count.from()))
+          : sentences.named(count.observations().get(0)).words();
     }
 
     Judged judged(LocalDate day) {

@@ -1,16 +1,21 @@
-package io.github.tiderule.api.page.reasoning;
+package io.github.tiderule.format.json;
 
 import static org.hamcrest.MatcherAssert.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.nullValue;
 
+import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.format.Seasons;
+import io.github.tiderule.rules.conclusion.care.Thumb;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
-class HabitsTest {
+/** What rules of thumb make of a season stands in the answer. */
+class DayCountsTest {
 
   private static final String SEASON =
       """
@@ -32,8 +37,18 @@ class HabitsTest {
     return Seasons.text(SEASON.formatted("seen", semen, String.join(", ", observations)));
   }
 
-  private static Habit pastFive(Seasons.Season season) {
-    return Habits.breeding(season.cycle(), season.reasoning().advice()).get(0);
+  private static List<DayCount> counts(Seasons.Season season, Thumb kind) {
+    return season.reasoning().advice().dayCounts().stream()
+        .filter(one -> one.kind() == kind)
+        .toList();
+  }
+
+  private static DayCount pastFive(Seasons.Season season) {
+    return counts(season, Thumb.FIRST_VALUE).get(0);
+  }
+
+  private static String limit(DayCount count) {
+    return Objects.requireNonNull(count.but()).toString();
   }
 
   private static LocalDate january(int day) {
@@ -42,7 +57,7 @@ class HabitsTest {
 
   @Test
   void twoDaysAfterTheFirstValueAboveFive() {
-    Habit habit =
+    DayCount count =
         pastFive(
             season(
                 "natural",
@@ -50,43 +65,48 @@ class HabitsTest {
                 value("p2", "12", "5.0"),
                 value("p3", "13", "5.1"),
                 value("p4", "14", "9.0")));
-    assertThat(habit, is(new Habit("past-five", "p3", "", List.of(january(15)))));
+    assertThat(count.days(), is(List.of(january(15))));
+    assertThat(count.observations(), is(List.of("p3")));
+    assertThat(count.from(), is(january(13)));
+    assertThat(count.but(), is(nullValue()));
   }
 
   @Test
   void threeDaysAfterItForFrozenSemen() {
-    Habit habit = pastFive(season("frozen", value("p1", "10", "2.0"), value("p2", "13", "6.3")));
-    assertThat(habit, is(new Habit("past-five-frozen", "p2", "", List.of(january(16)))));
+    DayCount count = pastFive(season("frozen", value("p1", "10", "2.0"), value("p2", "13", "6.3")));
+    assertThat(count.days(), is(List.of(january(16))));
+    assertThat(count.observations(), is(List.of("p2")));
   }
 
   @Test
   void theDayIsTheOneWhereSheIs() {
     // half past midnight in Vienna is still the day before in the unit's own zone
-    Habit habit =
+    DayCount count =
         pastFive(
             season(
                 "natural",
                 value("p1", "10", "2.0"),
                 VALUE.formatted("p2", "13", "00:30", "6.0", ", \"unit\": \"ng/mL\"")));
-    assertThat(habit.days(), is(List.of(january(15))));
+    assertThat(count.days(), is(List.of(january(15))));
   }
 
   @Test
   void aFirstValuePastItSaysSo() {
-    Habit habit = pastFive(season("natural", value("p1", "13", "8.0")));
-    assertThat(habit.note(), is("past-five-at-once"));
-    assertThat(habit.days(), is(List.of(january(15))));
+    DayCount count = pastFive(season("natural", value("p1", "13", "8.0")));
+    assertThat(limit(count), containsString("first value of all"));
+    assertThat(count.days(), is(List.of(january(15))));
   }
 
   @Test
   void nothingPastItSaysNothing() {
-    Habit habit = pastFive(season("natural", value("p1", "13", "4.9")));
-    assertThat(habit, is(new Habit("past-five", "", "past-five-not-yet", List.of())));
+    DayCount count = pastFive(season("natural", value("p1", "13", "4.9")));
+    assertThat(count.days(), is(empty()));
+    assertThat(limit(count), containsString("it says nothing yet"));
   }
 
   @Test
   void aValueWithoutUnitAndALimitBelowAreNotRead() {
-    Habit habit =
+    DayCount count =
         pastFive(
             season(
                 "natural",
@@ -94,50 +114,45 @@ class HabitsTest {
                 VALUE.formatted("p2", "12", "08:00", "9.0", ""),
                 VALUE.formatted(
                     "p3", "13", "08:00", "8.0", ", \"unit\": \"ng/mL\", \"comparator\": \"<\"")));
-    assertThat(habit.note(), is("past-five-not-yet"));
+    assertThat(limit(count), containsString("it says nothing yet"));
   }
 
   @Test
   void aLimitAboveIsPastIt() {
-    Habit habit =
+    DayCount count =
         pastFive(
             season(
                 "natural",
                 value("p1", "10", "2.0"),
                 VALUE.formatted(
                     "p2", "13", "08:00", "20", ", \"unit\": \"ng/mL\", \"comparator\": \">\"")));
-    assertThat(habit.from(), is("p2"));
+    assertThat(count.observations(), is(List.of("p2")));
   }
 
   @Test
   void nanomolesAreNotTakenForNanograms() {
-    Habit habit =
+    DayCount count =
         pastFive(
             season(
                 "natural",
                 VALUE.formatted("p1", "10", "08:00", "6.0", ", \"unit\": \"nmol/L\""),
                 VALUE.formatted("p2", "13", "08:00", "16.0", ", \"unit\": \"nmol/L\"")));
-    assertThat(habit.from(), is("p2"));
+    assertThat(count.observations(), is(List.of("p2")));
   }
 
   @Test
   void fixedDaysCountFromFirstBlood() {
     Seasons.Season season = season("natural", value("p1", "13", "3.0"));
-    List<Habit> habits = Habits.breeding(season.cycle(), season.reasoning().advice());
-    assertThat(
-        habits.get(1),
-        is(
-            new Habit(
-                "odd-days", "2027-01-03", "", List.of(january(12), january(14), january(16)))));
-    assertThat(habits.get(2).days(), is(List.of(january(13), january(15), january(17))));
+    List<DayCount> counts = counts(season, Thumb.FIXED_DAYS);
+    assertThat(counts.get(0).from(), is(january(3)));
+    assertThat(counts.get(0).days(), is(List.of(january(12), january(14), january(16))));
+    assertThat(counts.get(1).days(), is(List.of(january(13), january(15), january(17))));
   }
 
   @Test
   void fixedDaysFromAGuessSayThatItIsOne() {
     Seasons.Season season = Seasons.text(SEASON.formatted("estimated", "natural", ""));
-    assertThat(
-        Habits.breeding(season.cycle(), season.reasoning().advice()).get(1).note(),
-        is("first-blood-guess"));
+    assertThat(limit(counts(season, Thumb.FIXED_DAYS).get(0)), containsString("is itself a guess"));
   }
 
   @Test
@@ -148,10 +163,8 @@ class HabitsTest {
             {"schema": "tiderule/cycle/1", "asOf": "2027-01-15T12:00:00+01:00",
              "zone": "Europe/Vienna", "firstBlood": {"certainty": "unknown"}, "observations": []}
             """);
-    assertThat(
-        Habits.breeding(season.cycle(), season.reasoning().advice()).get(1),
-        is(new Habit("odd-days", "", "no-first-blood", List.of())));
-    assertThat(Habits.whelping(season.cycle(), season.reasoning().advice()), is(nullValue()));
+    assertThat(counts(season, Thumb.FIXED_DAYS).get(0).days(), is(empty()));
+    assertThat(counts(season, Thumb.WHELPING), is(empty()));
   }
 
   @Test
@@ -164,9 +177,8 @@ class HabitsTest {
             """
             {"id": "b1", "kind": "breeding", "at": "2027-01-14T10:00:00+01:00", "semen": "natural",
              "route": "natural"}""");
-    Habit habit =
-        Objects.requireNonNull(Habits.whelping(season.cycle(), season.reasoning().advice()));
-    assertThat(
-        habit, is(new Habit("whelping", "2027-01-14", "", List.of(LocalDate.of(2027, 3, 18)))));
+    DayCount count = counts(season, Thumb.WHELPING).get(0);
+    assertThat(count.observations(), is(List.of("b1")));
+    assertThat(count.days(), is(List.of(LocalDate.of(2027, 3, 18))));
   }
 }

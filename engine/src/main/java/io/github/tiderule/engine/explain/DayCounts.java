@@ -1,0 +1,56 @@
+package io.github.tiderule.engine.explain;
+
+import io.github.tiderule.engine.advice.reasoning.DayCount;
+import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.conclusion.care.RuleOfThumb;
+import io.github.tiderule.rules.conclusion.care.Thumb;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Tells what rules of thumb make of a season. */
+public final class DayCounts {
+
+  private DayCounts() {}
+
+  /**
+   * What each says, by kind.
+   *
+   * @param planned the first day of the plan; null where there is none
+   */
+  public static List<DayCount> of(StageRun care, @Nullable LocalDate planned) {
+    return care.ruled(RuleOfThumb.class)
+        .flatMap(
+            ruled -> {
+              RuleOfThumb thumb = ruled.conclusion();
+              @Nullable LocalDate from = toCome(thumb) ? planned : thumb.from();
+              return toCome(thumb) && planned == null
+                  ? Optional.<DayCount>empty().stream()
+                  : Optional.of(
+                      new DayCount(
+                          thumb.thumb(),
+                          thumb.words(),
+                          from,
+                          days(from, thumb),
+                          thumb.observations(),
+                          thumb.but(),
+                          ruled.rule().id(),
+                          ruled.rule().sources()))
+                      .stream();
+            })
+        .sorted(Comparator.comparing(DayCount::kind).thenComparing(DayCount::rule))
+        .toList();
+  }
+
+  private static boolean toCome(RuleOfThumb thumb) {
+    return thumb.thumb() == Thumb.WHELPING && thumb.from() == null;
+  }
+
+  private static List<LocalDate> days(@Nullable LocalDate from, RuleOfThumb thumb) {
+    return from == null
+        ? List.of()
+        : thumb.after().stream().map(days -> from.plusDays(Math.round(days))).toList();
+  }
+}
