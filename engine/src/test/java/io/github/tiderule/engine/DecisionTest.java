@@ -4,6 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.greaterThanOrEqualTo;
@@ -228,9 +229,18 @@ class DecisionTest {
     assertThat(leave.kind(), equalTo("leave"));
     assertThat(leave.by(), equalTo(local("03-10T09:30")));
     assertThat(leave.forTime(), equalTo(local("03-10T18:30")));
+    assertThat(plan(advice).notes(), empty());
+  }
+
+  @Test
+  void everyOtherDayIsSaidOfAPlanOfSuchDays() {
+    TimedSeason season =
+        TimedSeason.from("03-01").value("03-03T08:30", 1.0).value("03-06T08:30", 5.8);
+    Advice advice = advise(season, "03-06T17:00");
+    assertThat(days(plan(advice).at()), contains(day("03-08"), day("03-10")));
     assertThat(
         Phrasing.PLAIN.say(plan(advice).notes()),
-        contains("Mate her every other day from Wed 10 Mar while she stands."));
+        contains("Mate her every other day from Mon 8 Mar while she stands."));
   }
 
   @Test

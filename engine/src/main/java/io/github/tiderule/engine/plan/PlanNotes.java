@@ -31,7 +31,7 @@ final class PlanNotes {
    */
   List<Sentence> of(List<Slot> slots, int doses) {
     List<Sentence> notes = new ArrayList<>();
-    if (semenPlan.doses() == null && semenPlan.semen() == Semen.NATURAL) {
+    if (semenPlan.doses() == null && semenPlan.semen() == Semen.NATURAL && everyOther(slots)) {
       notes.add(
           Sentence.of(
               "Mate her every other day from {} while she stands.",
@@ -50,5 +50,15 @@ final class PlanNotes {
                   + " nobody has measured well enough to put into them."));
     }
     return notes;
+  }
+
+  /** Whether there are several, each two days after the one before. */
+  private static boolean everyOther(List<Slot> slots) {
+    for (int i = 1; i < slots.size(); i++) {
+      if (!slots.get(i - 1).day().plusDays(2).equals(slots.get(i).day())) {
+        return false;
+      }
+    }
+    return slots.size() > 1;
   }
 }

@@ -158,7 +158,7 @@ final class PlanParts {
         LocalWords.day(day.day()),
         LocalWords.window(day.from(), day.to()),
         day.verdict().word().toLowerCase(Locale.ROOT),
-        Shares.number(day.eggShare().mean()) + " (" + Shares.number(day.eggShare().p10()) + ")",
+        Shares.number(day.eggShare().mean()) + " (" + Shares.number(day.eggShare().unlucky()) + ")",
         String.join(", ", day.reasons().stream().map(reason -> reason.rule()).distinct().toList()));
   }
 

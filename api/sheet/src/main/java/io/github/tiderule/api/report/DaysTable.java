@@ -9,6 +9,7 @@ import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.engine.advice.Verdict;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The ranked days of a report. */
@@ -51,13 +52,31 @@ final class DaysTable {
                 day.verdict().word(),
                 Shares.number(day.eggShare().mean())
                     + " ("
-                    + Shares.number(day.eggShare().p10())
+                    + Shares.number(day.eggShare().unlucky())
                     + ")"));
-    long most = day.verdict() == Verdict.AVOID ? 1 : MOST_REASONS;
-    day.reasons().stream()
-        .sorted((one, other) -> Integer.compare(weight(day, one), weight(day, other)))
-        .limit(most)
-        .forEach(reason -> page.hanging(6, label(reason), reason.text().toString()));
+    told(day).forEach(reason -> page.hanging(6, label(reason), reason.text().toString()));
+  }
+
+  /** As many reasons as fit; the strongest one against a day is always among them. */
+  private static List<Reason> told(BreedingDay day) {
+    List<Reason> reasons =
+        day.reasons().stream()
+            .sorted((one, other) -> Integer.compare(weight(day, one), weight(day, other)))
+            .toList();
+    int most = day.verdict() == Verdict.AVOID ? 1 : MOST_REASONS;
+    if (reasons.size() <= most) {
+      return reasons;
+    }
+    List<Reason> told = new ArrayList<>(reasons.subList(0, most));
+    boolean against = told.stream().anyMatch(DaysTable::against);
+    if (!against) {
+      reasons.stream().filter(DaysTable::against).findFirst().ifPresent(r -> told.set(most - 1, r));
+    }
+    return told;
+  }
+
+  private static boolean against(Reason reason) {
+    return !reason.effect().equals("supports");
   }
 
   private static String row(String rank, String day, String time, String verdict, String eggs) {

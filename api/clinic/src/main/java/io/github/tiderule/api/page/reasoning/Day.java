@@ -54,7 +54,7 @@ public record Day(
                     words.shortDay(day.day()),
                     words.window(day.from(), day.to()),
                     Shares.number(day.eggShare().mean()),
-                    Shares.number(day.eggShare().p10()),
+                    Shares.number(day.eggShare().unlucky()),
                     day.verdict().word(),
                     texts.word("verdict", day.verdict().word()),
                     isPlanned(advice, day.day()),
