@@ -77,7 +77,7 @@ public final class Draws {
   }
 
   /** Student's t with five degrees of freedom: heavy tails, standard deviation 1.29. */
-  double t5() {
+  public double t5() {
     return normal(0, 1) / StrictMath.sqrt(gamma(2.5, 2) / 5);
   }
 }

@@ -81,6 +81,11 @@ public record Laboratory(
     if (draws.chance(GROSS)) {
       blood *= Math.exp(draws.uniform(-1.4, 1.4));
     }
+    return read(id, day, blood, draws);
+  }
+
+  /** The laboratory's report on blood drawn on a day that holds so much, ng/mL. */
+  public Progesterone read(String id, double day, double blood, Draws draws) {
     double line = Math.max(intercept + slope * blood, 0.2 * blood);
     double cv = line < 3 ? cvBelow3 : line < 10 ? cvTo10 : cvAbove10;
     double read = scale * line * (1 + cv * draws.normal(0, 1)) + draws.normal(0, 0.03);

@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * second season thawed sperm finds the egg ready only 0.8 to 1.8 after it is ripe (steckler-2013).
  * The cervix closes 4 to 6 after ovulation (tsutsui-2009). Shapes of the draws are this law's own.
  */
-final class EggLaw {
+public final class EggLaw {
 
   private static final int EGGS = 4096;
   private static final int MOST_DOSES = 3;
@@ -38,7 +38,7 @@ final class EggLaw {
    *
    * @param late share of seasons in which thawed sperm finds the egg ready late
    */
-  static EggLaw of(long seed, double late) {
+  public static EggLaw of(long seed, double late) {
     return new EggLaw(
         IntStream.range(0, EGGS).mapToObj(i -> egg(Draws.of(seed ^ 0x5EEDL, i), late)).toList());
   }
@@ -95,7 +95,7 @@ final class EggLaw {
   }
 
   /** Share of eggs met by all doses of a season. */
-  double share(Row row, List<Given> doses, double ovulation) {
+  public double share(Row row, List<Given> doses, double ovulation) {
     BitSet met = new BitSet(EGGS);
     for (int place = 0; place < doses.size(); place++) {
       Given dose = doses.get(place);

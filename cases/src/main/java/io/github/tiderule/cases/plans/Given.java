@@ -8,7 +8,7 @@ import java.util.List;
  * @param day time, in days on the season's calendar
  * @param ageHours age of chilled semen then
  */
-record Given(double day, double ageHours) {
+public record Given(double day, double ageHours) {
 
   /**
    * How a season was bred.

@@ -16,7 +16,7 @@ import java.util.List;
  * ordered by 14:00 and arrives 22 hours later; both doses are ordered with the first. For frozen
  * semen the clinic is told by 18:00 on the day before the first dose.
  */
-enum Row {
+public enum Row {
   NATURAL(Semen.NATURAL, Route.NATURAL, 3),
   FRESH_TWO(Semen.FRESH, Route.VAGINAL, 2),
   CHILLED_ONE(Semen.CHILLED, Route.TRANSCERVICAL, 1),
@@ -39,7 +39,7 @@ enum Row {
     this.most = most;
   }
 
-  Semen semen() {
+  public Semen semen() {
     return semen;
   }
 
@@ -68,7 +68,7 @@ enum Row {
    * @param left doses left; of no matter for natural mating, which is not counted
    * @param clinic windows the clinic still has; empty for any time
    */
-  SemenPlan told(int left, List<Availability> clinic) {
+  public SemenPlan told(int left, List<Availability> clinic) {
     SemenPlan plan = SemenPlan.of(semen).route(route).available(clinic);
     if (semen == Semen.NATURAL) {
       return plan;
@@ -87,7 +87,7 @@ enum Row {
     };
   }
 
-  String words() {
+  public String words() {
     return switch (this) {
       case NATURAL -> "natural, up to 3 matings";
       case FRESH_TWO -> "fresh, 2 doses";

@@ -1,0 +1,58 @@
+package io.github.tiderule.cases.odd;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.course.Ovulation;
+import java.util.HashSet;
+import java.util.Set;
+
+/**
+ * What an answer says it doubts. Only what a reader is told counts: questions, observations held,
+ * values more likely odd than not, a vet first, and that she probably does not ovulate.
+ *
+ * @param observations ids of the observations in doubt
+ * @param asked what is asked about
+ * @param general whether the season itself is in doubt
+ */
+record Doubts(Set<String> observations, Set<String> asked, boolean general) {
+
+  private static final double MORE_LIKELY_THAN_NOT = 0.5;
+  private static final String HELD = "held";
+  private static final String FIRST_BLOOD = "firstBlood";
+
+  Doubts {
+    observations = Set.copyOf(observations);
+    asked = Set.copyOf(asked);
+  }
+
+  static Doubts of(Advice advice) {
+    Set<String> observations = new HashSet<>();
+    Set<String> asked = new HashSet<>();
+    advice.questions().forEach(question -> asked.add(question.about()));
+    advice.observationNotes().stream()
+        .filter(note -> note.use().equals(HELD))
+        .forEach(note -> observations.add(note.observation()));
+    advice.influence().stream()
+        .filter(influence -> influence.oddProbability() > MORE_LIKELY_THAN_NOT)
+        .forEach(influence -> observations.add(influence.observation()));
+    Ovulation ovulation = advice.ovulation();
+    Action.Now now = advice.action().now();
+    boolean general =
+        now == Action.Now.VET
+            || now == Action.Now.ANSWER
+            || (ovulation != null && ovulation.noOvulationProbability() >= MORE_LIKELY_THAN_NOT);
+    return new Doubts(observations, asked, general);
+  }
+
+  boolean any() {
+    return general || !observations.isEmpty() || !asked.isEmpty();
+  }
+
+  boolean about(String observation) {
+    return observations.contains(observation) || asked.contains(observation);
+  }
+
+  boolean aboutFirstBlood() {
+    return asked.stream().anyMatch(about -> about.startsWith(FIRST_BLOOD));
+  }
+}

@@ -1,0 +1,128 @@
+package io.github.tiderule.cases.odd;
+
+import io.github.tiderule.engine.Tiderule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+
+/** Writes the report of odd seasons: {@code OddReport [DIRECTORY [SEASONS [SEED]]]}. */
+public final class OddReport {
+
+  private static final String NAME = "odd-seasons";
+  private static final double AIM = 0.02;
+
+  private final List<String> markdown = new ArrayList<>();
+  private final List<String> csv = new ArrayList<>();
+
+  private OddReport() {}
+
+  /**
+   * Asks about every kind and writes {@code odd-seasons.md} and {@code .csv}.
+   *
+   * @param args directory, by default {@code cases/report}; seasons per kind, by default 200; seed,
+   *     by default 1
+   * @throws IOException if the files cannot be written
+   */
+  public static void main(String[] args) throws IOException {
+    Path directory = Path.of(args.length > 0 ? args[0] : "cases/report");
+    int count = args.length > 1 ? Integer.parseInt(args[1]) : 200;
+    long seed = args.length > 2 ? Long.parseLong(args[2]) : 1;
+    OddStudy study = new OddStudy(Tiderule.create(), seed);
+    OddReport report = new OddReport();
+    List<KindScore> scores = new ArrayList<>();
+    for (Kind kind : Kind.values()) {
+      scores.add(study.score(kind, count));
+      System.err.println(kind.words());
+    }
+    report.write(scores, count, seed);
+    Files.createDirectories(directory);
+    Files.writeString(directory.resolve(NAME + ".md"), String.join("\n", report.markdown) + "\n");
+    Files.writeString(directory.resolve(NAME + ".csv"), String.join("\n", report.csv) + "\n");
+  }
+
+  private void write(List<KindScore> scores, int count, long seed) {
+    markdown.add("# Odd seasons: how often the answer is confidently wrong");
+    markdown.add("");
+    markdown.add(
+        "Invented females whose season leaves the textbook in one way each, by a law of progesterone"
+            + " that is not the engine's model. "
+            + count
+            + " seasons a kind, seed "
+            + seed
+            + "; asked on the evening of every result, with natural, chilled and frozen semen in"
+            + " turn. Shares of seasons, per cent, in which it happens on any evening.");
+    markdown.add("");
+    markdown.add(
+        "Over: told over while a dose to come would meet half her eggs, or before the true season."
+            + " Interval: ovulation told within four days (nine times in ten), no doubt told, and the"
+            + " truth more than a day outside; where she does not ovulate, told as past or within"
+            + " four days. False proof: ovulation called proven, and it comes more than a day later"
+            + " or never. Slip: it moves the plan by more than a day, and nobody asks. In vain: the"
+            + " only dose is to be given, booked or ordered before the next result, on less than a"
+            + " tenth of her eggs. Any: one of these. Doubt: something is asked, held, odd or for a"
+            + " vet, on any evening, and on the last. Answers: of all answers with an interval and no"
+            + " doubt, however wide, those with the truth more than a day outside.");
+    markdown.add("");
+    markdown.add("Make it again: see cases/report/README.md. Above 2 % stands in bold.");
+    markdown.add("");
+    markdown.add(
+        "| kind | over | interval | false proof | slip | in vain | any | doubt | at last | answers"
+            + " outside |");
+    markdown.add("|---|---|---|---|---|---|---|---|---|---|");
+    csv.add(
+        "kind,seasons,answers,over,interval,falseProof,slip,inVain,any,doubt,doubtAtLast,"
+            + "answersOutside");
+    scores.forEach(this::row);
+    List<KindScore> odd = scores.stream().filter(score -> score.kind() != Kind.ORDINARY).toList();
+    markdown.add(
+        String.format(
+            Locale.ROOT,
+            "%nAll odd kinds together: %d of %d seasons confidently wrong (%.1f %%).",
+            odd.stream().mapToLong(score -> score.count(Verdict::wrong)).sum(),
+            odd.stream().mapToInt(KindScore::count).sum(),
+            100.0
+                * odd.stream().mapToLong(score -> score.count(Verdict::wrong)).sum()
+                / odd.stream().mapToInt(KindScore::count).sum()));
+  }
+
+  private void row(KindScore score) {
+    List<Predicate<Verdict>> faults =
+        List.of(
+            Verdict::over,
+            Verdict::firmOutside,
+            Verdict::falseProof,
+            Verdict::slipUnnoticed,
+            Verdict::doseInVain,
+            Verdict::wrong);
+    StringBuilder line = new StringBuilder("| " + score.kind().words() + " |");
+    StringBuilder values =
+        new StringBuilder(
+            "\"" + score.kind().words() + "\"," + score.count() + "," + score.answers());
+    for (Predicate<Verdict> fault : faults) {
+      double share = score.share(fault);
+      line.append(String.format(Locale.ROOT, share > AIM ? " **%.1f** |" : " %.1f |", 100 * share));
+      values.append(String.format(Locale.ROOT, ",%.4f", share));
+    }
+    boolean alarmed = score.kind() == Kind.ORDINARY && score.share(Verdict::doubt) > AIM;
+    line.append(
+        String.format(
+            Locale.ROOT,
+            alarmed ? " **%.1f** | %.1f | %.1f |" : " %.1f | %.1f | %.1f |",
+            100 * score.share(Verdict::doubt),
+            100 * score.doubtedAtLast(),
+            100 * score.outsideOfDated()));
+    values.append(
+        String.format(
+            Locale.ROOT,
+            ",%.4f,%.4f,%.4f",
+            score.share(Verdict::doubt),
+            score.doubtedAtLast(),
+            score.outsideOfDated()));
+    markdown.add(line.toString());
+    csv.add(values.toString());
+  }
+}
