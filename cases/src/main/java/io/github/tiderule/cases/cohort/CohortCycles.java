@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Writes invented seasons as cycle files, one a line: {@code CohortCycles FILE [SEASONS [SEED]]}.
@@ -44,18 +45,29 @@ public final class CohortCycles {
     int count = args.length > 1 ? Integer.parseInt(args[1]) : 1000;
     long seed = args.length > 2 ? Long.parseLong(args[2]) : 1;
     try (BufferedWriter out = Files.newBufferedWriter(Path.of(args[0]), StandardCharsets.UTF_8)) {
-      List<SamplingHabit> habits = CohortReport.habits();
-      int written = 0;
-      for (int number = 0; written < count; number++) {
-        SamplingHabit habit = habits.get(number % habits.size());
-        Optional<Season> season =
-            habit.sample(Bitches.draw(seed, number), Draws.of(seed + 1, number));
-        if (season.isPresent()) {
-          out.write(line(season.get()));
-          written++;
-        }
+      for (String line : lines(count, seed)) {
+        out.write(line);
       }
     }
+  }
+
+  /**
+   * Cycle files, each on a line with its line feed.
+   *
+   * @param count how many
+   */
+  public static List<String> lines(int count, long seed) {
+    List<SamplingHabit> habits = CohortReport.habits();
+    return IntStream.iterate(0, number -> number + 1)
+        .mapToObj(
+            number ->
+                habits
+                    .get(number % habits.size())
+                    .sample(Bitches.draw(seed, number), Draws.of(seed + 1, number)))
+        .flatMap(Optional::stream)
+        .limit(count)
+        .map(CohortCycles::line)
+        .toList();
   }
 
   /** The season as a cycle file on one line, with its line feed. */

@@ -13,7 +13,7 @@ import java.util.Random;
  * An invented season for a seed, as a cycle file: a course of progesterone with noise around it, a
  * few of every other kind of observation, any semen and route, and now and then a slip.
  */
-final class RandomCycle {
+public final class RandomCycle {
 
   static final ZoneId ZONE = ZoneId.of("UTC");
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -41,7 +41,7 @@ final class RandomCycle {
   }
 
   /** The season of a seed; the same seed gives the same season. */
-  static ObjectNode of(long seed) {
+  public static ObjectNode of(long seed) {
     RandomCycle one = new RandomCycle(seed);
     one.write();
     return one.cycle;

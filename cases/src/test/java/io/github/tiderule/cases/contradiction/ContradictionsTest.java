@@ -1,0 +1,61 @@
+package io.github.tiderule.cases.contradiction;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * No answer contradicts itself, over the corpus, the demonstrations, the cohorts, odd and random
+ * seasons.
+ */
+class ContradictionsTest {
+
+  private static final int SHOWN = 8;
+
+  /** Known contradictions: of a hundred answers at most so many, to fall and never to rise. */
+  private static final Map<Contradiction, Double> OPEN =
+      Map.of(
+          Contradiction.PLAN_BY_THE_DAYS_IT_WARNS_OF, 6.0,
+          Contradiction.NOTHING_GAINED_BY_WHAT_MOVES_THE_PLAN, 11.0,
+          Contradiction.WHELPING_OF_NOTHING, 12.0,
+          Contradiction.SAME_LABORATORY_OF_SEVERAL, 3.0,
+          Contradiction.ONE_WORD_FOR_FEW_AND_ALL, 18.0,
+          Contradiction.PROOF_BESIDE_ANOTHER_DATE, 0.5,
+          Contradiction.PROVEN_AND_STILL_TO_COME, 1.1,
+          Contradiction.PROVEN_AND_UNLIKELY, 1.0);
+
+  private static List<Tried> tried = List.of();
+
+  @BeforeAll
+  static void ask() {
+    tried = Tried.all();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Contradiction.class)
+  void noAnswerContradictsItself(Contradiction contradiction) {
+    List<String> found = tried.stream().flatMap(one -> in(contradiction, one).stream()).toList();
+    double open = OPEN.getOrDefault(contradiction, 0.0);
+    if (found.size() > open * tried.size() / 100) {
+      fail(
+          found.size()
+              + " of "
+              + tried.size()
+              + " answers\n"
+              + found.stream().limit(SHOWN).collect(Collectors.joining("\n")));
+    }
+    if (open > 0 && found.isEmpty()) {
+      System.err.println(contradiction.words() + ": found no more, drop it from the open ones");
+    }
+  }
+
+  private static Optional<String> in(Contradiction contradiction, Tried one) {
+    return contradiction.in(one.cycle(), one.advice()).map(what -> one.name() + ": " + what);
+  }
+}
