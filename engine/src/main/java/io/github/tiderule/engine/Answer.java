@@ -4,6 +4,7 @@ import io.github.tiderule.engine.action.ActionChoice;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
@@ -125,6 +126,8 @@ final class Answer {
   private Advice advice(Function<Instant, Advice> then, TraceBook trace, NearMisses near) {
     Clock clock = season.clock();
     @Nullable Breeding breeding = planned.breeding();
+    // a season that broke off has no ovulation to date
+    @Nullable Dated days = standing instanceof Standing.BrokenOff ? null : dated;
     ActionChoice action = new ActionChoice(tested, course, care);
     boolean unusable = action.doseUnusable();
     CourseTold told = CourseTold.of(course, standing, care, then);
@@ -134,8 +137,8 @@ final class Answer {
         clock.offset(action.validUntil()),
         season.female().id(),
         action.action(),
-        dated == null ? null : dated.lhPeak(),
-        dated == null ? null : dated.ovulation(),
+        days == null ? null : days.lhPeak(),
+        days == null ? null : days.ovulation(),
         breeding == null ? List.of() : unusable ? breeding.daysOfAnother() : breeding.days(),
         breeding == null || unusable || tested.tooLateForPlan().isPresent()
             ? null
@@ -161,7 +164,8 @@ final class Answer {
         standing instanceof Standing.Stopped
             ? null
             : SeasonAhead.of(season, care, action.seasonOver()),
-        standing.silent() ? List.of() : DayCounts.of(care, firstPlanned(breeding)));
+        standing.silent() ? List.of() : DayCounts.of(care, firstPlanned(breeding)),
+        seasonCourse());
   }
 
   private @Nullable LocalDate firstPlanned(@Nullable Breeding breeding) {
@@ -171,6 +175,20 @@ final class Answer {
             .first()
             .map(slot -> slot.middle().atZone(season.zone()).toLocalDate())
             .orElse(null);
+  }
+
+  private @Nullable SeasonCourse seasonCourse() {
+    return read.course()
+        .map(
+            ruled ->
+                new SeasonCourse(
+                    ruled.conclusion().kind().word(),
+                    ruled.conclusion().words(),
+                    ruled.conclusion().observations(),
+                    season.clock().offset(ruled.conclusion().since()),
+                    ruled.rule().id(),
+                    read.withdrawn()))
+        .orElse(null);
   }
 
   private List<Query> questions() {

@@ -28,8 +28,9 @@ record Evaluation(Planned planned, Reasoning reasoning) {
   static Evaluation of(Tools tools, CycleRecord cycle) {
     Part whole = Part.begun("whole");
     SheetMaking sheet = SheetMaking.of(filed(tools, cycle));
-    Read read = Read.of(sheet.season());
-    @Nullable Dated dated = Dated.of(read);
+    Read first = Read.of(sheet.season());
+    @Nullable Dated dated = Dated.of(first);
+    Read read = dated == null ? first : dated.read();
     @Nullable PregnancyCourse course = dated == null ? null : PregnancyCourse.of(dated);
     StageRun safety = care(read, dated, course, sheet.facts());
     Planned planned = Planned.of(Standing.of(read, dated, safety));

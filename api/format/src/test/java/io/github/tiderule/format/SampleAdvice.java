@@ -17,6 +17,7 @@ import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Patterns;
 import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
@@ -204,7 +205,14 @@ public final class SampleAdvice {
                 List.of("b1"),
                 null,
                 "CAR-901",
-                List.of("common-practice"))));
+                List.of("common-practice"))),
+        new SeasonCourse(
+            "standing-still",
+            Sentence.of("She has stood still at about 5 ng/mL for a week"),
+            List.of("p1", "p4"),
+            at("01-05", "08:00"),
+            "FND-023",
+            Sentence.of("An earlier rise looked like ovulation")));
   }
 
   private static List<BreedingDay> days() {

@@ -54,6 +54,7 @@ public final class ActionChoice {
   private final Optional<Slot> tooLate;
   private final VetChoice vet;
   private final MatingChoice mating;
+  private final CourseChoice values;
 
   /**
    * Begins a choice.
@@ -77,6 +78,7 @@ public final class ActionChoice {
     tooLate = tested.tooLateForPlan();
     vet = new VetChoice(standing, course, care);
     mating = new MatingChoice(tested, care);
+    values = new CourseChoice(standing);
   }
 
   /** What to do now. */
@@ -86,6 +88,7 @@ public final class ActionChoice {
         .or(this::between)
         .or(this::withoutSemen)
         .or(this::answer)
+        .or(values::action)
         .or(this::testFirst)
         .or(mating::late)
         .or(mating::onForecast)
@@ -121,7 +124,7 @@ public final class ActionChoice {
 
   /** Whether nothing of the season is left to time. */
   public boolean seasonOver() {
-    return closed().or(this::passed).isPresent();
+    return closed().or(this::passed).filter(action -> action.now() == Now.PASSED).isPresent();
   }
 
   /** Where it is known what became of the season, nothing is left to time. */
@@ -276,14 +279,34 @@ public final class ActionChoice {
               List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
     }
     boolean smearFirst = test != null && read.lateByValueAlone();
-    return behind() && !smearFirst
-        ? Optional.of(
-            new Action(
+    if (!behind() || smearFirst) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        past()
+            ? new Action(
                 Now.PASSED,
                 Sentence.of(
                     "This season's time for breeding is over; no day ahead would meet her eggs."),
-                because))
-        : Optional.empty();
+                because)
+            : new Action(
+                Now.TEST,
+                Sentence.of(
+                    "No day ahead looks fertile, but nothing proves that she ovulated: smear today,"
+                        + " and test progesterone once more."),
+                because));
+  }
+
+  /** Whether more than an estimate says so: proof, a turned smear, or time without doubt. */
+  private boolean past() {
+    double sure = 86_400 * tools.value("planning.over-after");
+    return read.proven()
+        || read.has(FindingKind.LATE_TURNED)
+        || (dated != null
+            && dated
+                .quantile(tools.value("planning.past-share"))
+                .plusSeconds(Math.round(sure))
+                .isBefore(season.asOf()));
   }
 
   /** Whether a breeding would still do, yet none of the times given for it is left. */

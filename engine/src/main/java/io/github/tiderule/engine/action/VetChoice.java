@@ -53,7 +53,10 @@ final class VetChoice {
           : Sentence.of("See a vet today; nothing about breeding days matters until then.");
     }
     if (standing instanceof Standing.ForVet) {
-      return Sentence.of("See a vet before any plan: these values cannot be read without one.");
+      Optional<Sentence> lead = new CourseChoice(standing).lead();
+      return lead.isPresent()
+          ? lead.get()
+          : Sentence.of("See a vet before any plan: these values cannot be read without one.");
     }
     return pastBreeding()
         ? Sentence.of("Have a vet examine her today.")

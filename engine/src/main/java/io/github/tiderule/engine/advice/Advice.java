@@ -6,6 +6,7 @@ import io.github.tiderule.engine.advice.course.LookBack;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.Quantiles;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
@@ -42,6 +43,7 @@ import org.jspecify.annotations.Nullable;
  *     insemination is close
  * @param beforeSeason absent where the file tells nothing of the time before a season
  * @param dayCounts what rules of thumb make of the season, to hold the plan against
+ * @param course what her values do; absent where no value tells
  */
 public record Advice(
     Stamp stamp,
@@ -70,7 +72,8 @@ public record Advice(
     List<ObservationNote> observationNotes,
     @Nullable InseminationSheet insemination,
     @Nullable BeforeSeason beforeSeason,
-    List<DayCount> dayCounts) {
+    List<DayCount> dayCounts,
+    @Nullable SeasonCourse course) {
 
   /** An answer without an insemination at hand, a pregnancy, or the checks before a season. */
   public Advice(
@@ -122,7 +125,8 @@ public record Advice(
         observationNotes,
         null,
         null,
-        List.of());
+        List.of(),
+        null);
   }
 
   /** Every source its trace, its cautions and its days name, in alphabetical order, each once. */

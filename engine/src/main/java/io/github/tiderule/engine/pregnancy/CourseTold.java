@@ -40,9 +40,13 @@ public record CourseTold(
     if (standing.read().vetOnly()) {
       return new CourseTold(null, course.pregnancy(care, false), null, null);
     }
+    if (standing instanceof Standing.BrokenOff) {
+      return new CourseTold(null, null, null, null);
+    }
     boolean stopped = standing instanceof Standing.Stopped;
+    boolean undated = standing.read().unsettled() || (stopped && !course.pastBreeding());
     return new CourseTold(
-        stopped && !course.pastBreeding() ? null : course.whelping(),
+        undated ? null : course.whelping(),
         course.pregnancy(care, true),
         stopped ? null : course.caesarean(care),
         course.lookBack(then));

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A season whose ovulation is estimated, on the calendar.
  *
+ * @param read as it was found, held against the estimate
  * @param evidence the numbers it is estimated from
  */
 public record Dated(Read read, Evidence evidence, Estimate estimate) {
@@ -38,7 +39,11 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
     @Nullable Estimate estimate =
         evidence.saysSomething() ? read.season().tools().timeline().estimate(evidence) : null;
     posterior.commit();
-    return estimate == null ? null : new Dated(read, evidence, estimate);
+    if (estimate == null) {
+      return null;
+    }
+    Dated dated = new Dated(read, evidence, estimate);
+    return new Dated(read.against(dated.forecast()), evidence, estimate);
   }
 
   public Season season() {

@@ -1,6 +1,8 @@
 package io.github.tiderule.engine.season;
 
 import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.StageResult.Ruled;
+import io.github.tiderule.rules.conclusion.Course;
 import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.SetAside;
@@ -9,16 +11,21 @@ import io.github.tiderule.rules.conclusion.reading.Discounted;
 import io.github.tiderule.rules.conclusion.reading.Held;
 import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.conclusion.reading.Question;
+import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A season as the first two stages of rules read it.
@@ -30,7 +37,11 @@ public record Read(Season season, StageRun reading, StageRun found) {
 
   /** Findings that leave timing to a vet. */
   private static final Set<FindingKind> VET_ONLY =
-      Set.of(FindingKind.TREATED_CYCLE, FindingKind.FALL_TO_BASE, FindingKind.PROLONGED_HEAT);
+      Set.of(
+          FindingKind.TREATED_CYCLE,
+          FindingKind.FALL_TO_BASE,
+          FindingKind.LUTEAL_FALL,
+          FindingKind.PROLONGED_HEAT);
 
   private static final Set<FindingKind> PROOF =
       Set.of(FindingKind.PROVEN_OVULATION, FindingKind.DIOESTROUS_SHIFT, FindingKind.SCAN_OVULATED);
@@ -38,16 +49,26 @@ public record Read(Season season, StageRun reading, StageRun found) {
   /** Runs both stages. */
   public static Read of(Season season) {
     StageRun reading = season.run(Stage.READING, season.observations(), season.treatments());
-    StageRun found =
-        season.run(
-            Stage.FINDINGS,
-            accepted(season, reading, one -> !isProgesterone(one)),
-            reading.all(Level.class),
-            reading.all(Question.class),
-            season.earlierCycles(),
-            season.treatments(),
-            List.of(season.semenPlan(), season.outcome()));
-    return new Read(season, reading, found);
+    return new Read(season, reading, found(season, reading, List.of()));
+  }
+
+  /** The same, with what is found held against the estimate made of it. */
+  Read against(Forecast forecast) {
+    return has(FindingKind.RISE_BEYOND)
+        ? new Read(season, reading, found(season, reading, List.of(forecast)))
+        : this;
+  }
+
+  private static StageRun found(Season season, StageRun reading, List<Forecast> forecast) {
+    return season.run(
+        Stage.FINDINGS,
+        forecast,
+        accepted(season, reading, one -> !isProgesterone(one)),
+        reading.all(Level.class),
+        reading.all(Question.class),
+        season.earlierCycles(),
+        season.treatments(),
+        List.of(season.semenPlan(), season.outcome()));
   }
 
   /** Accepted progesterone results, as rules read them. */
@@ -110,6 +131,36 @@ public record Read(Season season, StageRun reading, StageRun found) {
   /** Whether only a vet can time this season. */
   public boolean vetOnly() {
     return findings().stream().anyMatch(finding -> VET_ONLY.contains(finding.kind()));
+  }
+
+  /** What her values do, with the rule that says so: the most pressing, then the latest. */
+  public Optional<Ruled<Course>> course() {
+    return found
+        .ruled(Course.class)
+        .min(
+            Comparator.comparing((Ruled<Course> ruled) -> ruled.conclusion().kind())
+                .thenComparing(ruled -> ruled.conclusion().since(), Comparator.reverseOrder())
+                .thenComparing(ruled -> ruled.rule().id())
+                .thenComparing(ruled -> ruled.conclusion().sentence()));
+  }
+
+  /** Whether her values do something that comes before any date. */
+  public boolean unsettled() {
+    return course().map(ruled -> ruled.conclusion().lead() != null).orElse(false);
+  }
+
+  /** What an earlier answer may have taken for proof and holds no longer; null where nothing. */
+  public @Nullable Sentence withdrawn() {
+    return findings().stream()
+        .filter(finding -> finding.kind() == FindingKind.PROOF_WITHDRAWN)
+        .map(Finding::words)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** Whether the season stopped before its surge. */
+  public boolean brokenOff() {
+    return has(FindingKind.SPLIT_HEAT, FindingKind.SHOWS_AGAIN);
   }
 
   /** Whether something proves that she has ovulated. */

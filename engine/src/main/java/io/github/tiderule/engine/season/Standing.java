@@ -21,6 +21,9 @@ public sealed interface Standing {
     }
   }
 
+  /** It stopped before the surge: no day of it is planned, and the true season is waited for. */
+  record BrokenOff(Read read, @Nullable Dated dated) implements Standing {}
+
   /** Nothing dates it yet, and nothing else stands in the way. */
   record NotDated(Read read) implements Standing {
 
@@ -47,6 +50,9 @@ public sealed interface Standing {
     }
     if (read.vetOnly()) {
       return new ForVet(read, dated);
+    }
+    if (read.brokenOff()) {
+      return new BrokenOff(read, dated);
     }
     return dated == null ? new NotDated(read) : new Open(dated);
   }

@@ -71,7 +71,9 @@ public final class Testing {
 
   /** The next test of a season; none is talked about where all talk is stopped, or between two. */
   public static Tested next(Planned planned) {
-    if (planned.standing() instanceof Standing.Stopped || SeasonAhead.between(planned.season())) {
+    if (planned.standing() instanceof Standing.Stopped
+        || planned.standing() instanceof Standing.BrokenOff
+        || SeasonAhead.between(planned.season())) {
       return Tested.untold(planned);
     }
     Part next = Part.begun("next test");

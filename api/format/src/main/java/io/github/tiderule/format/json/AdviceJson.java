@@ -9,6 +9,7 @@ import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
@@ -84,6 +85,18 @@ public final class AdviceJson {
     if (advice.beforeSeason() != null) {
       json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
     }
+    if (advice.course() != null) {
+      json.object("course", advice.course(), this::course);
+    }
+  }
+
+  private void course(SeasonCourse course) {
+    json.text("kind", course.kind())
+        .text("text", course.text().toString())
+        .texts("observations", course.observations())
+        .instant("since", course.since())
+        .text("rule", course.rule())
+        .text("withdrawn", text(course.withdrawn()));
   }
 
   private void action(Action action) {

@@ -63,7 +63,8 @@ class AdviceJsonTest {
             "observationNotes",
             "dayCounts",
             "insemination",
-            "beforeSeason"));
+            "beforeSeason",
+            "course"));
     assertThat(
         names(advice.get("ovulation")),
         contains(
@@ -93,6 +94,18 @@ class AdviceJsonTest {
     JsonNode empty = tree(AdviceJson.text(SampleAdvice.empty(), Layout.ONE_LINE));
     assertThat(empty.has("insemination"), is(false));
     assertThat(empty.has("beforeSeason"), is(false));
+  }
+
+  @Test
+  void writesWhatHerValuesDoOnlyWhereSomethingTells() throws IOException {
+    JsonNode course = tree(AdviceJson.text(SampleAdvice.full(), Layout.ONE_LINE)).get("course");
+    assertThat(
+        names(course), contains("kind", "text", "observations", "since", "rule", "withdrawn"));
+    assertThat(course.at("/kind").asText(), is("standing-still"));
+    assertThat(course.at("/since").asText(), is("2027-01-05T08:00:00+01:00"));
+    assertThat(course.at("/observations/1").asText(), is("p4"));
+    JsonNode empty = tree(AdviceJson.text(SampleAdvice.empty(), Layout.ONE_LINE));
+    assertThat(empty.has("course"), is(false));
   }
 
   @Test

@@ -26,6 +26,7 @@ public final class BreederSheet {
             List.of(
                 plan::title,
                 plan::now,
+                plan::values,
                 plan::plan,
                 plan::questions,
                 new CurvePart(

@@ -55,6 +55,11 @@ final class PlanParts {
     html.left("alarm", lines.size() - 1 - most).close();
   }
 
+  /** What her values do. */
+  void values(Html html, Room room) {
+    part(html, Section.VALUES, 2);
+  }
+
   /** What calls for a vet at once, without what to do now. */
   void alarms(Html html, Room room) {
     List<String> lines = section(Section.NOW).texts();

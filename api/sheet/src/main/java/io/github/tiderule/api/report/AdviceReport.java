@@ -54,6 +54,7 @@ public final class AdviceReport {
   private Page written() {
     title();
     now();
+    ValuesSection.write(page, advice.course());
     plan();
     SheetSection.write(page, advice.insemination());
     BeforeSeasonSection.write(page, advice.beforeSeason());

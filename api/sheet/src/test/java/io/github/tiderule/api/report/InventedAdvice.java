@@ -28,6 +28,7 @@ import io.github.tiderule.engine.advice.course.Patterns;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.RedFlag;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
@@ -265,7 +266,8 @@ public final class InventedAdvice {
                     some(this::text),
                     perhaps(this::said),
                     text(),
-                    some(this::text))));
+                    some(this::text))),
+        perhaps(this::course));
   }
 
   private InseminationSheet sheet() {
@@ -305,6 +307,16 @@ public final class InventedAdvice {
   private InseminationSheet.Line sheetLine() {
     return new InseminationSheet.Line(
         "before", said(), random.nextBoolean(), text(), some(this::text));
+  }
+
+  private SeasonCourse course() {
+    return new SeasonCourse(
+        oneOf(List.of("rising", "standing-still", "broken-off")),
+        said(),
+        some(this::text),
+        at(),
+        text(),
+        perhaps(this::said));
   }
 
   private BeforeSeason beforeSeason() {

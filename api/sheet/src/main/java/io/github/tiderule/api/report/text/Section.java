@@ -18,6 +18,9 @@ public record Section(String heading, List<Line> lines) {
   /** The one thing to do now. */
   public static final String NOW = TEXTS.say("section.now");
 
+  /** What her values do. */
+  public static final String VALUES = TEXTS.say("section.values");
+
   /** Which days and when, and what to do for it. */
   public static final String PLAN = TEXTS.say("section.plan");
 
