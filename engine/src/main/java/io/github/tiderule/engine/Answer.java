@@ -1,6 +1,7 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.action.ActionChoice;
+import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.Warning;
@@ -33,11 +34,13 @@ import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.conclusion.care.Caution;
+import io.github.tiderule.rules.conclusion.reading.Question;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -79,8 +82,9 @@ final class Answer {
    * The answer with the means to ask why.
    *
    * @param then the advice as it was at an earlier moment
+   * @param readings tries a result that is asked about in each way; null where none is tried
    */
-  Reasoning reasoning(Function<Instant, Advice> then) {
+  Reasoning reasoning(Function<Instant, Advice> then, @Nullable Rereading readings) {
     RuleBase rules = season.tools().rules();
     List<StageRun> runs = runs();
     Part nearMisses = Part.begun("near misses");
@@ -90,7 +94,7 @@ final class Answer {
     Map<Stage, Account> accounts = new EnumMap<>(Stage.class);
     runs.forEach(run -> accounts.put(run.stage(), run.account()));
     return new Reasoning(
-        advice(then, trace, near),
+        advice(then, readings, trace, near),
         rules.cards(),
         accounts,
         trace.firings(),
@@ -123,7 +127,11 @@ final class Answer {
     return trace;
   }
 
-  private Advice advice(Function<Instant, Advice> then, TraceBook trace, NearMisses near) {
+  private Advice advice(
+      Function<Instant, Advice> then,
+      @Nullable Rereading readings,
+      TraceBook trace,
+      NearMisses near) {
     Clock clock = season.clock();
     @Nullable Breeding breeding = planned.breeding();
     // a season that broke off has no ovulation to date
@@ -136,11 +144,16 @@ final class Answer {
         clock.offset(season.asOf()),
         clock.offset(action.validUntil()),
         season.female().id(),
-        action.action(),
+        told(action, readings),
         days == null ? null : days.lhPeak(),
         days == null ? null : days.ovulation(),
-        breeding == null ? List.of() : unusable ? breeding.daysOfAnother() : breeding.days(),
-        breeding == null || unusable || tested.tooLateForPlan().isPresent()
+        breeding == null || action.asked().isPresent()
+            ? List.of()
+            : unusable ? breeding.daysOfAnother() : breeding.days(),
+        breeding == null
+                || unusable
+                || action.asked().isPresent()
+                || tested.tooLateForPlan().isPresent()
             ? null
             : breeding.plan(
                 tested.forecast(),
@@ -155,7 +168,7 @@ final class Answer {
         questions(),
         warnings(),
         dated == null ? List.of() : dated.influence(),
-        unusable ? List.of() : tested.changes(),
+        unusable || action.asked().isPresent() ? List.of() : tested.changes(),
         trace.lines(),
         near.told(),
         standing.silent() ? List.of() : Disagreements.of(care),
@@ -189,6 +202,15 @@ final class Answer {
                     ruled.rule().id(),
                     read.withdrawn()))
         .orElse(null);
+  }
+
+  /** The action, with what each answer to a question would lead to. */
+  private Action told(ActionChoice choice, @Nullable Rereading readings) {
+    Action action = choice.action();
+    Optional<Question> asked = choice.asked();
+    return readings == null || asked.isEmpty() || action.now() != Action.Now.ANSWER
+        ? action
+        : readings.told(action, asked.get(), season.clock());
   }
 
   private List<Query> questions() {

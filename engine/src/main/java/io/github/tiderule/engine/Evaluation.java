@@ -26,6 +26,13 @@ import org.jspecify.annotations.Nullable;
 record Evaluation(Planned planned, Reasoning reasoning) {
 
   static Evaluation of(Tools tools, CycleRecord cycle) {
+    return of(tools, cycle, true);
+  }
+
+  /**
+   * @param rereads whether a result that is asked about is tried in each way it can be read
+   */
+  private static Evaluation of(Tools tools, CycleRecord cycle, boolean rereads) {
     Part whole = Part.begun("whole");
     SheetMaking sheet = SheetMaking.of(filed(tools, cycle));
     Read first = Read.of(sheet.season());
@@ -44,7 +51,9 @@ record Evaluation(Planned planned, Reasoning reasoning) {
     Answer answer =
         new Answer(tested, course, care, sheetWanted ? sheet.sheet(care, planned) : null);
     Reasoning reasoning =
-        answer.reasoning(then -> of(tools, cycle.knownAt(then)).reasoning().advice());
+        answer.reasoning(
+            then -> of(tools, cycle.knownAt(then), false).advice(),
+            rereads ? new Rereading(cycle, other -> of(tools, other, false).advice()) : null);
     whole.commit();
     return new Evaluation(planned, reasoning);
   }

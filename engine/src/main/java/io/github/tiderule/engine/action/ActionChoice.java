@@ -142,16 +142,13 @@ public final class ActionChoice {
                     List.of(EngineStep.WHELPING.id())));
   }
 
+  /** The question that is to be answered before anything is planned. */
+  public Optional<Question> asked() {
+    return leading().map(Ruled::conclusion);
+  }
+
   private Optional<Action> answer() {
-    Set<String> held =
-        read.reading().all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
-    Optional<Instant> lastUsed =
-        read.levels().stream().map(level -> level.at()).max(Instant::compareTo);
-    return read.reading()
-        .ruled(Question.class)
-        .filter(ruled -> held.contains(ruled.conclusion().about()))
-        .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
-        .findFirst()
+    return leading()
         .map(
             ruled ->
                 new Action(
@@ -160,6 +157,19 @@ public final class ActionChoice {
                         "Answer the question about {} first; until then it is not used.",
                         Part.key(ruled.conclusion().about())),
                     List.of(ruled.rule().id())));
+  }
+
+  /** A question about the latest result, which is held for it. */
+  private Optional<Ruled<Question>> leading() {
+    Set<String> held =
+        read.reading().all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
+    Optional<Instant> lastUsed =
+        read.levels().stream().map(level -> level.at()).max(Instant::compareTo);
+    return read.reading()
+        .ruled(Question.class)
+        .filter(ruled -> held.contains(ruled.conclusion().about()))
+        .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
+        .findFirst();
   }
 
   private Instant drawn(String id) {
