@@ -29,6 +29,7 @@ import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -90,7 +91,9 @@ public final class ActionChoice {
         .or(this::answer)
         .or(values::action)
         .or(this::testFirst)
+        .or(mating::refused)
         .or(mating::late)
+        .or(mating::bySigns)
         .or(mating::onForecast)
         .or(mating::breedOrBook)
         .or(this::kept)
@@ -362,7 +365,22 @@ public final class ActionChoice {
             ? "; do not breed by the day count alone."
             : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
     Sentence headline = Sentence.of(what + how, clock.dayAndTime(test.at().toInstant()));
-    return Optional.of(new Action(Now.TEST, headline, test.because()));
+    return Optional.of(new Action(Now.TEST, headline, test.because(), forecastOfCalendar()));
+  }
+
+  /** The usual days, named as what they are, where nothing but the calendar tells them. */
+  private List<Sentence> forecastOfCalendar() {
+    if (breeding == null || !breeding.byCalendarAlone()) {
+      return List.of();
+    }
+    List<LocalDate> days = breeding.usualDays();
+    return days.isEmpty()
+        ? List.of()
+        : List.of(
+            Sentence.of(
+                "By the calendar alone her days are about {} to {}: a forecast, not a plan.",
+                new Part.Day(days.get(0), Part.DayForm.SHORT),
+                new Part.Day(days.get(days.size() - 1), Part.DayForm.SHORT)));
   }
 
   private Action nothing() {

@@ -15,14 +15,19 @@ import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.About;
+import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.SheetFinding;
 import io.github.tiderule.rules.fact.Hours;
+import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -77,6 +82,75 @@ final class MatingChoice {
                         Sentence.of(
                             "Days that are named stand for another dose or another male; nothing"
                                 + " is booked or thawed for this one."))));
+  }
+
+  /** She refused lately: she is tried again, whatever the figures say, and never forced. */
+  Optional<Action> refused() {
+    if (season.semenPlan().route() != Route.NATURAL || breeding == null) {
+      return Optional.empty();
+    }
+    double lately = tools.value("planning.refused-hours");
+    return season.observations().stream()
+        .filter(one -> refusing().contains(one.id()))
+        .map(one -> one.at())
+        .filter(at -> Hours.between(at, season.asOf()) <= lately)
+        .max(Comparator.naturalOrder())
+        .flatMap(
+            at ->
+                breeding
+                    .first()
+                    .filter(slot -> Hours.between(season.asOf(), slot.from()) <= lately)
+                    .map(
+                        slot ->
+                            new Action(
+                                Now.BREED,
+                                Sentence.of(
+                                    "She refused on {}: try her again on {}, {}, and never force"
+                                        + " her.",
+                                    clock.dayAndTime(at),
+                                    clock.day(slot.middle()),
+                                    clock.span(slot)),
+                                because(),
+                                List.of(
+                                    Sentence.of(
+                                        "Not ready yet, past it, in pain, or not this male: a smear"
+                                            + " tells the first two, a vet the third.")))));
+  }
+
+  private Set<String> refusing() {
+    return planned.standing().read().findings().stream()
+        .filter(finding -> finding.kind() == FindingKind.REFUSING)
+        .flatMap(finding -> finding.observations().stream())
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private List<String> because() {
+    return breeding == null ? List.of() : breeding.becauseOf();
+  }
+
+  /** Smears and standing are all there is to go by: she is bred all through to the turn. */
+  Optional<Action> bySigns() {
+    if (breeding == null || !planned.standing().read().has(FindingKind.BY_SIGNS)) {
+      return Optional.empty();
+    }
+    return breeding
+        .first()
+        .filter(
+            slot ->
+                Hours.between(season.asOf(), slot.from()) <= tools.value("planning.breed-within"))
+        .map(
+            slot ->
+                new Action(
+                    Now.BREED,
+                    breed(slot),
+                    because(),
+                    List.of(
+                        Sentence.of(
+                            "Then every second day while she stands, until the smear turns; smear"
+                                + " her every day or two."),
+                        Sentence.of(
+                            "Smears and standing can be days out. Wherever progesterone can be"
+                                + " tested, one value says more."))));
   }
 
   /**

@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.rules.fact.CandidateDay;
+import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
@@ -11,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Chooses the set of slots to breed in, and others worth knowing. */
 public final class Planner {
@@ -77,6 +80,38 @@ public final class Planner {
             ? search.worthwhile(doses, parameters.value("planning.worth-another"))
             : search.best(doses).stream().findFirst();
     return best.map(chosen -> new Choice(chosen, others(table, search, chosen)));
+  }
+
+  /**
+   * Every second day from the first slot on, as long as a day is worth it; empty where no slot is.
+   *
+   * @param worth least share of a day
+   */
+  public Optional<Choice> everySecondDay(
+      DayTable table, PlanSearch search, Set<LocalDate> forbidden, double worth) {
+    Set<LocalDate> days =
+        table.days().stream()
+            .filter(day -> day.share() >= worth && !forbidden.contains(day.day()))
+            .map(CandidateDay::day)
+            .collect(Collectors.toUnmodifiableSet());
+    double apart = spacing(SemenPlan.naturalUnlimited());
+    List<Integer> chosen = new ArrayList<>();
+    for (int s = 0; s < table.slots().size(); s++) {
+      Slot slot = table.slots().get(s);
+      boolean room =
+          chosen.isEmpty()
+              || Hours.between(
+                      table.slots().get(chosen.get(chosen.size() - 1)).middle(), slot.middle())
+                  >= apart - parameters.value("planning.hours-slack");
+      if (room
+          && days.contains(slot.day())
+          && chosen.size() < (int) parameters.value("planning.most-matings")) {
+        chosen.add(s);
+      }
+    }
+    return chosen.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Choice(search.score(List.copyOf(chosen)), List.of()));
   }
 
   private List<Choice.Other> others(DayTable table, PlanSearch search, ScoredPlan chosen) {

@@ -23,6 +23,7 @@ import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.conclusion.Effect;
+import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.RouteInstead;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.fact.CandidateDay;
@@ -70,11 +71,36 @@ public final class Breeding {
     }
     search = tools.planner().search(table, semenPlan, forbidden);
     choice =
-        tools
+        byCalendarAlone()
+            ? null
+            : chosen()
+                .filter(found -> found.best().mean() - table.alreadyMet() > leastShare())
+                .orElse(null);
+  }
+
+  private Optional<Planner.Choice> chosen() {
+    return dated.read().has(FindingKind.BY_SIGNS) && semenPlan.doses() == null && doses > 0
+        ? tools
             .planner()
-            .choose(table, search, semenPlan, doses)
-            .filter(found -> found.best().mean() - table.alreadyMet() > leastShare())
-            .orElse(null);
+            .everySecondDay(table, search, forbidden, tools.value("planning.possible-share"))
+        : tools.planner().choose(table, search, semenPlan, doses);
+  }
+
+  /** Whether nothing but the calendar dates her: its days are a forecast, and no plan. */
+  public boolean byCalendarAlone() {
+    return dated.evidence().items().isEmpty();
+  }
+
+  /** The days that meet nearly as much as the best, in time order. */
+  public List<LocalDate> usualDays() {
+    double best =
+        table.days().stream().mapToDouble(CandidateDay::share).max().orElse(0)
+            * tools.value("planning.calendar-part");
+    return table.days().stream()
+        .filter(day -> day.share() >= best)
+        .map(CandidateDay::day)
+        .sorted()
+        .toList();
   }
 
   /** Whether what is left is one frozen dose, which keeps for her next season. */
