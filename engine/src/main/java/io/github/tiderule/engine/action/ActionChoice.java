@@ -30,6 +30,7 @@ import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -154,15 +155,19 @@ public final class ActionChoice {
     return leading()
         .map(
             ruled ->
-                new Action(
-                    Now.ANSWER,
-                    Sentence.of(
-                        "Answer the question about {} first; until then it is not used.",
-                        Part.key(ruled.conclusion().about())),
-                    List.of(ruled.rule().id())));
+                new Action(Now.ANSWER, toAnswer(ruled.conclusion()), List.of(ruled.rule().id())));
   }
 
-  /** A question about the latest result, which is held for it. */
+  private static Sentence toAnswer(Question question) {
+    return question.about().equals(Question.FIRST_BLOOD)
+        ? Sentence.of(
+            "Say first whether the day of first blood is right; until then it is not used.")
+        : Sentence.of(
+            "Answer the question about {} first; until then it is not used.",
+            Part.key(question.about()));
+  }
+
+  /** A question about first blood or the latest result, which is held for it. */
   private Optional<Ruled<Question>> leading() {
     Set<String> held =
         read.reading().all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
@@ -171,8 +176,12 @@ public final class ActionChoice {
     return read.reading()
         .ruled(Question.class)
         .filter(ruled -> held.contains(ruled.conclusion().about()))
-        .filter(ruled -> !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
-        .findFirst();
+        .filter(
+            ruled ->
+                ruled.conclusion().about().equals(Question.FIRST_BLOOD)
+                    || !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
+        .min(
+            Comparator.comparing(ruled -> !ruled.conclusion().about().equals(Question.FIRST_BLOOD)));
   }
 
   private Instant drawn(String id) {

@@ -46,9 +46,11 @@ public record Read(Season season, StageRun reading, StageRun found) {
   private static final Set<FindingKind> PROOF =
       Set.of(FindingKind.PROVEN_OVULATION, FindingKind.DIOESTROUS_SHIFT, FindingKind.SCAN_OVULATED);
 
-  /** Runs both stages. */
-  public static Read of(Season season) {
-    StageRun reading = season.run(Stage.READING, season.observations(), season.treatments());
+  /** Runs both stages; the second knows nothing of a date that the first holds. */
+  public static Read of(Season filed) {
+    StageRun reading =
+        filed.run(Stage.READING, filed.observations(), filed.earlierCycles(), filed.treatments());
+    Season season = filed.without(held(reading));
     return new Read(season, reading, found(season, reading, List.of()));
   }
 
@@ -69,6 +71,10 @@ public record Read(Season season, StageRun reading, StageRun found) {
         season.earlierCycles(),
         season.treatments(),
         List.of(season.semenPlan(), season.outcome()));
+  }
+
+  private static Set<String> held(StageRun reading) {
+    return reading.all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
   }
 
   /** Accepted progesterone results, as rules read them. */

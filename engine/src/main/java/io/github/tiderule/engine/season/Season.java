@@ -3,6 +3,7 @@ package io.github.tiderule.engine.season;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
@@ -19,6 +20,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,6 +62,28 @@ public record Season(
         outcome,
         insemination,
         background);
+  }
+
+  /** The same season without what is held until somebody says that it is right. */
+  Season without(Set<String> held) {
+    boolean onset = held.contains(Question.FIRST_BLOOD);
+    boolean past = held.contains(Question.EARLIER_CYCLES);
+    return onset || past
+        ? new Season(
+            tools,
+            asOf,
+            zone,
+            female,
+            past ? List.of() : earlierCycles,
+            treatments,
+            onset ? FirstBlood.unknown() : firstBlood,
+            observations,
+            semenPlan,
+            laboratory,
+            outcome,
+            insemination,
+            background)
+        : this;
   }
 
   public Clock clock() {

@@ -1,14 +1,15 @@
 package io.github.tiderule.engine.validation;
 
+import io.github.tiderule.rules.fact.SlippedDay;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneRulesProvider;
-import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,9 @@ public record SeasonDates(@Nullable Instant asOf, @Nullable ZoneId statedZone) {
 
   /** An observation may lie this far back. */
   public static final int DAYS_BACK = 400;
+
+  /** What was meant for a season lies hardly longer ago than a pregnancy takes. */
+  private static final int DAYS_OF_SEASON = 90;
 
   private static final int NO_LIMIT = 366 * 100;
 
@@ -119,23 +123,21 @@ public record SeasonDates(@Nullable Instant asOf, @Nullable ZoneId statedZone) {
 
   private Violation implausible(String name, LocalDate day, int back, int ahead, String message) {
     Violation found = Violation.of(name, Violation.Code.IMPLAUSIBLE_DATE, day, message);
-    return yearMeant(day, back, ahead).map(year -> found.hint("Maybe " + year + "?")).orElse(found);
+    List<LocalDate> meant = meant(day, back, ahead);
+    return meant.isEmpty()
+        ? found
+        : found.hint(
+            "Maybe "
+                + meant.stream().map(LocalDate::toString).collect(Collectors.joining(" or "))
+                + "?");
   }
 
-  /** The year nearest to the advice in which the day would be plausible. */
-  private Optional<Integer> yearMeant(LocalDate day, int back, int ahead) {
+  /** Days a year or a month off, or with day and month exchanged, that would be of this season. */
+  private List<LocalDate> meant(LocalDate day, int back, int ahead) {
     LocalDate today = today();
-    if (today == null || back == NO_LIMIT) {
-      return Optional.empty();
+    if (today == null || (back == NO_LIMIT && ahead == NO_LIMIT)) {
+      return List.of();
     }
-    return Stream.of(today.getYear(), today.getYear() - 1, today.getYear() + 1)
-        .filter(
-            year -> {
-              long days = ChronoUnit.DAYS.between(today, day.withYear(year));
-              return days <= ahead && -days <= back;
-            })
-        .min(
-            Comparator.comparingLong(
-                year -> Math.abs(ChronoUnit.DAYS.between(today, day.withYear(year)))));
+    return SlippedDay.meant(day, today.minusDays(Math.min(back, DAYS_OF_SEASON)), today);
   }
 }

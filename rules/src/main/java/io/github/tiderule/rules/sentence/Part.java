@@ -134,6 +134,11 @@ public sealed interface Part {
     return new Several(observations.stream().map(Part::key).toList(), Joint.COMMAS);
   }
 
+  /** Days, with commas between them. */
+  static Part days(List<LocalDate> days) {
+    return new Several(days.stream().map(Part::of).toList(), Joint.COMMAS);
+  }
+
   /** A concentration in both units. */
   static Part both(double ngPerMl) {
     return new Concentration(ngPerMl, null);

@@ -78,10 +78,10 @@ class RefusalTest {
           , "route": "vaginal" | `` | /observations/7/route | missing-field | left out
           "kind": "lh", | `` | /observations/2/kind | missing-field | left out
           "kind": "lh" | "kind": "hl" | /observations/2/kind | unknown-word | Allowed: progesterone, progesterone-band
-          2027-01-09T09:00:00Z | 2072-01-09T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027?
-          2027-01-09T09:00:00Z | 2028-01-09T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027?
-          2027-01-09T09:00:00Z | 2025-01-09T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027?
-          2027-01-09T09:00:00Z | 2027-03-15T09:00:00Z | /observations/2/at | implausible-date | Maybe 2026?
+          2027-01-09T09:00:00Z | 2072-01-09T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027-01-09?
+          2027-01-09T09:00:00Z | 2028-01-09T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027-01-09?
+          2027-01-09T09:00:00Z | 2025-01-09T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027-01-09?
+          2027-01-09T09:00:00Z | 2027-10-01T09:00:00Z | /observations/2/at | implausible-date | Maybe 2027-01-10?
           2027-01-09T09:00:00Z | 2027-01-09T09:00:00 | /observations/2/at | missing-offset | Maybe 2027-01-09T09:00:00+01:00?
           2027-01-09T09:00:00Z | 2027-07-09 9:00 | /observations/2/at | missing-offset | Maybe 2027-07-09T09:00:00+02:00?
           2027-01-09T09:00:00Z | 2027-01-09T09:00Z | /observations/2/at | not-an-instant | Maybe 2027-01-09T09:00:00Z?
@@ -92,7 +92,7 @@ class RefusalTest {
           "on": "2027-01-03" | "on": "3.1.2027" | /firstBlood/on | not-a-date | Maybe 2027-01-03?
           "on": "2027-01-03" | "on": "01/03/2027" | /firstBlood/on | not-a-date | Write it like 2027-01-08.
           "on": "2027-01-03" | "on": "2027-02-29" | /firstBlood/on | not-a-date | Write it like
-          "on": "2027-01-03" | "on": "2027-01-13" | /firstBlood/on | implausible-date | Maybe 2026?
+          "on": "2027-01-03" | "on": "2027-01-13" | /firstBlood/on | implausible-date | Maybe 2026-12-13?
           "certainty": "seen" | "certainty": "sure" | /firstBlood/certainty | unknown-word | Allowed: seen, estimated, unknown.
           "bornOn": "2022-03-10" | "bornOn": "2028-03-10" | /female/bornOn | implausible-date | year
           "bodyMassKg": 13.2 | "bodyMassKg": 1320 | /female/bodyMassKg | out-of-range | another unit
@@ -146,7 +146,7 @@ class RefusalTest {
         is(
             """
             /firstBlood/on | missing-field | on is missing | Maybe it was left out?
-            /observations/0/at | implausible-date | at is in 2072, outside 2000 to 2060 | Maybe 2027?
+            /observations/0/at | implausible-date | at is in 2072, outside 2000 to 2060 | Maybe 2027-02-07?
             /observations/0/value | negative-value | value is -3, below zero | Maybe 3? If the minus sign stood for "below", use the comparator "<".
             /observations/1/id | duplicate-id | id is "p1", which is already the id at /observations/0/id | Maybe one was pasted twice? Give every observation its own id.
             /observations/1/at | missing-offset | at is "2027-02-09 08:00", which lacks the offset from UTC | Maybe 2027-02-09T08:00:00+01:00?

@@ -2,6 +2,7 @@ package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
+import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.LhTest;
@@ -17,6 +18,7 @@ import io.github.tiderule.rules.fact.observation.Vaginoscopy;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +27,14 @@ import org.jspecify.annotations.Nullable;
 public final class ObservationWords {
 
   private static final Texts TEXTS = Texts.ofReports();
+
+  /** What a question may be about besides observations. */
+  private static final Set<String> FIELDS =
+      Set.of(
+          Question.FIRST_BLOOD,
+          Question.EARLIER_CYCLES,
+          Question.BORN_ON,
+          Question.LITTERS_WHELPED);
 
   private final CycleRecord cycle;
   private final Map<String, Observation> byId;
@@ -46,7 +56,7 @@ public final class ObservationWords {
   public String of(String id) {
     Observation observation = byId.get(id);
     if (observation == null) {
-      return id;
+      return FIELDS.contains(id) ? TEXTS.say("field." + id) : id;
     }
     OffsetDateTime at = observation.at().atZone(cycle.zone()).toOffsetDateTime();
     return TEXTS.say(
