@@ -90,7 +90,7 @@ public final class ActionChoice {
         .or(this::between)
         .or(this::withoutSemen)
         .or(this::answer)
-        .or(values::action)
+        .or(this::byValues)
         .or(this::testFirst)
         .or(mating::refused)
         .or(mating::late)
@@ -190,6 +190,27 @@ public final class ActionChoice {
         .map(observation -> observation.at())
         .findFirst()
         .orElse(Instant.MIN);
+  }
+
+  /** What her values call for, with what comes before any act that cannot be undone. */
+  private Optional<Action> byValues() {
+    return values
+        .action()
+        .map(
+            action ->
+                first
+                    .map(
+                        ruled ->
+                            new Action(
+                                action.now(),
+                                action.headline(),
+                                Stream.concat(
+                                        action.because().stream(), Stream.of(ruled.rule().id()))
+                                    .distinct()
+                                    .toList(),
+                                Stream.concat(ruled.conclusion().then().stream(), inTime().stream())
+                                    .toList()))
+                    .orElse(action));
   }
 
   /** Before an act that cannot be undone comes the test that decides on it. */
