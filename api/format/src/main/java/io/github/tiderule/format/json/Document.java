@@ -114,9 +114,9 @@ public final class Document {
     return text(name, value == null ? null : INSTANT.format(value));
   }
 
-  /** A local day. */
-  public Document day(String name, LocalDate value) {
-    return text(name, value.toString());
+  /** A local day; null where there is none. */
+  public Document day(String name, @Nullable LocalDate value) {
+    return text(name, value == null ? null : value.toString());
   }
 
   /** A list of texts. */
