@@ -41,8 +41,7 @@ final class StudDivision {
           Evaluation evaluation = Evaluation.of(tools, withServices(name, cycle, services));
           Breeding breeding = evaluation.planned().breeding();
           if (breeding == null) {
-            leftOut.add(
-                new StudPlan.LeftOut(name, evaluation.advice().action().headline().toString()));
+            leftOut.add(new StudPlan.LeftOut(name, evaluation.advice().action().headline()));
           } else {
             candidates.add(
                 new StudServices.Candidate(name, breeding.table(), breeding.forbidden()));

@@ -4,6 +4,7 @@ import io.github.tiderule.rules.condition.ConditionSeen;
 import io.github.tiderule.rules.condition.Explanation;
 import io.github.tiderule.rules.condition.Given;
 import io.github.tiderule.rules.condition.RuleConditions;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -82,7 +83,7 @@ public final class Account {
   }
 
   /** A rule that one more thing would make speak. */
-  public record NearMiss(RuleCard rule, String missing, double distance) {
+  public record NearMiss(RuleCard rule, Sentence missing, double distance) {
 
     /** The nearest first, then by stage and id. */
     public static final Comparator<NearMiss> ORDER =

@@ -140,7 +140,7 @@ class AccountTest {
       double before = 0;
       for (Account.NearMiss miss : nearMisses(one.stage(), one.facts())) {
         assertThat(one.toString(), spoke, not(hasItem(miss.rule().id())));
-        assertThat(miss.missing(), miss.distance(), is(greaterThanOrEqualTo(before)));
+        assertThat(miss.missing().toString(), miss.distance(), is(greaterThanOrEqualTo(before)));
         before = miss.distance();
       }
     }

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +26,7 @@ public record StudPlan(
   }
 
   /** A female that no day can be named for, and what is to be done about her instead. */
-  public record LeftOut(String female, String instead) {}
+  public record LeftOut(String female, Sentence instead) {}
 
   /**
    * A service.

@@ -6,7 +6,6 @@ import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
 import io.github.tiderule.rules.conclusion.Awaited;
-import io.github.tiderule.rules.sentence.Sentence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -57,12 +56,7 @@ public final class NearMisses {
                         .thenComparing(one -> one.missing().toString())),
             near.stream()
                 .limit(MOST)
-                .map(
-                    miss ->
-                        new NotFired(
-                            miss.rule().id(),
-                            miss.rule().title(),
-                            Sentence.quoted(miss.missing()))))
+                .map(miss -> new NotFired(miss.rule().id(), miss.rule().title(), miss.missing())))
         .toList();
   }
 

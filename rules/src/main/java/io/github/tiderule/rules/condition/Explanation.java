@@ -4,6 +4,8 @@ import io.github.tiderule.rules.condition.Attempt.Miss;
 import io.github.tiderule.rules.condition.Condition.Need;
 import io.github.tiderule.rules.condition.expression.Check;
 import io.github.tiderule.rules.parameter.Parameter;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -11,7 +13,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Why a rule spoke or kept silent over some facts. */
@@ -79,14 +80,17 @@ public final class Explanation {
       Condition condition, @Nullable Object[] match, @Nullable Miss miss, Wording wording) {
     if (condition.need() == Need.NONE) {
       @Nullable Object blocker = miss == null ? null : miss.nearest();
-      String kind = Values.kind(condition.type()).replaceFirst("^an? |^the ", "");
+      Sentence kind = Values.plain(Values.noun(condition.type()));
+      List<CheckSeen> checks = unseen(condition, wording, Outcome.NOT_TRIED);
       return condition.decidable(match)
           ? new ConditionSeen(
               blocker == null ? Outcome.MET : Outcome.UNMET,
-              "no " + kind + (blocker == null ? "" : ", but there is " + Values.fact(blocker)),
-              unseen(condition, wording, Outcome.NOT_TRIED))
-          : new ConditionSeen(
-              Outcome.NOT_TRIED, "no " + kind, unseen(condition, wording, Outcome.NOT_TRIED));
+              blocker == null
+                  ? Sentence.of("no {}", kind)
+                  : Sentence.of("no {}, but there is {}", kind, Values.fact(blocker)),
+              checks,
+              null)
+          : new ConditionSeen(Outcome.NOT_TRIED, Sentence.of("no {}", kind), checks, null);
     }
     @Nullable Object fact = miss == null ? match[condition.place()] : miss.nearest();
     if (fact == null) {
@@ -96,18 +100,23 @@ public final class Explanation {
               : condition.decidable(match) ? Outcome.UNMET : Outcome.NOT_TRIED;
       return new ConditionSeen(
           outcome,
-          Values.kind(condition.type()) + (outcome == Outcome.UNMET ? ", and there is none" : ""),
-          unseen(condition, wording, Outcome.NOT_TRIED));
+          outcome == Outcome.UNMET
+              ? Sentence.of("{}, and there is none", Values.kind(condition.type()))
+              : Values.kind(condition.type()),
+          unseen(condition, wording, Outcome.NOT_TRIED),
+          null);
     }
     if (fact instanceof Parameter) {
-      return new ConditionSeen(Outcome.MET, "the parameter " + Values.fact(fact), List.of());
+      Sentence parameter = Values.fact(fact);
+      return new ConditionSeen(
+          Outcome.MET, Sentence.of("the parameter {}", parameter), List.of(), parameter);
     }
     List<Check> unmet = miss == null ? List.of() : miss.unmet();
     List<CheckSeen> checks =
         condition.checks().stream()
             .map(
                 check -> {
-                  String saw = wording.saw(check, fact);
+                  @Nullable Sentence saw = wording.saw(check, fact);
                   Outcome outcome =
                       !unmet.contains(check)
                           ? Outcome.MET
@@ -118,22 +127,23 @@ public final class Explanation {
     boolean onlyMissing =
         !unmet.isEmpty() && checks.stream().noneMatch(check -> check.outcome() == Outcome.UNMET);
     Outcome outcome = miss == null ? Outcome.MET : onlyMissing ? Outcome.MISSING : Outcome.UNMET;
-    return new ConditionSeen(outcome, subject(condition, fact), checks);
+    return new ConditionSeen(outcome, subject(condition, fact), checks, null);
   }
 
-  private static boolean isMissing(String saw) {
-    return saw.equals(Values.words(null));
+  private static boolean isMissing(@Nullable Sentence saw) {
+    return Values.NOT_GIVEN.equals(saw);
   }
 
-  private static String subject(Condition condition, Object fact) {
-    String kind = Values.kind(condition.type());
-    String which = Values.fact(fact);
-    return which.startsWith("the ") || kind.startsWith("the ") ? which : kind + ", " + which;
+  private static Sentence subject(Condition condition, Object fact) {
+    Sentence which = Values.fact(fact);
+    return Values.saysItsKind(fact)
+        ? which
+        : Sentence.of("{}, {}", Values.kind(condition.type()), which);
   }
 
   private static List<CheckSeen> unseen(Condition condition, Wording wording, Outcome outcome) {
     return condition.checks().stream()
-        .map(check -> new CheckSeen(wording.asks(check), check.text(), outcome, ""))
+        .map(check -> new CheckSeen(wording.asks(check), check.text(), outcome, null))
         .toList();
   }
 
@@ -175,24 +185,28 @@ public final class Explanation {
     Wording wording = new Wording(rule, attempt.match());
     @Nullable Object nearest = miss.nearest();
     Condition condition = miss.condition();
-    String missing;
+    Sentence missing;
     if (nearest == null) {
-      String wanted =
-          condition.checks().stream().map(wording::asks).collect(Collectors.joining(", "));
-      missing = Values.kind(condition.type()) + (wanted.isEmpty() ? "" : ": " + wanted);
+      Sentence kind = Values.kind(condition.type());
+      List<Sentence> wanted = condition.checks().stream().map(wording::asks).toList();
+      missing = wanted.isEmpty() ? kind : Sentence.of("{}: {}", kind, Values.listed(wanted));
     } else if (miss.inTheWay()) {
-      missing = "an answer to " + Values.fact(nearest);
+      missing = Sentence.of("an answer to {}", Values.fact(nearest));
     } else {
-      missing =
+      List<Part> lacking =
           miss.unmet().stream()
               .map(check -> lacking(wording.asks(check), wording.saw(check, nearest)))
               .distinct()
-              .collect(Collectors.joining("; ", "for " + Values.fact(nearest) + ": ", ""));
+              .map(Part::of)
+              .toList();
+      missing =
+          Sentence.of(
+              "for {}: {}", Values.fact(nearest), new Part.Several(lacking, Part.Joint.SEMICOLONS));
     }
     return new Lack(missing, Relevance.distance(rule, given, attempt));
   }
 
-  private static String lacking(String asks, String saw) {
-    return asks + (saw.isEmpty() || isMissing(saw) ? "" : ", not " + saw);
+  private static Sentence lacking(Sentence asks, @Nullable Sentence saw) {
+    return saw == null || isMissing(saw) ? asks : Sentence.of("{}, not {}", asks, saw);
   }
 }

@@ -5,13 +5,14 @@ import io.github.tiderule.rules.condition.expression.Comparison;
 import io.github.tiderule.rules.condition.expression.Expression;
 import io.github.tiderule.rules.condition.expression.Tokens;
 import io.github.tiderule.rules.parameter.Parameter;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Says what a test asks for and what it saw, given what a rule's conditions matched. */
@@ -39,6 +40,10 @@ final class Wording {
           "not reading like",
           "matches",
           "reading like");
+
+  /** The same of a length of time. */
+  private static final Map<String, String> LENGTH_WORDS =
+      Map.of(">", "more than", "<", "less than");
 
   private static final Pattern HOURS =
       Pattern.compile("Hours\\.between\\( (\\S+), (\\S+) \\)( / 24)?");
@@ -72,20 +77,23 @@ final class Wording {
   }
 
   /** What a test asks for. */
-  String asks(Check check) {
-    return Tokens.ofTest(check.text()).cut(List.of("||")).stream()
-        .map(this::alternative)
-        .distinct()
-        .collect(Collectors.joining(" or "));
+  Sentence asks(Check check) {
+    return joined(
+        "{} or {}",
+        Tokens.ofTest(check.text()).cut(List.of("||")).stream().map(this::all).distinct());
   }
 
-  private String alternative(Tokens test) {
-    return test.cut(List.of("&&")).stream().map(this::one).collect(Collectors.joining(" and "));
+  private Sentence all(Tokens test) {
+    return joined("{} and {}", test.cut(List.of("&&")).stream().map(this::one));
   }
 
-  /** The value a test saw in a fact; empty where it cannot be told. */
-  String saw(Check check, Object fact) {
-    List<String> seen = new ArrayList<>();
+  private static Sentence joined(String template, Stream<Sentence> all) {
+    return all.reduce((first, next) -> Sentence.of(template, first, next)).orElseThrow();
+  }
+
+  /** The value a test saw in a fact; absent where it cannot be told. */
+  @Nullable Sentence saw(Check check, Object fact) {
+    List<Sentence> seen = new ArrayList<>();
     for (Tokens part : Tokens.ofTest(check.text()).cut(List.of("||", "&&"))) {
       Tokens left = part.cut(Comparison.SIGNS).get(0);
       String property = left.toString();
@@ -93,94 +101,95 @@ final class Wording {
         String unit =
             property.startsWith("Hours.") ? (property.endsWith("/ 24") ? "day" : "h") : "";
         seen.add(
-            Values.withUnit(
+            Values.of(
+                property,
                 Expression.value(left, fact, names, rule.imports()),
                 unit.isEmpty() ? Values.unit(property) : unit));
       } catch (Expression.MissingValue e) {
-        seen.add(Values.words(null));
+        seen.add(Values.NOT_GIVEN);
       } catch (IllegalArgumentException e) {
         // of a form not known here: the test as written is shown all the same
       }
     }
-    return seen.stream().distinct().collect(Collectors.joining(", "));
+    return seen.isEmpty() ? null : Values.listed(seen.stream().distinct().toList());
   }
 
-  private String one(Tokens test) {
+  private Sentence one(Tokens test) {
     String sign = test.first(Comparison.SIGNS);
     if (sign.isEmpty()) {
-      return test.toString();
+      return Sentence.quoted(test.toString());
     }
     List<Tokens> sides = test.cut(Comparison.SIGNS);
     String left = sides.get(0).toString();
     Tokens right = sides.get(sides.size() - 1);
     String bound = right.toString();
     if (bound.equals("null")) {
-      return Values.property(left) + (sign.equals("==") ? " not given" : " given");
+      return Sentence.of(sign.equals("==") ? "{} not given" : "{} given", property(left));
     }
     if (bound.equals("true") || bound.equals("false")) {
-      return (bound.equals("true") ? "" : "not ") + Values.property(left);
+      return bound.equals("true") ? property(left) : Sentence.of("not {}", property(left));
     }
     if (left.equals("series") && sign.equals("==")) {
-      return "of the same laboratory and method as " + value(owner(bound), "");
+      return Sentence.of("of the same laboratory and method as {}", value(owner(bound), ""));
     }
     Matcher hours = HOURS.matcher(left);
     if (hours.matches()) {
       return elapsed(hours, sign, right);
     }
     String unit = units.getOrDefault(bound, Values.unit(left));
-    return measure(left)
-        + " "
-        + SIGN_WORDS.getOrDefault(sign, sign)
-        + " "
-        + (sign.equals("in") ? list(right) : value(right, unit));
+    return Sentence.of(
+        "{} {} {}",
+        measure(left),
+        Values.plain(SIGN_WORDS.getOrDefault(sign, sign)),
+        sign.equals("in") ? list(right) : value(left, right, unit));
+  }
+
+  private static Sentence property(String name) {
+    return Values.plain(Values.property(name));
   }
 
   /** What the left side of a comparison measures. */
-  private String measure(String left) {
+  private Sentence measure(String left) {
     Matcher ratio = RATIO.matcher(left);
     if (ratio.matches()) {
-      return "ratio to " + value(new Tokens(ratio.group(2)), "");
+      return Sentence.of("ratio to {}", value(new Tokens(ratio.group(2)), ""));
     }
     Matcher pace = PACE.matcher(left);
     if (pace.matches()) {
-      return "rise per day since " + value(new Tokens(pace.group(2)), "");
+      return Sentence.of("rise per day since {}", value(new Tokens(pace.group(2)), ""));
     }
     Matcher asked = ASKED.matcher(left);
     if (asked.matches()) {
-      return Values.property(asked.group(1)) + " " + Values.property(asked.group(2));
+      return Sentence.of("{} {}", property(asked.group(1)), property(asked.group(2)));
     }
-    return Values.property(left);
+    return property(left);
   }
 
-  private String list(Tokens right) {
+  private Sentence list(Tokens right) {
     String text = right.toString();
     Tokens inside = new Tokens(text.substring(text.indexOf('(') + 1, text.lastIndexOf(')')));
-    return inside.cut(List.of(",")).stream()
-        .map(item -> value(item, ""))
-        .collect(Collectors.joining(", "));
+    return Values.listed(inside.cut(List.of(",")).stream().map(item -> value(item, "")).toList());
   }
 
-  private String elapsed(Matcher hours, String sign, Tokens right) {
+  private Sentence elapsed(Matcher hours, String sign, Tokens right) {
     boolean after = hours.group(1).startsWith("$");
-    String other = value(owner(after ? hours.group(1) : hours.group(2)), "");
-    String order = (after ? "after " : "before ") + other;
+    Sentence other = value(owner(after ? hours.group(1) : hours.group(2)), "");
     if (right.toString().equals("0")) {
-      return switch (sign) {
-        case ">" -> (after ? "later than " : "earlier than ") + other;
-        case "==" -> "at the same time as " + other;
-        case "<" -> (after ? "earlier than " : "later than ") + other;
-        default -> "not " + (after ? "before " : "after ") + other;
-      };
+      return Sentence.of(
+          switch (sign) {
+            case ">" -> after ? "later than {}" : "earlier than {}";
+            case "==" -> "at the same time as {}";
+            case "<" -> after ? "earlier than {}" : "later than {}";
+            default -> after ? "not before {}" : "not after {}";
+          },
+          other);
     }
     String unit = hours.group(3) == null ? "h" : "day";
-    return SIGN_WORDS
-            .getOrDefault(sign, sign)
-            .replace("above", "more than")
-            .replace("below", "less than")
-        + " "
-        + value(right, unit)
-        + " "
-        + order;
+    return Sentence.of(
+        after ? "{} {} after {}" : "{} {} before {}",
+        Values.plain(LENGTH_WORDS.getOrDefault(sign, SIGN_WORDS.getOrDefault(sign, sign))),
+        value(right, unit),
+        other);
   }
 
   /** The name before the first dot: of {@code $a.series}, {@code $a}. */
@@ -189,19 +198,28 @@ final class Wording {
     return new Tokens(dot < 0 ? path : path.substring(0, dot));
   }
 
-  private String value(Tokens expression, String unit) {
+  private Sentence value(Tokens expression, String unit) {
+    return value("", expression, unit);
+  }
+
+  /**
+   * The value of an expression.
+   *
+   * @param property what it is the value of
+   */
+  private Sentence value(String property, Tokens expression, String unit) {
     String text = expression.toString();
     try {
       @Nullable Object value = Expression.value(expression, null, names, rule.imports());
       if (value == null) {
-        return text;
+        return Sentence.quoted(text);
       }
       return value instanceof Record
               && !(value instanceof io.github.tiderule.rules.fact.assay.Series)
           ? Values.fact(value)
-          : Values.withUnit(value, unit);
+          : Values.of(property, value, unit);
     } catch (Expression.MissingValue | IllegalArgumentException e) {
-      return text;
+      return Sentence.quoted(text);
     }
   }
 }

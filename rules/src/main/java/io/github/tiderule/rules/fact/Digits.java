@@ -48,6 +48,13 @@ public final class Digits {
     return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
   }
 
+  /** A number with at most three decimals, half up, and no marks between thousands. */
+  public static String exact(double value) {
+    BigDecimal bare =
+        BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+    return bare.toPlainString();
+  }
+
   /**
    * A number with at most so many decimals, half up, and commas between thousands: {@code 1,500}.
    */

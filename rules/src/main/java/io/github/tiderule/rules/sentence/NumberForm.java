@@ -19,13 +19,13 @@ import java.util.function.DoubleUnaryOperator;
  * whole number), {@code rounded} (the same, half up), {@code negative}, {@code round-months} (of
  * days, thirty to the month), {@code years-of-days} (365 to the year), {@code years-of-months}.
  * Ways of writing: {@code words} (to twenty, with a half), {@code level} (as a laboratory prints
- * it), {@code whole}, {@code tenths} (at most one decimal), {@code span} (days as a length of time:
- * {@code half a day}, {@code two weeks}), {@code times} ({@code twice}, {@code 3 times}), {@code
- * part} (a share as {@code half}, {@code a third}, {@code a quarter}, {@code a fifth} or {@code a
- * tenth}; else percent), {@code part-of} (one part of so many: {@code half}, {@code a third of}),
- * and a pattern with a bar, {@code one day|# days}, for one and for any other number, or with two
- * bars, for none too; {@code capital} begins it with a capital. Without a way of writing a number
- * has at most two decimals.
+ * it), {@code whole}, {@code tenths} (at most one decimal), {@code thousandths} (at most three,
+ * thousands not set apart), {@code span} (days as a length of time: {@code half a day}, {@code two
+ * weeks}), {@code times} ({@code twice}, {@code 3 times}), {@code part} (a share as {@code half},
+ * {@code a third}, {@code a quarter}, {@code a fifth} or {@code a tenth}; else percent), {@code
+ * part-of} (one part of so many: {@code half}, {@code a third of}), and a pattern with a bar,
+ * {@code one day|# days}, for one and for any other number, or with two bars, for none too; {@code
+ * capital} begins it with a capital. Without a way of writing a number has at most two decimals.
  *
  * <p>{@code of} says that an observation stands behind the noun for it; it changes no number.
  */
@@ -93,7 +93,17 @@ final class NumberForm {
 
   private static final List<String> WAYS =
       List.of(
-          "words", "level", "whole", "tenths", "span", "times", "part", "part-of", "capital", "of");
+          "words",
+          "level",
+          "whole",
+          "tenths",
+          "thousandths",
+          "span",
+          "times",
+          "part",
+          "part-of",
+          "capital",
+          "of");
 
   private static final String BAR = "|";
 
@@ -108,8 +118,8 @@ final class NumberForm {
     return CHANGES.containsKey(form) || WAYS.contains(form) || form.contains(BAR);
   }
 
-  /** A number in some forms, in English. */
-  static String write(double value, List<String> forms) {
+  /** A number in some forms, its words in English. */
+  static String write(double value, List<String> forms, Marks marks) {
     double changed = value;
     for (String form : forms) {
       DoubleUnaryOperator change = CHANGES.get(form);
@@ -118,7 +128,7 @@ final class NumberForm {
       }
     }
     changed = Digits.significant(changed, 12);
-    String written = written(changed, forms);
+    String written = written(changed, forms, marks);
     for (String form : forms) {
       if (form.contains(BAR)) {
         written = pattern(changed, form).replace("#", written);
@@ -129,40 +139,43 @@ final class NumberForm {
         : written;
   }
 
-  private static String written(double value, List<String> forms) {
+  private static String written(double value, List<String> forms, Marks marks) {
     if (forms.contains("span")) {
-      return span(value);
+      return span(value, marks);
     }
     if (forms.contains("part")) {
-      return part(value);
+      return part(value, marks);
     }
     if (forms.contains("part-of")) {
-      return PARTS_OF.getOrDefault(value, Digits.grouped(100 / value, 0) + " % of");
+      return PARTS_OF.getOrDefault(value, grouped(100 / value, 0, marks) + " % of");
     }
     if (forms.contains("times")) {
-      return value == 2 ? "twice" : number(value, forms) + " times";
+      return value == 2 ? "twice" : number(value, forms, marks) + " times";
     }
-    return number(value, forms);
+    return number(value, forms, marks);
   }
 
-  private static String number(double value, List<String> forms) {
+  private static String number(double value, List<String> forms, Marks marks) {
     if (forms.contains("words")) {
-      return words(value);
+      return words(value, marks);
     }
     if (forms.contains("level")) {
-      return Digits.concentration(value);
+      return marks.of(Digits.concentration(value));
+    }
+    if (forms.contains("thousandths")) {
+      return marks.of(Digits.exact(value));
     }
     if (forms.contains("tenths")) {
-      return Digits.plain(value);
+      return marks.of(Digits.plain(value));
     }
-    return Digits.grouped(value, forms.contains("whole") ? 0 : 2);
+    return grouped(value, forms.contains("whole") ? 0 : 2, marks);
   }
 
   /** In words where there are words for it, else in digits. */
-  private static String words(double value) {
+  private static String words(double value, Marks marks) {
     int whole = (int) Math.floor(value);
     if (whole < 0 || whole >= WORDS.size() || (value != whole && value != whole + 0.5)) {
-      return Digits.grouped(value, 2);
+      return grouped(value, 2, marks);
     }
     if (value == whole) {
       return WORDS.get(whole);
@@ -170,16 +183,20 @@ final class NumberForm {
     return whole == 0 ? "half" : WORDS.get(whole) + " and a half";
   }
 
-  private static String part(double share) {
+  private static String part(double share, Marks marks) {
     return PARTS.entrySet().stream()
         .filter(part -> Math.abs(part.getKey() - share) < 1e-9)
         .map(Map.Entry::getValue)
         .findFirst()
-        .orElse(Digits.grouped(share * 100, 2) + " %");
+        .orElse(grouped(share * 100, 2, marks) + " %");
   }
 
-  private static String few(double value) {
-    return value > LONGEST_SPAN ? Digits.grouped(value, 2) : words(value);
+  private static String grouped(double value, int decimals, Marks marks) {
+    return marks.of(Digits.grouped(value, decimals));
+  }
+
+  private static String few(double value, Marks marks) {
+    return value > LONGEST_SPAN ? grouped(value, 2, marks) : words(value, marks);
   }
 
   /** For one and for others, or for none, for one and for others. */
@@ -192,7 +209,7 @@ final class NumberForm {
     return choices[told == 1 ? choices.length - 2 : choices.length - 1];
   }
 
-  private static String span(double days) {
+  private static String span(double days, Marks marks) {
     if (days == 0.5) {
       return "half a day";
     }
@@ -200,11 +217,11 @@ final class NumberForm {
       return "a day and a half";
     }
     if (days >= 7 && days % 7 == 0) {
-      return days == 7 ? "a week" : few(days / 7) + " weeks";
+      return days == 7 ? "a week" : few(days / 7, marks) + " weeks";
     }
     if (days * 2 % 1 != 0) {
-      return Digits.grouped(days * 24, 2) + " hours";
+      return grouped(days * 24, 2, marks) + " hours";
     }
-    return days == 1 ? "a day" : few(days) + " days";
+    return days == 1 ? "a day" : few(days, marks) + " days";
   }
 }

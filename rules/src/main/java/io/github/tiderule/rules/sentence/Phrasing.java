@@ -4,6 +4,7 @@ import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.assay.Unit;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
@@ -26,11 +27,24 @@ public class Phrasing {
 
   /** A sentence in words, without a full stop unless the template has one. */
   public final String say(Sentence sentence) {
-    Template template = Template.of(template(sentence.template()));
-    StringBuilder said = new StringBuilder(template.words().get(0));
+    return say(sentence, true);
+  }
+
+  /** The same as it stands behind other words of a longer sentence. */
+  public final String sayWithin(Sentence sentence) {
+    return say(sentence, false);
+  }
+
+  private String say(Sentence sentence, boolean first) {
+    String used = template(sentence.template());
+    Template template = Template.of(used);
+    // a template of another language has the marks of that language
+    List<String> words =
+        used.equals(sentence.template()) ? template.words(marks()) : template.words();
+    StringBuilder said = new StringBuilder(words.get(0));
     for (int i = 0; i < template.places().size(); i++) {
-      Slot slot = new Slot(said.isEmpty(), template.places().get(i).forms());
-      said.append(say(sentence.parts().get(i), slot)).append(template.words().get(i + 1));
+      Slot slot = new Slot(first && said.isEmpty(), template.places().get(i).forms());
+      said.append(say(sentence.parts().get(i), slot)).append(words.get(i + 1));
     }
     return said.toString();
   }
@@ -73,10 +87,10 @@ public class Phrasing {
       return concentration(level);
     }
     if (part instanceof Part.Quantity quantity) {
-      return number(NumberForm.write(quantity.value(), slot.forms()));
+      return NumberForm.write(quantity.value(), slot.forms(), marks());
     }
     if (part instanceof Part.Figure figure) {
-      return number(Double.toString(figure.value()));
+      return marks().of(Double.toString(figure.value()));
     }
     if (part instanceof Part.Day day) {
       return day(day.day(), day.form());
@@ -93,7 +107,7 @@ public class Phrasing {
     if (part instanceof Part.Quote quote) {
       return quote.words();
     }
-    return say(((Part.Inner) part).sentence());
+    return say(((Part.Inner) part).sentence(), slot.first());
   }
 
   private String several(Part.Several several, Slot slot) {
@@ -102,7 +116,11 @@ public class Phrasing {
       return observations(
           several.parts().stream().map(Part.Key.class::cast).toList(), several.joint(), slot);
     }
-    return joined(several.parts().stream().map(one -> say(one, slot)).toList(), several.joint());
+    List<String> said = new ArrayList<>();
+    for (Part one : several.parts()) {
+      said.add(say(one, new Slot(slot.first() && said.isEmpty(), slot.forms())));
+    }
+    return joined(said, several.joint());
   }
 
   /** Words one after the other. */
@@ -132,13 +150,17 @@ public class Phrasing {
   protected String concentration(Part.Concentration level) {
     Unit unit = level.unit();
     return unit == null
-        ? number(Digits.bothUnits(level.ngPerMl()))
-        : number(Digits.concentration(unit.fromNgPerMl(level.ngPerMl()))) + " " + unit.word();
+        ? in(Unit.NG_PER_ML, level) + " (" + in(Unit.NMOL_PER_L, level) + ")"
+        : in(unit, level);
   }
 
-  /** A number that is written in English, with the marks of a person's country. */
-  protected String number(String english) {
-    return english;
+  private String in(Unit unit, Part.Concentration level) {
+    return marks().of(Digits.concentration(unit.fromNgPerMl(level.ngPerMl()))) + " " + unit.word();
+  }
+
+  /** The marks of a person's country. */
+  protected Marks marks() {
+    return Marks.PLAIN;
   }
 
   /** A day. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A template taken apart.
@@ -11,6 +13,11 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param words the words before, between and behind the places: one more than there are places
  */
 public record Template(List<String> words, List<Place> places) {
+
+  /** A number with a point or with commas between thousands, as an English template has it. */
+  private static final Pattern NUMERAL =
+      Pattern.compile(
+          "(?<![\\w.,])\\d{1,3}(?:,\\d{3})+(?![\\w,])|(?<![\\w.,])(?<![A-Za-z]-)\\d+\\.\\d+(?![\\w]|\\.\\d)");
 
   private static final Map<String, Template> READ = new ConcurrentHashMap<>();
 
@@ -40,6 +47,19 @@ public record Template(List<String> words, List<Place> places) {
     Template read = read(text);
     READ.put(text, read);
     return read;
+  }
+
+  /** The words with the numbers that stand among them in other marks. */
+  List<String> words(Marks marks) {
+    return marks.equals(Marks.PLAIN)
+        ? words
+        : words.stream()
+            .map(
+                piece ->
+                    NUMERAL
+                        .matcher(piece)
+                        .replaceAll(found -> Matcher.quoteReplacement(marks.of(found.group()))))
+            .toList();
   }
 
   private static Template read(String text) {

@@ -57,7 +57,7 @@ class NumberFormTest {
       },
       delimiter = ';')
   void writesANumberAsPeopleSayIt(double value, String forms, String written) {
-    assertThat(NumberForm.write(value, List.of(forms.split(":", -1))), is(written));
+    assertThat(NumberForm.write(value, List.of(forms.split(":", -1)), Marks.PLAIN), is(written));
   }
 
   @Test
@@ -75,7 +75,7 @@ class NumberFormTest {
   }
 
   private static String written(double value, String forms) {
-    return NumberForm.write(value, List.of(forms.split(":", -1)));
+    return NumberForm.write(value, List.of(forms.split(":", -1)), Marks.PLAIN);
   }
 
   @Test

@@ -89,11 +89,11 @@ public final class HomePages {
           frame.say("home.new-season", Documents.firstBlood(last, frame.texts(), frame.words())),
           null);
     }
-    Kept kept = Kept.of(given.get(0));
+    Kept kept = Kept.of(given.get(0), frame.texts(), frame.words());
     String when = frame.words().moment(kept.asOf());
     return kept.validUntil().toInstant().isBefore(call.now())
         ? said(line, frame.say("home.stale", when), null)
-        : said(line, frame.words().localised(kept.headline()), frame.say("home.last", when));
+        : said(line, kept.headline(), frame.say("home.last", when));
   }
 
   private static Line said(Line line, String said, @Nullable String when) {

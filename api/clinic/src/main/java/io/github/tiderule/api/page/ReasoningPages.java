@@ -18,6 +18,7 @@ import io.github.tiderule.api.record.EarlierSeasons;
 import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.Review;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.http.Answer;
@@ -196,7 +197,7 @@ public final class ReasoningPages {
             given.key(),
             frame.words().moment(asOf),
             held.isLast(),
-            Kept.of(given).validUntil().toInstant().isBefore(call.now()),
+            Kept.validUntil(given).toInstant().isBefore(call.now()),
             !held.now().equals(given.cycleFile()),
             AdviceJson.text(reasoning.advice(), Layout.ONE_LINE).equals(given.answer()),
             held.signed(),
@@ -205,7 +206,8 @@ public final class ReasoningPages {
             typed,
             argued,
             hasCurve(reasoning.advice(), filter)
-                ? CurveView.of(new Standing.Answered(cycle, reasoning))
+                ? CurveView.of(
+                    new Standing.Answered(cycle, reasoning), Telling.toVet(cycle, frame.words()))
                 : null,
             call.query("open").isPresent()));
   }

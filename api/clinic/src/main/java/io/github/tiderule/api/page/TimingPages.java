@@ -21,8 +21,6 @@ public final class TimingPages {
   /** Each is worked out anew, so a kennel with more litters is judged by its latest. */
   static final int MOST_SEASONS = 40;
 
-  private static final String BULLET = "-";
-
   private TimingPages() {}
 
   /**
@@ -66,12 +64,7 @@ public final class TimingPages {
 
   private static Timing timing(
       Frame frame, List<String> paths, List<WhelpedSeason> seasons, int leftOut, int others) {
-    List<Section> sections = AccuracyReport.sections(seasons, 0);
-    List<String> words =
-        sections.get(0).lines().stream()
-            .filter(line -> line.mark().equals(BULLET))
-            .map(line -> frame.words().localised(line.words()))
-            .toList();
+    List<String> words = AccuracyReport.lines(seasons, frame.words());
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < paths.size(); i++) {
       lines.add(new Line(paths.get(i), words.get(i)));
@@ -79,12 +72,7 @@ public final class TimingPages {
     return new Timing(
         frame,
         List.copyOf(lines),
-        Section.of(sections, AccuracyReport.TOGETHER).lines().stream()
-            .map(
-                line ->
-                    new Section.Line(
-                        line.indent(), line.mark(), frame.words().localised(line.words())))
-            .toList(),
+        AccuracyReport.together(seasons, frame.words()).lines(),
         leftOut,
         others);
   }

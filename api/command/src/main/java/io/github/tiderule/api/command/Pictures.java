@@ -4,6 +4,7 @@ import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveSize;
 import io.github.tiderule.api.picture.svg.Raster;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import java.nio.charset.StandardCharsets;
@@ -28,6 +29,7 @@ final class Pictures {
   }
 
   private static String curve(CycleRecord cycle, Reasoning reasoning) {
-    return Curve.of(CurveInput.of(cycle, reasoning), CurveSize.SCREEN).svg(NAME);
+    return Curve.of(CurveInput.of(cycle, reasoning, Telling.onTerminal(cycle)), CurveSize.SCREEN)
+        .svg(NAME);
   }
 }

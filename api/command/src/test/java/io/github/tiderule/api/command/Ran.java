@@ -7,6 +7,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.StudPlan;
 import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.rules.RuleBase;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,7 +41,7 @@ record Ran(int status, String out, String err, int engines, List<CycleRecord> as
                   0.9,
                   List.of(0.9),
                   0.25)),
-          List.of(new StudPlan.LeftOut("hazel", "See a vet first.")),
+          List.of(new StudPlan.LeftOut("hazel", Sentence.of("See a vet first."))),
           0.9);
 
   static Ran with(String input, String... arguments) {

@@ -37,7 +37,9 @@ public final class StudJson {
                 .objects(
                     "leftOut",
                     plan.leftOut(),
-                    left -> json.text("femaleId", left.female()).text("instead", left.instead())));
+                    left ->
+                        json.text("femaleId", left.female())
+                            .text("instead", left.instead().toString())));
   }
 
   private static void part(Document json, StudPlan.Part part, ZoneId zone) {

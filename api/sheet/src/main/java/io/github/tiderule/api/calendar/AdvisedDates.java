@@ -1,5 +1,7 @@
 package io.github.tiderule.api.calendar;
 
+import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.NodeReader;
@@ -7,10 +9,8 @@ import io.github.tiderule.format.problem.Problems;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -25,14 +25,10 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
 
   private static final long DUE_HOURS = 1;
   private static final String WHELPED = "whelped";
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+  private static final Texts TEXTS = Texts.ofReports();
+  private static final Words WORDS = Words.REPORTS;
   private static final Map<String, EntryKind> DUE =
       Map.of("order", EntryKind.ORDER, "book", EntryKind.BOOKING, "leave", EntryKind.LEAVING);
-  private static final Map<String, String> TESTS =
-      Map.of("progesterone", "progesterone test", "lh", "LH test", "cytology", "vaginal smear");
 
   /** Keeps a copy of the list. */
   public AdvisedDates {
@@ -54,20 +50,8 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
     List<Planned> planned = new ArrayList<>();
     addTest(planned, members, who);
     addPlan(planned, members, who);
-    addEstimate(
-        planned,
-        members,
-        "ovulation",
-        EntryKind.OVULATION,
-        who + ": ovulation expected",
-        "Nine times in ten within these days, if she ovulates.");
-    addEstimate(
-        planned,
-        members,
-        "whelping",
-        EntryKind.WHELPING,
-        who + ": whelping, if she conceives",
-        "Nine times in ten within these days. Counted from ovulation, not from a mating.");
+    addEstimate(planned, members, EntryKind.OVULATION, who);
+    addEstimate(planned, members, EntryKind.WHELPING, who);
     addMilestones(planned, members, who);
     addWhelped(planned, members, who);
     Node.Members action = members.members("action");
@@ -93,11 +77,11 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
             EntryKind.TEST,
             at,
             at,
-            name
-                + ": "
-                + TESTS.getOrDefault(kind, kind)
-                + (test.entries("also").isEmpty() ? "" : ", and LH on the same blood"),
-            "Keep to one laboratory and method. The plan can move with the result."));
+            TEXTS.say(
+                test.entries("also").isEmpty() ? "calendar.test" : "calendar.test-and-lh",
+                name,
+                TEXTS.word("calendar.test.kind", kind)),
+            TEXTS.say("calendar.test.more")));
   }
 
   private static void addPlan(List<Planned> planned, Node.Members advice, String name) {
@@ -112,29 +96,31 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
     for (Node.Members commitment : plan.objects("commitments")) {
       EntryKind kind = DUE.get(there(commitment.text("kind")));
       if (kind != null) {
-        due.add(
-            due(
-                kind,
-                there(instant(commitment, "by")),
-                name,
-                there(commitment.text("text")) + ", at the latest by "));
+        OffsetDateTime by = there(instant(commitment, "by"));
+        String what = there(commitment.text("text"));
+        due.add(due(kind, by, name, TEXTS.say("calendar.due.more", what, WORDS.moment(by))));
       }
     }
     OffsetDateTime orderBy = instant(plan, "orderBy");
     if (orderBy != null && due.stream().noneMatch(one -> one.kind() == EntryKind.ORDER)) {
-      due.add(due(EntryKind.ORDER, orderBy, name, "The last safe time to order is "));
+      due.add(
+          due(
+              EntryKind.ORDER,
+              orderBy,
+              name,
+              TEXTS.say("calendar.order.more", WORDS.moment(orderBy))));
     }
     planned.addAll(due);
   }
 
   /** Something to be done by a time: the hour before it. */
-  private static Planned due(EntryKind kind, OffsetDateTime by, String name, String text) {
+  private static Planned due(EntryKind kind, OffsetDateTime by, String name, String more) {
     return new Planned(
         kind,
         by.minusHours(DUE_HOURS),
         by,
-        name + ": " + kind.word() + " by " + CLOCK.format(by),
-        text + moment(by) + ", local time. Ask for advice again before you do.");
+        TEXTS.say("calendar." + kind.word(), name, WORDS.clock(by)),
+        more);
   }
 
   /** In the day's window when the time lies in it, else at the time itself. */
@@ -154,21 +140,13 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
         EntryKind.BREEDING,
         from,
         to,
-        name + ": breed",
-        "Best about "
-            + moment(at)
-            + ", local time. The plan can move with the next value: ask for advice again before"
-            + " you travel or thaw. Not a substitute for a vet.");
+        TEXTS.say("calendar.breed", name),
+        TEXTS.say("calendar.breed.more", WORDS.moment(at)));
   }
 
   private static void addEstimate(
-      List<Planned> planned,
-      Node.Members advice,
-      String field,
-      EntryKind kind,
-      String summary,
-      String description) {
-    Node.Members estimate = advice.members(field);
+      List<Planned> planned, Node.Members advice, EntryKind kind, String name) {
+    Node.Members estimate = advice.members(kind.word());
     if (estimate != null) {
       LocalDate median = there(instant(estimate, "median")).toLocalDate();
       planned.add(
@@ -176,8 +154,8 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               kind,
               there(instant(estimate, "p05")),
               there(instant(estimate, "p95")),
-              summary,
-              description + " As likely before as after " + DAY.format(median) + "."));
+              TEXTS.say("calendar." + kind.word(), name),
+              TEXTS.say("calendar.more." + kind.word(), WORDS.day(median))));
     }
   }
 
@@ -192,8 +170,11 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
               EntryKind.MILESTONE,
               there(instant(milestone, "from")),
               there(instant(milestone, "to")),
-              name + ": " + there(milestone.text("kind")).replace('-', ' '),
-              there(milestone.text("title")) + ". Counted from ovulation, not from a mating."));
+              TEXTS.say(
+                  "calendar.milestone",
+                  name,
+                  TEXTS.word("calendar.milestone.kind", there(milestone.text("kind")))),
+              TEXTS.say("calendar.milestone.more", there(milestone.text("title")))));
     }
   }
 
@@ -214,14 +195,10 @@ public record AdvisedDates(OffsetDateTime asOf, String headline, List<Planned> p
                 EntryKind.WHELPING,
                 noon,
                 noon,
-                name + ": " + WHELPED,
-                there(one.text("text")) + "."));
+                TEXTS.say("calendar.whelped", name),
+                TEXTS.say("calendar.whelped.more", there(one.text("text")))));
       }
     }
-  }
-
-  private static String moment(OffsetDateTime at) {
-    return DAY.format(at) + ", " + CLOCK.format(at);
   }
 
   private static @Nullable OffsetDateTime instant(Node.Members holder, String name) {

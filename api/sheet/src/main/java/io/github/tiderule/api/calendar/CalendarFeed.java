@@ -15,6 +15,7 @@ import biweekly.property.Status;
 import biweekly.property.Transparency;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.ICalDate;
+import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Female;
 import java.io.IOException;
@@ -39,6 +40,7 @@ public final class CalendarFeed {
   public static final String MEDIA_TYPE = "text/calendar";
 
   private static final String PRODUCT = "-//io.github.tiderule//Tiderule//EN";
+  private static final Texts TEXTS = Texts.ofReports();
   private static final String DOMAIN = "@tiderule.github.io";
 
   private CalendarFeed() {}
@@ -94,7 +96,7 @@ public final class CalendarFeed {
   /** What a female is called in her calendar. */
   public static String nameOf(Female female) {
     return Objects.requireNonNullElse(
-        female.name(), Objects.requireNonNullElse(female.id(), "Unnamed female"));
+        female.name(), Objects.requireNonNullElse(female.id(), TEXTS.say("calendar.unnamed")));
   }
 
   private static AdvisedDates last(List<AdvisedDates> advice) {
@@ -131,10 +133,7 @@ public final class CalendarFeed {
     journal.setUid(season + "-nothing" + DOMAIN);
     journal.setDateTimeStamp(Date.from(stamp));
     journal.setClassification(Classification.PRIVATE);
-    journal.setSummary(
-        advice.isEmpty()
-            ? "No advice has been given on this season yet."
-            : last(advice).headline());
+    journal.setSummary(advice.isEmpty() ? TEXTS.say("calendar.nothing") : last(advice).headline());
     return journal;
   }
 

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
@@ -30,7 +31,15 @@ public final class BreederSheet {
                 plan::plan,
                 plan::questions,
                 new CurvePart(
-                    CurveInput.of(cycle, reasoning), 168, 158, 148, 136, 122, 106, 88, 66),
+                    CurveInput.of(cycle, reasoning, Telling.onPaper(cycle)),
+                    168,
+                    158,
+                    148,
+                    136,
+                    122,
+                    106,
+                    88,
+                    66),
                 (html, room) -> html.open("left"),
                 plan::nextTest,
                 plan::howSure,

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.paper;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Quantiles;
@@ -74,7 +74,7 @@ final class EstimatePart implements Part {
   private static List<String> row(String name, OffsetDateTime... times) {
     List<String> row = new ArrayList<>(List.of(name));
     for (OffsetDateTime time : times) {
-      row.add(LocalWords.about(time));
+      row.add(Words.REPORTS.about(time));
     }
     return row;
   }

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.paper;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
@@ -107,7 +107,7 @@ final class HistoryPart implements Part {
   }
 
   private static String day(LocalDate day) {
-    return LocalWords.day(day);
+    return Words.REPORTS.day(day);
   }
 
   private static @Nullable String plain(@Nullable Double number) {

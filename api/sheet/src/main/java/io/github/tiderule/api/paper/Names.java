@@ -1,5 +1,6 @@
 package io.github.tiderule.api.paper;
 
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
@@ -19,9 +20,7 @@ final class Names {
    * @param what the text that says what it is
    */
   static String title(String what, CycleRecord cycle, Advice advice) {
-    String name = cycle.female().name();
-    String id = advice.femaleId();
-    String who = name != null ? name : id != null ? id : TEXTS.say("report.unnamed");
+    String who = Telling.who(cycle.female().name(), advice.femaleId());
     int letters = who.codePointCount(0, who.length());
     return TEXTS.say(
         what,

@@ -1,10 +1,10 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.AdviceReport;
-import io.github.tiderule.api.report.text.KeyNames;
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
@@ -22,33 +22,35 @@ final class PlanParts {
   private static final int MOST_FLAGS = 16;
 
   private final Advice advice;
+  private final Telling telling;
   private final List<Section> sections;
 
   PlanParts(CycleRecord cycle, Advice advice) {
     this.advice = advice;
-    KeyNames keys = new KeyNames(cycle);
-    this.sections =
-        AdviceReport.sections(cycle, advice).stream().map(section -> section.with(keys)).toList();
+    this.telling = Telling.onPaper(cycle);
+    this.sections = AdviceReport.sections(cycle, advice, telling);
   }
 
-  private Section section(String heading) {
-    return Section.of(sections, heading);
+  private Section section(SectionKind kind) {
+    return Section.of(sections, kind);
   }
 
   /** The title of the report and the moment it is for. */
   void title(Html html, Room room) {
-    html.title(sections.get(0).texts().get(0));
+    html.title(section(SectionKind.HEAD).texts().get(0));
     moment(html, room);
   }
 
   /** The moment it is for, and the zone of its times. */
   void moment(Html html, Room room) {
-    sections.get(0).texts().stream().skip(1).forEach(line -> html.paragraph("quiet", line));
+    section(SectionKind.HEAD).texts().stream()
+        .skip(1)
+        .forEach(line -> html.paragraph("quiet", line));
   }
 
   /** What to do now, and what calls for a vet at once. */
   void now(Html html, Room room) {
-    List<String> lines = section(Section.NOW).texts();
+    List<String> lines = section(SectionKind.NOW).texts();
     html.open("now").paragraph("", lines.get(0));
     int most = room.most(12, 12, 10, 8, 6, 5, 4, 2);
     lines.stream().skip(1).limit(most).forEach(line -> html.paragraph("alarm", line));
@@ -57,12 +59,12 @@ final class PlanParts {
 
   /** What her values do. */
   void values(Html html, Room room) {
-    part(html, Section.VALUES, 2);
+    part(html, SectionKind.VALUES, 2);
   }
 
   /** What calls for a vet at once, without what to do now. */
   void alarms(Html html, Room room) {
-    List<String> lines = section(Section.NOW).texts();
+    List<String> lines = section(SectionKind.NOW).texts();
     if (lines.size() > 1) {
       html.open("now");
       lines.stream().skip(1).forEach(line -> html.paragraph("alarm", line));
@@ -72,58 +74,59 @@ final class PlanParts {
 
   /** The plan with its windows, eggs and deadlines. */
   void plan(Html html, Room room) {
-    html.heading(Section.PLAN).lines(section(Section.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
+    html.heading(SectionKind.PLAN.heading())
+        .lines(section(SectionKind.PLAN), room.most(14, 12, 10, 9, 8, 7, 6, 4));
   }
 
   /** When to test next, or why not. */
   void nextTest(Html html, Room room) {
-    html.heading(Section.NEXT_TEST)
-        .lines(section(Section.NEXT_TEST), room.most(6, 6, 6, 6, 6, 5, 4, 2));
+    html.heading(SectionKind.NEXT_TEST.heading())
+        .lines(section(SectionKind.NEXT_TEST), room.most(6, 6, 6, 6, 6, 5, 4, 2));
   }
 
   /** Questions that must be answered first. */
   void questions(Html html, Room room) {
-    part(html, Section.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5, 3));
+    part(html, SectionKind.QUESTIONS, room.most(14, 12, 10, 8, 7, 6, 5, 3));
   }
 
   /** How sure the estimate is. */
   void howSure(Html html, Room room) {
-    part(html, Section.HOW_SURE, room.most(5, 5, 5, 5, 5, 4, 3, 2));
+    part(html, SectionKind.HOW_SURE, room.most(5, 5, 5, 5, 5, 4, 3, 2));
   }
 
   /** How results are taken that are not simply taken. */
   void howTaken(Html html, Room room) {
-    bullets(html, Section.TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
+    bullets(html, SectionKind.TAKEN, room.most(12, 10, 8, 6, 5, 4, 3));
   }
 
   /** Semen, steps and volumes of the day of insemination. */
   void insemination(Html html, Room room) {
-    part(html, Section.SHEET, room.most(60, 56, 52, 48, 44, 40, 36, 12));
+    part(html, SectionKind.SHEET, room.most(60, 56, 52, 48, 44, 40, 36, 12));
   }
 
   /** The same with every step, however many there are. */
   void wholeInsemination(Html html, Room room) {
-    html.lines(section(Section.SHEET), Integer.MAX_VALUE);
+    html.lines(section(SectionKind.SHEET), Integer.MAX_VALUE);
   }
 
   /** The days of whelping, and what is due until then. */
   void whelping(Html html, Room room) {
-    part(html, Section.WHELPING, room.most(3, 3, 3, 3, 3, 3, 2, 1));
-    part(html, Section.WHELPING_ONCE_BRED, room.most(3, 3, 3, 3, 3, 3, 2, 1));
-    part(html, Section.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 2));
-    part(html, Section.HAPPENED, room.most(10, 9, 8, 7, 6, 5, 4, 0));
-    part(html, Section.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 1));
-    part(html, Section.LOOKING_BACK, room.most(3, 3, 3, 3, 2, 2, 1, 0));
+    part(html, SectionKind.WHELPING_IF, room.most(3, 3, 3, 3, 3, 3, 2, 1));
+    part(html, SectionKind.WHELPING, room.most(3, 3, 3, 3, 3, 3, 2, 1));
+    part(html, SectionKind.PREGNANCY, room.most(10, 10, 9, 8, 7, 6, 5, 2));
+    part(html, SectionKind.HAPPENED, room.most(10, 9, 8, 7, 6, 5, 4, 0));
+    part(html, SectionKind.CAESAREAN, room.most(10, 9, 8, 7, 6, 5, 4, 1));
+    part(html, SectionKind.LOOKING_BACK, room.most(3, 3, 3, 3, 2, 2, 1, 0));
   }
 
   /** When the next season is expected, and what to see to before it. */
   void beforeSeason(Html html, Room room) {
-    part(html, Section.BEFORE_SEASON, room.most(24, 18, 12, 8, 5, 3, 1, 0));
+    part(html, SectionKind.BEFORE_SEASON, room.most(24, 18, 12, 8, 5, 3, 1, 0));
   }
 
   /** Cautions, those of the season first. */
   void cautions(Html html, Room room) {
-    bullets(html, Section.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4, 3));
+    bullets(html, SectionKind.CAUTIONS, room.most(14, 11, 9, 7, 6, 5, 4, 3));
   }
 
   /** When to call a vet. */
@@ -131,7 +134,7 @@ final class PlanParts {
     html.heading(TEXTS.say("paper.vet")).paragraph("", TEXTS.say("paper.vet.same-day"));
     if (advice.pregnancy() != null) {
       List<String> flags =
-          advice.pregnancy().redFlags().stream().map(one -> one.text().toString()).toList();
+          advice.pregnancy().redFlags().stream().map(one -> telling.say(one.text())).toList();
       html.list("alarms", flags, MOST_FLAGS);
     }
   }
@@ -157,11 +160,11 @@ final class PlanParts {
     }
   }
 
-  private static List<String> row(BreedingDay day) {
+  private List<String> row(BreedingDay day) {
     return List.of(
         day.rank() + ".",
-        LocalWords.day(day.day()),
-        LocalWords.window(day.from(), day.to()),
+        telling.words().day(day.day()),
+        telling.words().window(day.from(), day.to()),
         day.verdict().word().toLowerCase(Locale.ROOT),
         Shares.number(day.eggShare().mean()) + " (" + Shares.number(day.eggShare().unlucky()) + ")",
         String.join(", ", day.reasons().stream().map(reason -> reason.rule()).distinct().toList()));
@@ -169,20 +172,20 @@ final class PlanParts {
 
   /** Which engine and which rules said so. */
   void stamp(Html html, Room room) {
-    html.open("stamp").lines(sections.get(sections.size() - 1), 4).close();
+    html.open("stamp").lines(section(SectionKind.FOOT), 4).close();
   }
 
-  private void bullets(Html html, String heading, int most) {
-    List<String> texts = section(heading).texts();
-    if (!texts.isEmpty()) {
-      html.heading(heading).list("", texts, most);
+  private void bullets(Html html, SectionKind kind, int most) {
+    Section section = section(kind);
+    if (!section.lines().isEmpty()) {
+      html.heading(section.heading()).list("", section.texts(), most);
     }
   }
 
-  private void part(Html html, String heading, int most) {
-    Section section = section(heading);
+  private void part(Html html, SectionKind kind, int most) {
+    Section section = section(kind);
     if (!section.lines().isEmpty()) {
-      html.heading(heading).lines(section, most);
+      html.heading(section.heading()).lines(section, most);
     }
   }
 }

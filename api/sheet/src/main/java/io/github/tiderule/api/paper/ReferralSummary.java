@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.picture.CurveInput;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
@@ -22,7 +23,7 @@ public final class ReferralSummary {
     PlanParts plan = new PlanParts(cycle, reasoning.advice());
     TraceParts trace = new TraceParts(cycle, reasoning, sources);
     String title = Names.title("paper.summary", cycle, reasoning.advice());
-    CurveInput input = CurveInput.of(cycle, reasoning);
+    CurveInput input = CurveInput.of(cycle, reasoning, Telling.onPaper(cycle));
     return new Sheet(
             title,
             TEXTS.say("paper.rest.trace"),

@@ -4,8 +4,8 @@ import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.List;
 
@@ -73,7 +73,7 @@ final class SeriesPart implements Part {
   }
 
   private static String moment(CurveRow row) {
-    return LocalWords.shortDay(row.at().toLocalDate()) + ", " + LocalWords.clock(row.at());
+    return Words.REPORTS.shortMoment(row.at());
   }
 
   private static String use(CurveRow row) {

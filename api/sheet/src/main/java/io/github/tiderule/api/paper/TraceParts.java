@@ -2,12 +2,13 @@ package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,10 +24,12 @@ final class TraceParts {
   private static final int RUN_ON = 3;
 
   private final Reasoning reasoning;
+  private final Telling telling;
   private final List<Section> sections;
 
   TraceParts(CycleRecord cycle, Reasoning reasoning, Sources sources) {
     this.reasoning = reasoning;
+    this.telling = Telling.onTerminal(cycle);
     this.sections = TraceReport.sections(cycle, reasoning, sources);
   }
 
@@ -49,17 +52,14 @@ final class TraceParts {
                     room.most(40, 30, 22, 16, 12, 9, 6)));
   }
 
-  private static String words(List<TraceLine> lines, Room room) {
+  private String words(List<TraceLine> lines, Room room) {
     TraceLine first = lines.get(0);
     List<String> matched =
         lines.stream().flatMap(line -> line.matched().stream()).distinct().toList();
     List<String> sources =
         lines.stream().flatMap(line -> line.sources().stream()).distinct().toList();
     List<String> concluded =
-        lines.stream()
-            .flatMap(line -> Phrasing.PLAIN.say(line.concluded()).stream())
-            .distinct()
-            .toList();
+        lines.stream().flatMap(line -> telling.say(line.concluded()).stream()).distinct().toList();
     int told = room.most(8, 5, 4, 3, 2, 1);
     String rest =
         concluded.size() > told ? "; " + TEXTS.say("paper.and-more", concluded.size() - told) : "";
@@ -82,9 +82,9 @@ final class TraceParts {
 
   /** Where schools disagree, and which way the plan leans. */
   void schools(Html html, Room room) {
-    Section section = Section.of(sections, TraceReport.SCHOOLS);
+    Section section = Section.of(sections, SectionKind.SCHOOLS);
     if (!section.lines().isEmpty()) {
-      html.heading(TraceReport.SCHOOLS)
+      html.heading(section.heading())
           .open("small")
           .lines(section, room.most(40, 30, 24, 20, 16, 12, 8))
           .close();
@@ -93,27 +93,28 @@ final class TraceParts {
 
   /** Which rules were near to speaking. */
   void notFired(Html html, Room room) {
-    List<String> near = reasoning.advice().notFired().stream().map(TraceParts::words).toList();
+    List<String> near = reasoning.advice().notFired().stream().map(this::words).toList();
     if (!near.isEmpty()) {
       html.heading(TEXTS.say("trace.not-fired"))
           .list("small", near, room.most(12, 10, 8, 6, 4, 3, 2));
     }
   }
 
-  private static String words(NotFired rule) {
-    return TEXTS.say("paper.not-fired", rule.rule(), rule.title(), rule.missing());
+  private String words(NotFired rule) {
+    return TEXTS.say(
+        "paper.not-fired", rule.rule(), rule.title(), telling.sayWithin(rule.missing()));
   }
 
   /** Every source cited, in full; as small as it must be, but never cut. */
   void sources(Html html, Room room) {
-    Section section = Section.of(sections, TraceReport.SOURCES);
+    Section section = Section.of(sections, SectionKind.SOURCES);
     if (!section.lines().isEmpty()) {
-      html.heading(TraceReport.SOURCES).open("small").whole(section, room.step() >= RUN_ON).close();
+      html.heading(section.heading()).open("small").whole(section, room.step() >= RUN_ON).close();
     }
   }
 
   /** The hash of the rules in full. */
   void stamp(Html html, Room room) {
-    html.open("stamp").lines(sections.get(sections.size() - 1), 6).close();
+    html.open("stamp").lines(Section.of(sections, SectionKind.FOOT), 6).close();
   }
 }

@@ -1,5 +1,7 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.report.text.Telling;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Posterior;
 import io.github.tiderule.engine.Reasoning;
@@ -18,15 +20,22 @@ import java.util.TreeSet;
  *
  * @param advice the answer to {@code cycle}
  * @param posterior what the estimator believes; without it, neither course nor densities are drawn
+ * @param telling how it is told in words
  */
-public record CurveInput(CycleRecord cycle, Advice advice, Optional<Posterior> posterior) {
+public record CurveInput(
+    CycleRecord cycle, Advice advice, Optional<Posterior> posterior, Telling telling) {
 
   private static final String HELD = "held";
   private static final String CONVERTED = "converted";
 
   /** A season and what was reasoned about it. */
-  public static CurveInput of(CycleRecord cycle, Reasoning reasoning) {
-    return new CurveInput(cycle, reasoning.advice(), reasoning.posterior());
+  public static CurveInput of(CycleRecord cycle, Reasoning reasoning, Telling telling) {
+    return new CurveInput(cycle, reasoning.advice(), reasoning.posterior(), telling);
+  }
+
+  /** How days, times and numbers are written. */
+  Words words() {
+    return telling.words();
   }
 
   /** How an observation is taken, as a word: {@code taken}, or why it is not simply taken. */

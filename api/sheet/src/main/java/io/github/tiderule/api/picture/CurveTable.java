@@ -33,21 +33,21 @@ final class CurveTable {
       return row(
           one,
           FindingWords.kind(one),
-          sign + CurveWords.plain(value.value()) + unit(value.statedUnit()),
-          value.statedUnit() == null ? "" : sign + Digits.concentration(value.ngPerMl()),
-          value.statedUnit() == null ? "" : sign + Digits.concentration(nmol(value.ngPerMl())),
+          sign + plain(value.value()) + unit(value.statedUnit()),
+          value.statedUnit() == null ? "" : sign + level(value.ngPerMl()),
+          value.statedUnit() == null ? "" : sign + level(nmol(value.ngPerMl())),
           value.series().words());
     }
     if (one instanceof ProgesteroneBand band) {
       return row(
           one,
           FindingWords.kind(one),
-          edges(band, edge -> edge, CurveWords::plain) + unit(band.statedUnit()),
+          edges(band, edge -> edge, this::plain) + unit(band.statedUnit()),
           converted(band, edge -> edge),
           converted(band, CurveTable::nmol),
           "");
     }
-    return row(one, FindingWords.kind(one), FindingWords.whole(one), "", "", "");
+    return row(one, FindingWords.kind(one), FindingWords.whole(one, input.words()), "", "", "");
   }
 
   private CurveRow row(
@@ -64,6 +64,14 @@ final class CurveTable {
         input.use(one.id()));
   }
 
+  private String plain(double number) {
+    return CurveWords.plain(input.words(), number);
+  }
+
+  private String level(double number) {
+    return input.words().number(Digits.concentration(number));
+  }
+
   private static double nmol(double ngPerMl) {
     return Unit.NMOL_PER_L.fromNgPerMl(ngPerMl);
   }
@@ -72,12 +80,11 @@ final class CurveTable {
     return unit == null ? TEXTS.say("curve.no-unit") : " " + unit.word();
   }
 
-  private static String converted(ProgesteroneBand band, DoubleUnaryOperator fromNgPerMl) {
+  private String converted(ProgesteroneBand band, DoubleUnaryOperator fromNgPerMl) {
     Unit unit = band.statedUnit();
     return unit == null
         ? ""
-        : edges(
-            band, edge -> fromNgPerMl.applyAsDouble(unit.toNgPerMl(edge)), Digits::concentration);
+        : edges(band, edge -> fromNgPerMl.applyAsDouble(unit.toNgPerMl(edge)), this::level);
   }
 
   /** Writes a number. */

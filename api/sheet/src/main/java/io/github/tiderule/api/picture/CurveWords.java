@@ -1,19 +1,19 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.report.text.LocalWords;
+import io.github.tiderule.api.report.text.PlainNumber;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Quantiles;
-import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
-import java.math.BigDecimal;
+import io.github.tiderule.rules.sentence.Part;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -35,23 +35,17 @@ public final class CurveWords {
 
   /** The title of a curve. */
   static String title(CurveInput input) {
-    return TEXTS.say("curve.title", who(input.cycle(), input.advice()));
-  }
-
-  private static String who(CycleRecord cycle, Advice advice) {
-    String name = cycle.female().name();
-    String id = advice.femaleId();
-    return name != null ? name : id != null ? id : TEXTS.say("report.unnamed");
+    return TEXTS.say(
+        "curve.title", Telling.who(input.cycle().female().name(), input.advice().femaleId()));
   }
 
   /** What a curve shows, for those who do not see it. */
   static String description(CurveInput input, TimeScale times) {
+    Words written = input.words();
     List<String> words = new ArrayList<>();
     words.add(
         TEXTS.say(
-            "curve.shows",
-            LocalWords.day(times.first()),
-            LocalWords.day(times.end().minusDays(1))));
+            "curve.shows", written.day(times.first()), written.day(times.end().minusDays(1))));
     List<Progesterone> values = input.all(Progesterone.class);
     if (values.isEmpty()) {
       words.add(TEXTS.say("curve.no-value"));
@@ -65,23 +59,23 @@ public final class CurveWords {
     }
     Quantiles peak = input.advice().lhPeak();
     if (peak != null) {
-      words.add(TEXTS.say("curve.peak-around", LocalWords.about(peak.median())));
+      words.add(TEXTS.say("curve.peak-around", written.about(peak.median())));
     }
     Ovulation ovulation = input.advice().ovulation();
     if (ovulation != null) {
       words.add(
           TEXTS.say(
               "curve.ovulation-around",
-              LocalWords.about(ovulation.median()),
-              LocalWords.about(ovulation.p05()),
-              LocalWords.about(ovulation.p95())));
+              written.about(ovulation.median()),
+              written.about(ovulation.p05()),
+              written.about(ovulation.p95())));
     }
     List<PlanStrips.Window> plan = PlanStrips.windows(input);
     if (!plan.isEmpty()) {
       words.add(
           TEXTS.say(
               "curve.planned",
-              LocalWords.moments(plan.stream().map(PlanStrips.Window::best).toList())));
+              input.telling().moments(plan.stream().map(PlanStrips.Window::best).toList())));
     }
     words.add(TEXTS.say("curve.table"));
     return String.join(" ", words);
@@ -97,11 +91,11 @@ public final class CurveWords {
         + use(input, value.id());
   }
 
-  private static String level(Progesterone value) {
+  private String level(Progesterone value) {
     String comparator = value.comparator() == null ? "" : value.comparator().word();
     return value.statedUnit() == null
         ? TEXTS.say("curve.without-unit", comparator + plain(value.value()))
-        : comparator + Digits.bothUnits(value.ngPerMl());
+        : comparator + input.telling().say(Sentence.of("{}", Part.both(value.ngPerMl())));
   }
 
   /** A kit's band with its time and how it is taken. */
@@ -117,7 +111,7 @@ public final class CurveWords {
 
   /** When something was, as in {@code Thu 14 Jan 2027, 08:00}. */
   String moment(Instant at) {
-    return LocalWords.moment(local(at));
+    return input.words().moment(local(at));
   }
 
   OffsetDateTime local(Instant at) {
@@ -125,7 +119,7 @@ public final class CurveWords {
   }
 
   /** A value as it was reported, its unit named where it is not ng/mL. */
-  static String number(Progesterone value) {
+  String number(Progesterone value) {
     String number =
         (value.comparator() == null ? "" : value.comparator().word()) + plain(value.value());
     Unit unit = value.statedUnit();
@@ -135,7 +129,7 @@ public final class CurveWords {
   }
 
   /** The edges of a band as they were reported. */
-  static String number(ProgesteroneBand band) {
+  String number(ProgesteroneBand band) {
     Double low = band.low();
     Double high = band.high();
     String unit = unit(band);
@@ -172,13 +166,17 @@ public final class CurveWords {
   }
 
   /** A number as it was written, without idle zeros. */
-  static String plain(double value) {
-    BigDecimal number = BigDecimal.valueOf(value).stripTrailingZeros();
-    return (number.scale() < 0 ? number.setScale(0) : number).toPlainString();
+  private String plain(double value) {
+    return plain(input.words(), value);
+  }
+
+  /** A number as it was written, without idle zeros. */
+  static String plain(Words words, double value) {
+    return words.number(PlainNumber.of(value));
   }
 
   /** What kind of thing an observation is, and what it showed. */
   String what(Observation observation) {
-    return new FindingWords(this).of(observation);
+    return new FindingWords(this, input.words()).of(observation);
   }
 }

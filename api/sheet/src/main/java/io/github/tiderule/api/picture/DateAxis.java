@@ -3,7 +3,6 @@ package io.github.tiderule.api.picture;
 import io.github.tiderule.api.picture.svg.Colours;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Svg;
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -59,7 +58,7 @@ final class DateAxis {
         continue;
       }
       double middle = (x + frame.times().x(day.plusDays(1))) / 2;
-      words(svg, middle, line(top, 1), LocalWords.shortDay(day).substring(0, 3));
+      words(svg, middle, line(top, 1), frame.input().words().weekday(day));
       words(svg, middle, line(top, 2), Integer.toString(day.getDayOfMonth()));
       if (counts()) {
         words(svg, middle, line(top, 3), Long.toString(ChronoUnit.DAYS.between(firstBlood(), day)));
@@ -79,8 +78,8 @@ final class DateAxis {
 
   private String caption() {
     LocalDate last = frame.times().end().minusDays(1);
-    String from = LocalWords.monthAndYear(frame.times().first());
-    String to = LocalWords.monthAndYear(last);
+    String from = frame.input().words().monthAndYear(frame.times().first());
+    String to = frame.input().words().monthAndYear(last);
     return (from.equals(to) ? from : from + "–" + to)
         + (counts() ? TEXTS.say("curve.day-means") : "");
   }

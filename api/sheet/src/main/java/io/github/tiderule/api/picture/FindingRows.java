@@ -41,8 +41,12 @@ final class FindingRows {
     return shown.stream().filter(one -> FindingWords.row(one).equals(row)).toList();
   }
 
+  private String label(Observation one) {
+    return FindingWords.label(one, frame.input().words());
+  }
+
   private double height(String row) {
-    boolean plain = of(row).stream().allMatch(one -> FindingWords.label(one).isEmpty());
+    boolean plain = of(row).stream().allMatch(one -> label(one).isEmpty());
     return (row.equals("smear") ? 3.4 : plain ? 1.7 : 2.7) * frame.letter();
   }
 
@@ -82,7 +86,7 @@ final class FindingRows {
     }
     String before = "";
     for (int i = 0; i < x.length; i++) {
-      String words = FindingWords.label(all.get(i));
+      String words = label(all.get(i));
       // what is the same as before needs no word; a percentage is a number, and numbers are named
       if (!words.equals(before) || all.get(i) instanceof Smear) {
         frame

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.picture;
 
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.LhTest;
@@ -24,20 +25,22 @@ final class FindingWords {
   private static final Texts TEXTS = Texts.ofReports();
 
   private final CurveWords words;
+  private final Words written;
 
-  FindingWords(CurveWords words) {
+  FindingWords(CurveWords words, Words written) {
     this.words = words;
+    this.written = written;
   }
 
   /** As in {@code smear: 85 % cornified, no neutrophils}. */
   String of(Observation observation) {
     if (observation instanceof Progesterone value) {
-      return kind(value) + " " + CurveWords.number(value) + ", " + value.series().words();
+      return kind(value) + " " + words.number(value) + ", " + value.series().words();
     }
     if (observation instanceof ProgesteroneBand band) {
       return words.of(band);
     }
-    return kind(observation) + ": " + whole(observation);
+    return kind(observation) + ": " + whole(observation, written);
   }
 
   /** What kind of observation it is. */
@@ -119,7 +122,7 @@ final class FindingWords {
   }
 
   /** What it showed, in a word or two. */
-  static String brief(Observation observation) {
+  static String brief(Observation observation, Words written) {
     if (observation instanceof Smear smear) {
       Double cornified = smear.cornifiedPercent();
       return cornified == null ? neutrophils(smear.neutrophils()) : Math.round(cornified) + "%";
@@ -146,17 +149,19 @@ final class FindingWords {
           + fetuses(plate.fetuses());
     }
     if (observation instanceof BodyTemperature reading) {
-      return CurveWords.plain(reading.celsius()) + " °C";
+      return CurveWords.plain(written, reading.celsius()) + " °C";
     }
     return observation instanceof BreedingDone done ? done.semen().word() : "";
   }
 
   /** What it showed, all of it. */
-  static String whole(Observation observation) {
+  static String whole(Observation observation, Words written) {
     if (observation instanceof Smear smear) {
       Double cornified = smear.cornifiedPercent();
       String cells =
-          cornified == null ? "" : TEXTS.say("curve.cornified", CurveWords.plain(cornified));
+          cornified == null
+              ? ""
+              : TEXTS.say("curve.cornified", CurveWords.plain(written, cornified));
       String white = neutrophils(smear.neutrophils());
       return cells + (cells.isEmpty() || white.isEmpty() ? "" : ", ") + white;
     }
@@ -164,7 +169,7 @@ final class FindingWords {
       String route = done.route() == Route.NATURAL ? "" : ", " + done.route().word();
       return done.semen().word() + route;
     }
-    return brief(observation);
+    return brief(observation, written);
   }
 
   private static String fetuses(@Nullable Integer count) {
@@ -179,7 +184,7 @@ final class FindingWords {
   }
 
   /** The word written at its mark; empty where row and mark say it all. */
-  static String label(Observation observation) {
+  static String label(Observation observation, Words written) {
     if (observation instanceof LhTest) {
       return "";
     }
@@ -193,7 +198,7 @@ final class FindingWords {
             sign.sign().word().replace('-', ' ');
       };
     }
-    return brief(observation);
+    return brief(observation, written);
   }
 
   /** Whether it says yes: a mark is filled then, hollow otherwise. */

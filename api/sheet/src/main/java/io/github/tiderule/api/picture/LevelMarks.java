@@ -194,7 +194,7 @@ final class LevelMarks {
   private void name(Svg svg, Progesterone value) {
     double x = frame.times().x(value.at());
     double y = levels.y(value.statedUnit() == null ? value.value() : value.ngPerMl());
-    String number = CurveWords.number(value);
+    String number = new CurveWords(input).number(value);
     String use = input.use(value.id());
     boolean plain =
         input.taken(value.id()) || (input.counts(value.id()) && noneTaken(value.series()));
@@ -215,7 +215,7 @@ final class LevelMarks {
       Double high = ngPerMl(band, band.high());
       write(
           svg,
-          CurveWords.number(band),
+          new CurveWords(input).number(band),
           frame.times().x(band.at()),
           high == null ? levels.top() + frame.letter() : levels.y(high));
     }

@@ -70,7 +70,7 @@ record LevelScale(double low, double high, double bottom, double top) {
           letter,
           leftSide ? "end" : "start",
           Colours.QUIET,
-          step < 1 ? Double.toString(step) : Long.toString(Math.round(step)));
+          frame.input().words().number(step));
     }
     double breadth = Labels.breadth(unit.word(), letter);
     double start = leftSide ? 2 : frame.size().width() - 2 - breadth;

@@ -3,7 +3,6 @@ package io.github.tiderule.api.picture;
 import io.github.tiderule.api.picture.svg.Colours;
 import io.github.tiderule.api.picture.svg.Hatching;
 import io.github.tiderule.api.picture.svg.Svg;
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Plan;
@@ -57,7 +56,8 @@ final class PlanStrips {
       svg.open("g")
           .text(
               "title",
-              TEXTS.say("curve.breeding", window.number(), LocalWords.moment(window.best())))
+              TEXTS.say(
+                  "curve.breeding", window.number(), frame.input().words().moment(window.best())))
           .empty(
               "rect",
               "x",

@@ -1,15 +1,16 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.Accuracy;
 import io.github.tiderule.engine.WhelpedSeason;
 import io.github.tiderule.engine.advice.course.LookBack;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -17,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 public final class AccuracyReport {
 
   private static final Texts TEXTS = Texts.ofReports();
-
-  /** All seasons in a few figures. */
-  public static final String TOGETHER = TEXTS.say("accuracy.together");
 
   private AccuracyReport() {}
 
@@ -32,32 +30,24 @@ public final class AccuracyReport {
     return written(seasons, others).toString();
   }
 
-  /**
-   * The same in sections: the first has the seasons, one a line with a dash, in their order; the
-   * second is {@link #TOGETHER}.
-   */
-  public static List<Section> sections(List<WhelpedSeason> seasons, int others) {
-    return written(seasons, others).sections();
+  /** The seasons alone, one a line, in their order. */
+  public static List<String> lines(List<WhelpedSeason> seasons, Words words) {
+    return seasons.stream().map(season -> line(season, words)).toList();
+  }
+
+  /** All seasons in a few figures. */
+  public static Section together(List<WhelpedSeason> seasons, Words words) {
+    Page page = new Page(Telling.inWords(words));
+    summary(page, WhelpedSeason.accuracy(seasons));
+    return Section.of(page.sections(), SectionKind.TOGETHER);
   }
 
   private static Page written(List<WhelpedSeason> seasons, int others) {
-    Page page = new Page();
+    Words words = Words.REPORTS;
+    Page page = new Page(Telling.inWords(words));
     page.line(TEXTS.say("accuracy.title"));
     page.indented(2, TEXTS.say("accuracy.how"));
-    for (WhelpedSeason season : seasons) {
-      LookBack back = season.lookBack();
-      String female = season.female().isEmpty() ? "" : season.female() + ", ";
-      page.hanging(
-          2,
-          "-",
-          TEXTS.say(
-              back.within() ? "accuracy.inside" : "accuracy.outside",
-              female + LocalWords.day(back.whelpedOn()),
-              LocalWords.shortDay(back.median().toLocalDate()),
-              LocalWords.shortDay(back.p05().toLocalDate()),
-              LocalWords.shortDay(back.p95().toLocalDate()),
-              String.format(Locale.ROOT, "%+.1f", back.errorDays())));
-    }
+    lines(seasons, words).forEach(line -> page.hanging(2, "-", line));
     summary(page, WhelpedSeason.accuracy(seasons));
     if (others > 0) {
       page.indented(2, TEXTS.count("accuracy.others", others));
@@ -65,8 +55,21 @@ public final class AccuracyReport {
     return page;
   }
 
+  private static String line(WhelpedSeason season, Words words) {
+    LookBack back = season.lookBack();
+    String female = season.female().isEmpty() ? "" : season.female() + ", ";
+    return TEXTS.say(
+        back.within() ? "accuracy.inside" : "accuracy.outside",
+        female + words.day(back.whelpedOn()),
+        words.shortDay(back.median().toLocalDate()),
+        words.shortDay(back.p05().toLocalDate()),
+        words.shortDay(back.p95().toLocalDate()),
+        words.number("%+.1f", back.errorDays()));
+  }
+
   private static void summary(Page page, Accuracy accuracy) {
-    page.heading(TOGETHER);
+    page.heading(SectionKind.TOGETHER);
+    Words words = page.telling().words();
     if (accuracy.seasons() == 0) {
       page.indented(2, TEXTS.say("accuracy.none"));
       return;
@@ -76,9 +79,9 @@ public final class AccuracyReport {
         TEXTS.say(
             number(accuracy.biasDays()) < 0 ? "accuracy.error.earlier" : "accuracy.error.later",
             TEXTS.count("accuracy.seasons", accuracy.seasons()),
-            tenth(number(accuracy.medianDays())),
-            tenth(number(accuracy.p90Days())),
-            tenth(Math.abs(number(accuracy.biasDays())))));
+            tenth(words, number(accuracy.medianDays())),
+            tenth(words, number(accuracy.p90Days())),
+            tenth(words, Math.abs(number(accuracy.biasDays())))));
     page.indented(
         2,
         TEXTS.say(
@@ -91,8 +94,8 @@ public final class AccuracyReport {
     }
   }
 
-  private static String tenth(double days) {
-    return String.format(Locale.ROOT, "%.1f", days);
+  private static String tenth(Words words, double days) {
+    return words.number("%.1f", days);
   }
 
   private static double number(@Nullable Double value) {

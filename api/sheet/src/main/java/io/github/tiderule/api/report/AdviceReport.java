@@ -1,11 +1,12 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
-import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
@@ -18,7 +19,7 @@ import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,21 +35,26 @@ public final class AdviceReport {
 
   private final CycleRecord cycle;
   private final Advice advice;
-  private final Page page = new Page();
+  private final Page page;
+  private final Telling telling;
+  private final Words words;
 
-  private AdviceReport(CycleRecord cycle, Advice advice) {
+  private AdviceReport(CycleRecord cycle, Advice advice, Telling telling) {
     this.cycle = cycle;
     this.advice = advice;
+    this.page = new Page(telling);
+    this.telling = telling;
+    this.words = telling.words();
   }
 
-  /** The report on a cycle, each line ended by a line feed. */
+  /** The report on a cycle for a terminal, each line ended by a line feed. */
   public static String text(CycleRecord cycle, Advice advice) {
-    return new AdviceReport(cycle, advice).written().toString();
+    return new AdviceReport(cycle, advice, Telling.onTerminal(cycle)).written().toString();
   }
 
-  /** The same in sections, to be set on paper; the first has the title, the last the stamp. */
-  public static List<Section> sections(CycleRecord cycle, Advice advice) {
-    return new AdviceReport(cycle, advice).written().sections();
+  /** The same in sections, to be set on paper or on a page. */
+  public static List<Section> sections(CycleRecord cycle, Advice advice, Telling telling) {
+    return new AdviceReport(cycle, advice, telling).written().sections();
   }
 
   private Page written() {
@@ -65,7 +71,7 @@ public final class AdviceReport {
     Doubts.writeNotes(page, advice);
     PregnancySection.write(page, advice);
     changes();
-    Certainties.writeWeights(page, cycle, advice.influence());
+    Certainties.writeWeights(page, advice.influence());
     Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
@@ -75,23 +81,23 @@ public final class AdviceReport {
   private void title() {
     String name = cycle.female().name();
     String id = advice.femaleId();
-    page.line(TEXTS.say("plan.title", ObservationWords.who(name, id)));
-    page.line(TEXTS.say("report.moment", LocalWords.moment(advice.asOf()), cycle.zone()));
+    page.line(TEXTS.say("plan.title", Telling.who(name, id)));
+    page.line(TEXTS.say("report.moment", words.moment(advice.asOf()), cycle.zone()));
   }
 
   private void now() {
-    page.heading(Section.NOW);
-    page.indented(2, advice.action().headline().toString());
-    advice.action().then().forEach(next -> page.hanging(2, "-", next.toString()));
+    page.heading(SectionKind.NOW);
+    page.indented(2, advice.action().headline());
+    advice.action().then().forEach(next -> page.hanging(2, "-", next));
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
-        page.hanging(2, TEXTS.say("now." + caution.level()), caution.text().toString());
+        page.hanging(2, TEXTS.say("now." + caution.level()), caution.text());
       }
     }
   }
 
   private void plan() {
-    page.heading(Section.PLAN);
+    page.heading(SectionKind.PLAN);
     bred(advice.bred());
     Plan plan = advice.plan();
     if (plan == null) {
@@ -106,7 +112,9 @@ public final class AdviceReport {
     }
     for (int i = 0; i < plan.at().size(); i++) {
       page.hanging(
-          2, (i + 1) + ".", DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays()));
+          2,
+          (i + 1) + ".",
+          DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays(), words));
     }
     String together =
         advice.bred() != null
@@ -121,13 +129,14 @@ public final class AdviceReport {
       page.indented(
           2,
           now
-              ? TEXTS.say("plan.commit.now", commitment.text())
-              : TEXTS.say("plan.commit.by", commitment.text(), LocalWords.moment(commitment.by())));
+              ? TEXTS.say("plan.commit.now", telling.say(commitment.text()))
+              : TEXTS.say(
+                  "plan.commit.by", telling.say(commitment.text()), words.moment(commitment.by())));
     }
     if (plan.forecast() != null) {
-      page.hanging(2, TEXTS.say("plan.forecast"), plan.forecast().text().toString());
+      page.hanging(2, TEXTS.say("plan.forecast"), plan.forecast().text());
     }
-    plan.notes().forEach(note -> page.indented(2, note.toString()));
+    plan.notes().forEach(note -> page.indented(2, note));
     if (!plan.alternatives().isEmpty()) {
       page.indented(2, TEXTS.say("plan.others"));
       for (Plan.Alternative other : plan.alternatives()) {
@@ -136,17 +145,11 @@ public final class AdviceReport {
             "-",
             TEXTS.say(
                 "plan.other",
-                LocalWords.moments(other.at()),
+                telling.moments(other.at()),
                 Shares.inHundred(other.eggShare().mean()),
-                capitalised(other.note().toString())));
+                telling.capital(other.note())));
       }
     }
-  }
-
-  private static String capitalised(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private void bred(@Nullable Bred bred) {
@@ -157,19 +160,19 @@ public final class AdviceReport {
               bred.count() == 1 ? "plan.done.one" : "plan.done.many",
               Shares.inHundred(bred.eggShare().mean()),
               Shares.unlucky(bred.eggShare()),
-              bred.text()));
+              telling.say(bred.text())));
     }
   }
 
   private void nextTest() {
-    page.heading(Section.NEXT_TEST);
+    page.heading(SectionKind.NEXT_TEST);
     NextTest test = advice.nextTest();
     if (test == null) {
       Sentence because = advice.noTestBecause();
       page.indented(
           2,
           because != null
-              ? TEXTS.say("test.none-because", because.toString())
+              ? TEXTS.say("test.none-because", telling.say(because))
               : TEXTS.say(advice.plan() == null ? "test.none-now" : "test.none-needed"));
     } else {
       page.indented(
@@ -177,8 +180,8 @@ public final class AdviceReport {
           TEXTS.say(
               "test.when",
               TEXTS.word("test.kind", test.kind()),
-              LocalWords.moment(test.at()),
-              LocalWords.moment(test.resultAt())));
+              words.moment(test.at()),
+              words.moment(test.resultAt())));
       if (!test.also().isEmpty()) {
         page.indented(2, TEXTS.say("test.lh-too"));
       }
@@ -197,21 +200,19 @@ public final class AdviceReport {
         page.indented(2, TEXTS.say("test.gain", Shares.number(test.gain())));
       }
     }
-    page.indented(2, TEXTS.say("test.ask-again", LocalWords.moment(advice.validUntil())));
+    page.indented(2, TEXTS.say("test.ask-again", words.moment(advice.validUntil())));
   }
 
   private void questions() {
     if (advice.questions().isEmpty()) {
       return;
     }
-    page.heading(Section.QUESTIONS);
-    ObservationWords names = new ObservationWords(cycle);
+    page.heading(SectionKind.QUESTIONS);
     for (Query query : advice.questions()) {
-      page.hanging(2, "-", query.text().toString());
-      page.indented(4, TEXTS.say("question.about", names.of(query.about())));
+      page.hanging(2, "-", query.text());
+      page.indented(4, TEXTS.say("question.about", telling.observation(query.about())));
       for (Query.Reading reading : query.readings()) {
-        page.hanging(
-            4, TEXTS.say("question.reading", reading.unit()), reading.meaning().toString());
+        page.hanging(4, TEXTS.say("question.reading", reading.unit()), reading.meaning());
       }
     }
   }
@@ -220,29 +221,30 @@ public final class AdviceReport {
     if (advice.wouldChange().isEmpty()) {
       return;
     }
-    page.heading(Section.WOULD_CHANGE);
+    page.heading(SectionKind.WOULD_CHANGE);
     advice
         .wouldChange()
         .forEach(
             change -> {
-              page.hanging(2, "-", change.ifThen().toString());
+              page.hanging(2, "-", change.ifThen());
               page.indented(
                   4,
                   change.plan().isEmpty()
                       ? TEXTS.say("change.no-plan")
-                      : TEXTS.say("change.plan", LocalWords.moments(change.plan())));
+                      : TEXTS.say("change.plan", telling.moments(change.plan())));
             });
   }
 
   private void cautions() {
-    List<String> care =
+    Set<Sentence> said = SheetSection.said(advice.insemination());
+    List<Sentence> care =
         advice.cautions().stream()
             .filter(caution -> caution.level().equals(CARE))
-            .map(caution -> caution.text().toString())
-            .filter(text -> !SheetSection.said(advice.insemination()).contains(text))
+            .map(Warning::text)
+            .filter(text -> !said.contains(text))
             .toList();
     if (!care.isEmpty()) {
-      page.heading(Section.CAUTIONS);
+      page.heading(SectionKind.CAUTIONS);
       page.bullets(2, care);
     }
   }

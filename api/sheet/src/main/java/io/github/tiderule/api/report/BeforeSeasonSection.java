@@ -1,9 +1,9 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
-import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
@@ -21,7 +21,8 @@ final class BeforeSeasonSection {
     if (before == null) {
       return;
     }
-    page.heading(Section.BEFORE_SEASON);
+    page.heading(SectionKind.BEFORE_SEASON);
+    Words words = page.telling().words();
     NextSeason next = before.next();
     if (next == null) {
       page.indented(2, TEXTS.say("before.no-season"));
@@ -30,10 +31,10 @@ final class BeforeSeasonSection {
           2,
           TEXTS.say(
               "before.next",
-              LocalWords.day(next.expected()),
-              LocalWords.day(next.from()),
-              LocalWords.day(next.to()),
-              next.text()));
+              words.day(next.expected()),
+              words.day(next.from()),
+              words.day(next.to()),
+              page.telling().say(next.text())));
     }
     checks(page, TEXTS.say("before.due"), "[ ]", of(before, "due"));
     checks(page, TEXTS.say("before.ask"), "[ ]", of(before, "ask"));
@@ -53,7 +54,9 @@ final class BeforeSeasonSection {
       String whose = "before.whose." + check.whose();
       String who = TEXTS.has(whose) ? TEXTS.say(whose) + " " : "";
       String vet = check.veterinaryAct() ? " " + TEXTS.say("sheet.vet") : "";
-      page.hanging(4, mark, who + check.text() + vet);
+      String what =
+          who.isEmpty() ? page.telling().say(check.text()) : page.telling().sayWithin(check.text());
+      page.hanging(4, mark, who + what + vet);
     }
   }
 }

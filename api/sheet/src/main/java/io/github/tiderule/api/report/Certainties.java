@@ -1,11 +1,11 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
-import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
-import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
@@ -26,7 +26,8 @@ final class Certainties {
   private Certainties() {}
 
   static void write(Page page, CycleRecord cycle, Advice advice) {
-    page.heading(Section.HOW_SURE);
+    page.heading(SectionKind.HOW_SURE);
+    Words words = page.telling().words();
     Ovulation ovulation = advice.ovulation();
     if (ovulation == null) {
       page.indented(2, TEXTS.say("sure.nothing"));
@@ -37,9 +38,9 @@ final class Certainties {
         2,
         TEXTS.say(
             past ? "sure.past" : "sure.ahead",
-            LocalWords.about(ovulation.median()),
-            LocalWords.about(ovulation.p05()),
-            LocalWords.about(ovulation.p95())));
+            words.about(ovulation.median()),
+            words.about(ovulation.p05()),
+            words.about(ovulation.p95())));
     page.indented(2, TEXTS.say(ovulation.confirmed() ? "sure.proven" : "sure.not-proven"));
     if (ovulation.noOvulationProbability() >= WORTH_NAMING) {
       page.indented(
@@ -50,12 +51,12 @@ final class Certainties {
     }
   }
 
-  static void writeWeights(Page page, CycleRecord cycle, List<Influence> influences) {
+  static void writeWeights(Page page, List<Influence> influences) {
     if (influences.isEmpty()) {
       return;
     }
-    page.heading(Section.WEIGHTS);
-    ObservationWords names = new ObservationWords(cycle);
+    page.heading(SectionKind.WEIGHTS);
+    Telling telling = page.telling();
     Influence most =
         influences.stream()
             .max(
@@ -68,7 +69,7 @@ final class Certainties {
         2,
         TEXTS.say(
             "weight.most",
-            names.of(most.observation()),
+            telling.observation(most.observation()),
             shift(most.ovulationShiftHours()),
             width(most.widthChangeHours())));
     for (Influence influence : influences) {
@@ -77,7 +78,7 @@ final class Certainties {
             2,
             TEXTS.say(
                 "weight.odd",
-                names.of(influence.observation()),
+                telling.observation(influence.observation()),
                 Shares.inHundred(influence.oddProbability())));
       }
     }

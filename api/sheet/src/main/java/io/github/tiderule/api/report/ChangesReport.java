@@ -1,11 +1,13 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
-import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
+import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
@@ -19,6 +21,7 @@ import io.github.tiderule.engine.change.Told;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,27 +32,38 @@ public final class ChangesReport {
 
   private static final Texts TEXTS = Texts.ofReports();
 
-  private final Told before;
   private final Told after;
   private final AdviceChange change;
-  private final Page page = new Page();
+  private final Telling earlier;
+  private final Telling telling;
+  private final Words words;
+  private final Page page;
 
-  private ChangesReport(Told before, Told after, AdviceChange change) {
-    this.before = before;
+  private ChangesReport(
+      Told before, Told after, AdviceChange change, Function<CycleRecord, Telling> telling) {
     this.after = after;
     this.change = change;
+    this.earlier = telling.apply(before.cycle());
+    this.telling = telling.apply(after.cycle());
+    this.words = this.telling.words();
+    this.page = new Page(this.telling);
   }
 
-  /** The report, each line ended by a line feed. */
+  /** The report for a terminal, each line ended by a line feed. */
   public static String text(Told before, Told after, AdviceChange change) {
-    ChangesReport report = new ChangesReport(before, after, change);
+    ChangesReport report = new ChangesReport(before, after, change, Telling::onTerminal);
     report.write();
     return report.page.toString();
   }
 
-  /** What the report says below its headings. */
-  public static List<Section> sections(Told before, Told after, AdviceChange change) {
-    ChangesReport report = new ChangesReport(before, after, change);
+  /**
+   * The same in sections, to be set on a page.
+   *
+   * @param telling how each of the two seasons is told
+   */
+  public static List<Section> sections(
+      Told before, Told after, AdviceChange change, Function<CycleRecord, Telling> telling) {
+    ChangesReport report = new ChangesReport(before, after, change, telling);
     report.write();
     return report.page.sections();
   }
@@ -57,12 +71,12 @@ public final class ChangesReport {
   private void write() {
     String name = after.cycle().female().name();
     String id = change.after().femaleId();
-    page.line(TEXTS.say("changes.title", ObservationWords.who(name, id)));
+    page.line(TEXTS.say("changes.title", Telling.who(name, id)));
     page.line(
         TEXTS.say(
             "changes.moments",
-            LocalWords.moment(change.before().asOf()),
-            LocalWords.moment(change.after().asOf()),
+            words.moment(change.before().asOf()),
+            words.moment(change.after().asOf()),
             after.cycle().zone()));
     if (change.nothingMoved() && change.observations().isEmpty()) {
       page.gap();
@@ -73,33 +87,34 @@ public final class ChangesReport {
     ovulation();
     test();
     observations();
-    rules(Section.RULES_NEW, true);
-    rules(Section.RULES_GONE, false);
-    cautions(TEXTS.say("changes.cautions-new"), change.cautionsAdded());
-    cautions(TEXTS.say("changes.cautions-gone"), change.cautionsGone());
+    rules(SectionKind.RULES_NEW, true);
+    rules(SectionKind.RULES_GONE, false);
+    cautions(SectionKind.CAUTIONS_NEW, change.cautionsAdded());
+    cautions(SectionKind.CAUTIONS_GONE, change.cautionsGone());
     if (change.rulesRevised()) {
-      page.heading(TEXTS.say("changes.rules"));
+      page.heading(SectionKind.RULES_REVISED);
       page.indented(2, TEXTS.say("changes.rules-differ"));
     }
   }
 
   private void action() {
-    page.heading(Section.NOW);
-    page.indented(2, change.after().action().headline().toString());
+    page.heading(SectionKind.NOW);
+    page.indented(2, change.after().action().headline());
     if (!change.before().action().headline().equals(change.after().action().headline())) {
-      page.indented(2, TEXTS.say("changes.before", change.before().action().headline()));
+      page.indented(
+          2, TEXTS.say("changes.before", earlier.sayWithin(change.before().action().headline())));
     }
   }
 
   private void plan() {
     PlanChange plan = change.plan();
-    page.heading(Section.PLAN);
+    page.heading(SectionKind.PLAN);
     page.indented(2, outcome(plan));
     for (DoseChange dose : plan.doses()) {
-      page.hanging(2, "-", TEXTS.say("changes.dose." + fate(dose), LocalWords.moment(dose.at())));
+      page.hanging(2, "-", TEXTS.say("changes.dose." + fate(dose), words.moment(dose.at())));
     }
     for (OffsetDateTime at : plan.added()) {
-      page.hanging(2, "-", TEXTS.say("changes.dose.new", LocalWords.moment(at)));
+      page.hanging(2, "-", TEXTS.say("changes.dose.new", words.moment(at)));
     }
     shares(plan.before(), plan.after());
   }
@@ -139,7 +154,7 @@ public final class ChangesReport {
                 Shares.number(is.eggShare().mean())));
     OffsetDateTime orderBy = is.orderBy();
     if (orderBy != null && (was == null || !orderBy.equals(was.orderBy()))) {
-      page.indented(2, TEXTS.say("changes.order-by", LocalWords.moment(orderBy)));
+      page.indented(2, TEXTS.say("changes.order-by", words.moment(orderBy)));
     }
   }
 
@@ -150,25 +165,25 @@ public final class ChangesReport {
     if (was == null && is == null) {
       return;
     }
-    page.heading(TEXTS.say("changes.ovulation"));
+    page.heading(SectionKind.OVULATION_MOVED);
     if (was == null || is == null) {
       page.indented(
           2,
           is == null
               ? TEXTS.say("changes.ovulation.gone")
-              : TEXTS.say("changes.ovulation.new", LocalWords.about(is)));
+              : TEXTS.say("changes.ovulation.new", words.about(is)));
       return;
     }
     double shift = Objects.requireNonNullElse(moved.shiftHours(), 0.0);
     page.indented(
         2,
         Math.abs(shift) < 0.5
-            ? TEXTS.say("changes.ovulation.stays", LocalWords.about(is))
+            ? TEXTS.say("changes.ovulation.stays", words.about(is))
             : TEXTS.say(
                 shift < 0 ? "changes.ovulation.earlier" : "changes.ovulation.later",
                 Shares.hours(shift),
-                LocalWords.about(was),
-                LocalWords.about(is)));
+                words.about(was),
+                words.about(is)));
     double wide = Objects.requireNonNullElse(moved.widthBeforeHours(), 0.0);
     double now = Objects.requireNonNullElse(moved.widthAfterHours(), 0.0);
     page.indented(
@@ -183,7 +198,7 @@ public final class ChangesReport {
     if (Objects.equals(was, is)) {
       return;
     }
-    page.heading(Section.NEXT_TEST);
+    page.heading(SectionKind.NEXT_TEST);
     page.indented(
         2,
         (is == null ? TEXTS.say("changes.test.none") : words(is) + ".")
@@ -193,12 +208,12 @@ public final class ChangesReport {
                 was == null ? TEXTS.say("changes.test.none-before") : words(was) + "."));
   }
 
-  private static String words(NextTest test) {
-    return TEXTS.word("test.kind", test.kind()) + ", " + LocalWords.moment(test.at());
+  private String words(NextTest test) {
+    return TEXTS.word("test.kind", test.kind()) + ", " + words.moment(test.at());
   }
 
   private void observations() {
-    page.heading(TEXTS.say("changes.because"));
+    page.heading(SectionKind.BECAUSE);
     if (change.observations().isEmpty()) {
       page.indented(
           2,
@@ -207,11 +222,12 @@ public final class ChangesReport {
     }
     for (ObservationChange one : change.observations()) {
       boolean gone = one.kind() == ObservationChange.Kind.REMOVED;
-      ObservationWords names = new ObservationWords(gone ? before.cycle() : after.cycle());
+      Telling names = gone ? earlier : telling;
       page.hanging(
           2,
           "-",
-          TEXTS.say("changes.entry." + kind(one), names.of(one.observation()), effect(one)));
+          TEXTS.say(
+              "changes.entry." + kind(one), names.observation(one.observation()), effect(one)));
     }
   }
 
@@ -234,25 +250,27 @@ public final class ChangesReport {
     return TEXTS.say("changes.effect", Certainties.shift(shift), Certainties.width(width));
   }
 
-  private void rules(String heading, boolean speaks) {
+  private void rules(SectionKind heading, boolean speaks) {
     List<RuleChange> rules =
         change.rules().stream().filter(rule -> rule.speaks() == speaks).toList();
     if (rules.isEmpty()) {
       return;
     }
     page.heading(heading);
-    ObservationWords names = new ObservationWords(speaks ? after.cycle() : before.cycle());
+    Telling names = speaks ? telling : earlier;
     for (RuleChange rule : rules) {
       String from =
-          rule.matched().isEmpty() ? "" : " " + TEXTS.say("changes.from", names.of(rule.matched()));
+          rule.matched().isEmpty()
+              ? ""
+              : " " + TEXTS.say("changes.from", names.observations(rule.matched()));
       page.hanging(2, "-", rule.rule() + ", " + rule.title() + "." + from);
     }
   }
 
-  private void cautions(String heading, List<Warning> cautions) {
+  private void cautions(SectionKind heading, List<Warning> cautions) {
     if (!cautions.isEmpty()) {
       page.heading(heading);
-      page.bullets(2, cautions.stream().map(one -> one.text().toString()).toList());
+      page.bullets(2, cautions.stream().map(Warning::text).toList());
     }
   }
 }

@@ -1,10 +1,11 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.report.text.Columns;
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.engine.advice.Verdict;
@@ -26,7 +27,7 @@ final class DaysTable {
     if (days.isEmpty()) {
       return;
     }
-    page.heading(TEXTS.say("days.title"));
+    page.heading(SectionKind.DAYS);
     page.preformatted(
         "  "
             + row(
@@ -43,18 +44,19 @@ final class DaysTable {
   }
 
   private static void write(Page page, BreedingDay day) {
+    Words words = page.telling().words();
     page.preformatted(
         "  "
             + row(
                 day.rank() + ".",
-                LocalWords.day(day.day()),
-                LocalWords.window(day.from(), day.to()),
+                words.day(day.day()),
+                words.window(day.from(), day.to()),
                 day.verdict().word(),
                 Shares.number(day.eggShare().mean())
                     + " ("
                     + Shares.number(day.eggShare().unlucky())
                     + ")"));
-    told(day).forEach(reason -> page.hanging(6, label(reason), reason.text().toString()));
+    told(day).forEach(reason -> page.hanging(6, label(reason), reason.text()));
   }
 
   /** As many reasons as fit; the strongest one against a day is always among them. */
@@ -80,11 +82,12 @@ final class DaysTable {
   }
 
   private static String row(String rank, String day, String time, String verdict, String eggs) {
-    return Columns.padded(rank, 4)
-        + Columns.padded(day, 17)
-        + Columns.padded(time, 13)
-        + Columns.padded(verdict, 13)
-        + eggs;
+    return cell(rank, 4) + cell(day, 17) + cell(time, 13) + cell(verdict, 13) + eggs;
+  }
+
+  /** A cell of some columns; of more where what it holds is longer. */
+  private static String cell(String words, int columns) {
+    return Columns.padded(words, Math.max(columns, Columns.of(words) + 1));
   }
 
   /** What speaks for the verdict comes first; otherwise the order of the rules stands. */
@@ -105,17 +108,17 @@ final class DaysTable {
   }
 
   /** A time with the clock window of its day, where it lies in one. */
-  static String momentInWindow(OffsetDateTime at, List<BreedingDay> days) {
+  static String momentInWindow(OffsetDateTime at, List<BreedingDay> days, Words words) {
     for (BreedingDay day : days) {
       if (!at.isBefore(day.from()) && !at.isAfter(day.to())) {
         return TEXTS.say(
             "plan.window",
-            LocalWords.day(day.day()),
-            LocalWords.window(day.from(), day.to()),
-            LocalWords.clock(at),
+            words.day(day.day()),
+            words.window(day.from(), day.to()),
+            words.clock(at),
             Shares.inHundred(day.eggShare().mean()));
       }
     }
-    return TEXTS.say("plan.about", LocalWords.day(at.toLocalDate()), LocalWords.clock(at));
+    return TEXTS.say("plan.about", words.day(at.toLocalDate()), words.clock(at));
   }
 }

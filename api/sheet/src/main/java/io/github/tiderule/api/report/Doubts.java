@@ -1,11 +1,13 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.report.text.Page;
-import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.List;
 
 /** What is not taken at its face: doubted observations, and what schools disagree about. */
@@ -22,13 +24,10 @@ final class Doubts {
     if (advice.observationNotes().isEmpty()) {
       return;
     }
-    page.heading(Section.TAKEN);
-    List<String> doubted =
-        advice.observationNotes().stream()
-            .filter(note -> !note.use().equals(CONVERTED))
-            .map(note -> mark(note) + note.text())
-            .toList();
-    page.bullets(2, doubted);
+    page.heading(SectionKind.TAKEN);
+    advice.observationNotes().stream()
+        .filter(note -> !note.use().equals(CONVERTED))
+        .forEach(note -> page.hanging(2, "-", words(note, page.telling())));
     List<String> converted =
         advice.observationNotes().stream()
             .filter(note -> note.use().equals(CONVERTED))
@@ -36,15 +35,21 @@ final class Doubts {
             .distinct()
             .toList();
     if (!converted.isEmpty()) {
-      page.hanging(2, "-", TEXTS.say("taken.converted", String.join(", ", converted)));
+      page.hanging(
+          2,
+          "-",
+          TEXTS.say(
+              "taken.converted",
+              page.telling().named(converted),
+              page.telling().words().number(Unit.NMOL_PER_L.fromNgPerMl(1))));
     }
   }
 
-  private static String mark(ObservationNote note) {
+  private static String words(ObservationNote note, Telling telling) {
     return switch (note.use()) {
-      case "held" -> TEXTS.say("taken.held") + " ";
-      case "set-aside" -> TEXTS.say("taken.set-aside") + " ";
-      default -> "";
+      case "held" -> TEXTS.say("taken.held") + " " + telling.sayWithin(note.text());
+      case "set-aside" -> TEXTS.say("taken.set-aside") + " " + telling.sayWithin(note.text());
+      default -> telling.say(note.text());
     };
   }
 
@@ -53,11 +58,16 @@ final class Doubts {
     if (advice.disagreements().isEmpty()) {
       return;
     }
-    page.heading(Section.DISAGREEMENTS);
+    page.heading(SectionKind.DISAGREEMENTS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", TEXTS.say("school.about", dispute.about()) + ":");
-      page.bullets(4, dispute.positions().stream().map(one -> one.text().toString()).toList());
-      page.indented(4, TEXTS.say("school.leans", dispute.leansTo(), dispute.why()));
+      page.bullets(4, dispute.positions().stream().map(Disagreement.Position::text).toList());
+      page.indented(
+          4,
+          TEXTS.say(
+              "school.leans",
+              page.telling().sayWithin(dispute.leansTo()),
+              page.telling().sayWithin(dispute.why())));
     }
   }
 
@@ -66,17 +76,20 @@ final class Doubts {
     if (advice.disagreements().isEmpty()) {
       return;
     }
-    page.heading(TraceReport.SCHOOLS);
+    page.heading(SectionKind.SCHOOLS);
     for (Disagreement dispute : advice.disagreements()) {
       page.hanging(2, "-", TEXTS.say("school.about", dispute.about()));
       for (Disagreement.Position position : dispute.positions()) {
         page.hanging(
             6,
             position.rule() + ":",
-            position.text() + " [" + String.join(", ", position.sources()) + "]");
+            page.telling().say(position.text())
+                + " ["
+                + String.join(", ", position.sources())
+                + "]");
       }
-      page.hanging(6, TEXTS.say("school.plan"), dispute.leansTo().toString());
-      page.hanging(6, TEXTS.say("school.why"), dispute.why().toString());
+      page.hanging(6, TEXTS.say("school.plan"), dispute.leansTo());
+      page.hanging(6, TEXTS.say("school.why"), dispute.why());
     }
   }
 }

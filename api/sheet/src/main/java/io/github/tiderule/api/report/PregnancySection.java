@@ -1,8 +1,7 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
-import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
@@ -15,6 +14,8 @@ import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,12 @@ import org.jspecify.annotations.Nullable;
 final class PregnancySection {
 
   private static final Texts TEXTS = Texts.ofReports();
+
+  private static final Map<String, SectionKind> FLAGS =
+      Map.of(
+          "pregnancy", SectionKind.FLAGS_PREGNANCY,
+          "whelping", SectionKind.FLAGS_WHELPING,
+          "after-whelping", SectionKind.FLAGS_AFTER_WHELPING);
 
   private PregnancySection() {}
 
@@ -40,7 +47,7 @@ final class PregnancySection {
     if (whelping == null) {
       return;
     }
-    page.heading(bred ? Section.WHELPING_ONCE_BRED : Section.WHELPING);
+    page.heading(bred ? SectionKind.WHELPING : SectionKind.WHELPING_IF);
     LocalDate median = whelping.median().toLocalDate();
     page.indented(
         2,
@@ -48,10 +55,10 @@ final class PregnancySection {
             whelping.countedFrom().equals("dioestrus")
                 ? "whelping.from-shift"
                 : "whelping.from-ovulation",
-            LocalWords.day(median),
-            LocalWords.day(whelping.p05().toLocalDate()),
-            LocalWords.day(whelping.p95().toLocalDate())));
-    whelping.notes().forEach(note -> page.hanging(2, "-", note + "."));
+            page.telling().words().day(median),
+            page.telling().words().day(whelping.p05().toLocalDate()),
+            page.telling().words().day(whelping.p95().toLocalDate())));
+    whelping.notes().forEach(note -> page.hanging(2, "-", page.telling().say(note) + "."));
   }
 
   private static void milestones(Page page, Advice advice) {
@@ -66,16 +73,16 @@ final class PregnancySection {
     if (ahead.isEmpty()) {
       return;
     }
-    page.heading(Section.PREGNANCY);
+    page.heading(SectionKind.PREGNANCY);
     for (Milestone milestone : ahead) {
       page.hanging(
           2,
           "-",
           TEXTS.say(
               "pregnancy.milestone",
-              LocalWords.shortDay(milestone.from().toLocalDate()),
-              LocalWords.shortDay(milestone.to().toLocalDate()),
-              milestone.title()));
+              page.telling().words().shortDay(milestone.from().toLocalDate()),
+              page.telling().words().shortDay(milestone.to().toLocalDate()),
+              page.telling().sayWithin(milestone.title())));
     }
     page.indented(2, TEXTS.say("pregnancy.counted"));
   }
@@ -84,16 +91,16 @@ final class PregnancySection {
     if (pregnancy == null || pregnancy.happened().isEmpty()) {
       return;
     }
-    page.heading(Section.HAPPENED);
+    page.heading(SectionKind.HAPPENED);
     for (Happened one : pregnancy.happened()) {
       page.hanging(
           2,
           "-",
           TEXTS.say(
               "pregnancy.happened",
-              LocalWords.shortDay(one.on()),
+              page.telling().words().shortDay(one.on()),
               one.daysAfterOvulation(),
-              one.text()));
+              page.telling().sayWithin(one.text())));
     }
   }
 
@@ -101,43 +108,43 @@ final class PregnancySection {
     if (caesarean == null) {
       return;
     }
-    page.heading(Section.CAESAREAN);
+    page.heading(SectionKind.CAESAREAN);
     for (Caesarean.Day day : caesarean.days()) {
       page.hanging(
           2,
           "-",
           TEXTS.say(
               "caesarean.day",
-              LocalWords.shortDay(day.day()),
+              page.telling().words().shortDay(day.day()),
               day.daysAfterOvulation(),
-              day.text(),
+              page.telling().sayWithin(day.text()),
               Shares.inHundred(day.chanceEarly()),
               Shares.inHundred(day.chanceBegun())));
     }
-    page.indented(2, caesarean.text() + ".");
+    page.indented(2, page.telling().say(caesarean.text()) + ".");
   }
 
   private static void lookBack(Page page, @Nullable LookBack lookBack) {
     if (lookBack == null) {
       return;
     }
-    page.heading(Section.LOOKING_BACK);
+    page.heading(SectionKind.LOOKING_BACK);
     page.indented(
         2,
         TEXTS.say(
             "back.whelped",
-            LocalWords.day(lookBack.whelpedOn()),
-            LocalWords.day(lookBack.median().toLocalDate()),
-            LocalWords.day(lookBack.p05().toLocalDate()),
-            LocalWords.day(lookBack.p95().toLocalDate())));
-    page.indented(2, lookBack.text() + ".");
+            page.telling().words().day(lookBack.whelpedOn()),
+            page.telling().words().day(lookBack.median().toLocalDate()),
+            page.telling().words().day(lookBack.p05().toLocalDate()),
+            page.telling().words().day(lookBack.p95().toLocalDate())));
+    page.indented(2, page.telling().say(lookBack.text()) + ".");
     page.indented(
         2,
         TEXTS.say(
             "back.ovulated",
-            LocalWords.about(lookBack.ovulation().median()),
-            LocalWords.about(lookBack.ovulation().p05()),
-            LocalWords.about(lookBack.ovulation().p95())));
+            page.telling().words().about(lookBack.ovulation().median()),
+            page.telling().words().about(lookBack.ovulation().p05()),
+            page.telling().words().about(lookBack.ovulation().p95())));
   }
 
   private static void redFlags(Page page, @Nullable Pregnancy pregnancy) {
@@ -148,9 +155,9 @@ final class PregnancySection {
     for (RedFlag flag : pregnancy.redFlags()) {
       if (!flag.kind().equals(kind)) {
         kind = flag.kind();
-        page.heading(Section.RED_FLAGS.getOrDefault(kind, kind));
+        page.heading(Objects.requireNonNull(FLAGS.get(kind), kind));
       }
-      page.hanging(2, "-", flag.text() + ".");
+      page.hanging(2, "-", page.telling().say(flag.text()) + ".");
     }
   }
 }

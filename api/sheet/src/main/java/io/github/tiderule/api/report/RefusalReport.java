@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.format.problem.Problem;
 import java.util.List;
@@ -18,7 +19,7 @@ public final class RefusalReport {
    * @param file the file's name as it was given
    */
   public static String text(String file, List<Problem> problems) {
-    Page page = new Page();
+    Page page = new Page(Telling.onTerminal());
     page.line(TEXTS.say("refused.title", file, TEXTS.count("refused.problems", problems.size())));
     for (Problem problem : problems) {
       page.gap();

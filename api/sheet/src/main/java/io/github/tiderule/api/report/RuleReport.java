@@ -1,14 +1,14 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.report.rulebook.ConditionLines;
-import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.rules.RuleCard;
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 
@@ -25,32 +25,31 @@ public final class RuleReport {
   /** The report, each line ended by a line feed. */
   public static String text(
       CycleRecord cycle, Reasoning reasoning, RuleCard rule, Sources sources) {
-    Page page = new Page();
+    Telling telling = Telling.onTerminal(cycle);
+    Page page = new Page(telling);
     page.line(rule.id() + " " + rule.title());
     page.line(rule.sentence());
     page.line(TEXTS.say("rule.why", rule.why()));
     List<TraceLine> spoken = reasoning.spoken(rule.id());
-    ObservationWords names = new ObservationWords(cycle);
     for (TraceLine line : spoken) {
-      page.heading(
-          spoken.size() == 1 ? TEXTS.say("rule.spoke") : TEXTS.say("rule.spoke.step", line.seq()));
-      page.bullets(2, Phrasing.PLAIN.say(line.concluded()));
+      page.heading(spoken.size() == 1 ? SectionKind.SPOKE : SectionKind.SPOKE_AT, line.seq());
+      page.bullets(2, line.concluded());
       if (!line.matched().isEmpty()) {
-        page.hanging(2, TEXTS.say("trace.from"), names.of(line.matched()));
+        page.hanging(2, TEXTS.say("trace.from"), telling.observations(line.matched()));
       }
       page.gap();
       ConditionLines.full(page, reasoning.conditions(line));
     }
     if (spoken.isEmpty() && reasoning.ran(rule)) {
-      page.heading(TEXTS.say("rule.silent"));
+      page.heading(SectionKind.SILENT);
       page.indented(2, TEXTS.say("rule.nearest"));
       page.gap();
       ConditionLines.full(page, reasoning.conditions(rule));
     } else if (spoken.isEmpty()) {
-      page.heading(TEXTS.say("rule.not-asked"));
+      page.heading(SectionKind.NOT_ASKED);
       page.indented(2, TEXTS.say("rule.not-asked.stage", rule.stage().word()));
     }
-    page.heading(TraceReport.SOURCES);
+    page.heading(SectionKind.SOURCES);
     for (String key : rule.sources()) {
       page.hanging(
           2,

@@ -1,14 +1,16 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
-import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.InseminationSheet.Line;
 import io.github.tiderule.engine.advice.SemenTemperature;
+import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -25,10 +27,12 @@ final class SheetSection {
   private static final String BOX = "[ ]";
 
   private final Page page;
+  private final Telling telling;
   private final InseminationSheet sheet;
 
   private SheetSection(Page page, InseminationSheet sheet) {
     this.page = page;
+    this.telling = page.telling();
     this.sheet = sheet;
   }
 
@@ -39,36 +43,37 @@ final class SheetSection {
   }
 
   /** What the sheet says, so that the cautions need not say it again. */
-  static Set<String> said(@Nullable InseminationSheet sheet) {
+  static Set<Sentence> said(@Nullable InseminationSheet sheet) {
     return sheet == null
         ? Set.of()
-        : sheet.findings().stream().map(one -> one.text().toString()).collect(Collectors.toSet());
+        : sheet.findings().stream().map(Warning::text).collect(Collectors.toSet());
   }
 
   private void write() {
-    page.heading(Section.SHEET);
+    page.heading(SectionKind.SHEET);
     page.indented(
         2,
-        (sheet.at() == null ? "" : LocalWords.moment(sheet.at()) + ": ")
+        (sheet.at() == null ? "" : telling.words().moment(sheet.at()) + ": ")
             + TEXTS.say(
                 sheet.route().equals("vaginal") ? "sheet.semen.vagina" : "sheet.semen.cervix",
                 sheet.semen()));
-    sheet.notes().forEach(note -> page.indented(2, note.toString()));
+    sheet.notes().forEach(note -> page.indented(2, note));
     reckoning();
     if (!sheet.findings().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.shows"));
-      sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text().toString()));
+      sheet.findings().forEach(finding -> page.hanging(4, "-", finding.text()));
     }
     if (!sheet.sameDay().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.too-little"));
       boxes(sheet.sameDay());
       if (sheet.secondParcelBy() != null) {
-        page.indented(4, TEXTS.say("sheet.second-parcel", LocalWords.day(sheet.secondParcelBy())));
+        page.indented(
+            4, TEXTS.say("sheet.second-parcel", telling.words().day(sheet.secondParcelBy())));
       }
     }
     SemenTemperature temperature = sheet.temperature();
     if (temperature != null) {
-      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text().toString());
+      page.hanging(2, TEXTS.say("sheet.temperature"), temperature.text());
     }
     Amount extender = sheet.extender();
     if (extender != null) {
@@ -81,7 +86,7 @@ final class SheetSection {
     boxes(sheet.steps());
     if (!sheet.advice().isEmpty()) {
       page.indented(2, TEXTS.say("sheet.for-vet"));
-      sheet.advice().forEach(line -> page.hanging(4, "-", line.text().toString()));
+      sheet.advice().forEach(line -> page.hanging(4, "-", line.text()));
     }
   }
 
@@ -130,6 +135,9 @@ final class SheetSection {
     lines.forEach(
         line ->
             page.hanging(
-                4, BOX, line.text() + (line.veterinaryAct() ? " " + TEXTS.say("sheet.vet") : "")));
+                4,
+                BOX,
+                telling.say(line.text())
+                    + (line.veterinaryAct() ? " " + TEXTS.say("sheet.vet") : "")));
   }
 }

@@ -1,8 +1,9 @@
 package io.github.tiderule.api.report;
 
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.StudPlan;
 import java.time.Instant;
@@ -22,7 +23,8 @@ public final class StudReport {
 
   private final StudPlan plan;
   private final ZoneId zone;
-  private final Page page = new Page();
+  private final Telling telling = Telling.onTerminal();
+  private final Page page = new Page(telling);
 
   private StudReport(StudPlan plan, ZoneId zone) {
     this.plan = plan;
@@ -41,7 +43,7 @@ public final class StudReport {
   private String text() {
     page.line(TEXTS.count("stud.title", plan.services().size()));
     page.line(TEXTS.say("stud.zone", zone));
-    page.heading(TEXTS.say("stud.who"));
+    page.heading(SectionKind.SERVICES);
     for (StudPlan.Service service : plan.services()) {
       String female = service.female();
       page.hanging(
@@ -52,11 +54,14 @@ public final class StudReport {
               : TEXTS.say(
                   "stud.given", moment(service.at()), female, Shares.inHundred(service.adds())));
     }
-    page.heading(TEXTS.say("stud.females"));
+    page.heading(SectionKind.FEMALES);
     plan.parts().forEach(this::part);
     if (!plan.leftOut().isEmpty()) {
-      page.heading(TEXTS.say("stud.left-out"));
-      plan.leftOut().forEach(left -> page.hanging(2, "-", left.female() + ": " + left.instead()));
+      page.heading(SectionKind.LEFT_OUT);
+      plan.leftOut()
+          .forEach(
+              left ->
+                  page.hanging(2, "-", left.female() + ": " + telling.sayWithin(left.instead())));
     }
     page.gap();
     page.line(TEXTS.say("stud.foot") + " " + TEXTS.say("stamp.no-vet"));
@@ -84,6 +89,6 @@ public final class StudReport {
 
   private String moment(Instant at) {
     OffsetDateTime local = at.atZone(zone).toOffsetDateTime();
-    return LocalWords.moment(local);
+    return telling.words().moment(local);
   }
 }

@@ -2,12 +2,13 @@ package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.report.rulebook.ConditionLines;
 import io.github.tiderule.api.report.text.Columns;
-import io.github.tiderule.api.report.text.LocalWords;
-import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.PlainNumber;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
@@ -18,7 +19,6 @@ import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
-import io.github.tiderule.rules.sentence.Phrasing;
 import io.github.tiderule.rules.source.Source;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
@@ -33,9 +33,6 @@ public final class TraceReport {
 
   private static final Texts TEXTS = Texts.ofReports();
 
-  public static final String SCHOOLS = TEXTS.say("trace.schools");
-  public static final String SOURCES = TEXTS.say("trace.sources");
-
   /** What is said of a source that is not in the list. */
   public static final String NOT_LISTED = TEXTS.say("trace.no-source");
 
@@ -43,13 +40,18 @@ public final class TraceReport {
   private final Reasoning reasoning;
   private final Advice advice;
   private final Sources sources;
-  private final Page page = new Page();
+  private final Telling telling;
+  private final Words words;
+  private final Page page;
 
   private TraceReport(CycleRecord cycle, Reasoning reasoning, Sources sources) {
     this.cycle = cycle;
     this.reasoning = reasoning;
     this.advice = reasoning.advice();
     this.sources = sources;
+    this.telling = Telling.onTerminal(cycle);
+    this.words = telling.words();
+    this.page = new Page(telling);
   }
 
   /** The report on a cycle, each line ended by a line feed. */
@@ -65,9 +67,9 @@ public final class TraceReport {
   private Page written() {
     String name = cycle.female().name();
     String id = advice.femaleId();
-    page.line(TEXTS.say("trace.title", ObservationWords.who(name, id)));
-    page.line(TEXTS.say("report.moment", LocalWords.moment(advice.asOf()), cycle.zone()));
-    page.line(TEXTS.say("trace.outcome", advice.action().headline()));
+    page.line(TEXTS.say("trace.title", Telling.who(name, id)));
+    page.line(TEXTS.say("report.moment", words.moment(advice.asOf()), cycle.zone()));
+    page.line(TEXTS.say("trace.outcome", telling.sayWithin(advice.action().headline())));
     if (!advice.action().because().isEmpty()) {
       page.line(TEXTS.say("trace.outcome.by", String.join(", ", advice.action().because())));
     }
@@ -90,7 +92,7 @@ public final class TraceReport {
     if (overlay == null) {
       return;
     }
-    page.heading(TEXTS.say("trace.local", overlay.name()));
+    page.heading(SectionKind.LOCAL_PROTOCOL, overlay.name());
     for (LocalProtocol.Change change : overlay.changes()) {
       page.hanging(
           2,
@@ -109,17 +111,16 @@ public final class TraceReport {
   }
 
   private void firings() {
-    ObservationWords names = new ObservationWords(cycle);
     String stage = "";
     for (TraceLine line : advice.trace()) {
       if (!line.stage().equals(stage)) {
         stage = line.stage();
-        page.heading(TEXTS.say("trace.stage", stage));
+        page.heading(SectionKind.STAGE, stage);
       }
       page.hanging(2, line.seq() + ".", line.rule() + " " + line.title());
-      page.bullets(6, Phrasing.PLAIN.say(line.concluded()));
+      page.bullets(6, line.concluded());
       if (!line.matched().isEmpty()) {
-        page.hanging(6, TEXTS.say("trace.from"), names.of(line.matched()));
+        page.hanging(6, TEXTS.say("trace.from"), telling.observations(line.matched()));
       }
       if (!line.sources().isEmpty()) {
         page.hanging(6, TEXTS.say("trace.by"), String.join(", ", line.sources()));
@@ -129,13 +130,13 @@ public final class TraceReport {
   }
 
   private void notFired() {
-    page.heading(TEXTS.say("trace.not-fired"));
+    page.heading(SectionKind.NOT_FIRED);
     if (advice.notFired().isEmpty()) {
       page.indented(2, TEXTS.say("trace.not-fired.none"));
     }
     for (NotFired rule : advice.notFired()) {
       page.hanging(2, "-", rule.rule() + " " + rule.title());
-      page.hanging(6, TEXTS.say("trace.missing"), rule.missing().toString());
+      page.hanging(6, TEXTS.say("trace.missing"), rule.missing());
     }
     if (reasoning.nearMissesUntold() > 0) {
       page.indented(2, TEXTS.say("trace.not-fired.more", reasoning.nearMissesUntold()));
@@ -143,12 +144,11 @@ public final class TraceReport {
   }
 
   private void influences() {
-    page.heading(TEXTS.say("trace.influence"));
+    page.heading(SectionKind.INFLUENCE);
     if (advice.influence().isEmpty()) {
       page.indented(2, TEXTS.say("trace.influence.none"));
       return;
     }
-    ObservationWords names = new ObservationWords(cycle);
     page.preformatted("   " + TEXTS.say("trace.influence.columns"));
     for (Influence influence : advice.influence()) {
       String numbers =
@@ -158,13 +158,13 @@ public final class TraceReport {
               influence.ovulationShiftHours(),
               influence.widthChangeHours(),
               influence.oddProbability());
-      page.hanging(0, numbers, names.of(influence.observation()));
+      page.hanging(0, numbers, telling.observation(influence.observation()));
     }
     page.indented(2, TEXTS.say("trace.influence.note"));
   }
 
   private void timeline() {
-    page.heading(TEXTS.say("trace.timeline"));
+    page.heading(SectionKind.TIMELINE);
     Quantiles peak = advice.lhPeak();
     Ovulation ovulation = advice.ovulation();
     if (peak == null && ovulation == null) {
@@ -197,7 +197,7 @@ public final class TraceReport {
     for (DayProbability day : ovulation.byDay()) {
       page.preformatted(
           "    "
-              + Columns.padded(LocalWords.day(day.day()), 18)
+              + Columns.padded(words.day(day.day()), 18)
               + thousandths(day.probability())
               + " "
               + bar(day.probability()));
@@ -214,11 +214,11 @@ public final class TraceReport {
 
   private void quantiles(String what, Quantiles quantiles) {
     page.indented(2, what + ":");
-    page.preformatted("     5 %  " + LocalWords.moment(quantiles.p05()));
-    page.preformatted("    25 %  " + LocalWords.moment(quantiles.p25()));
-    page.preformatted("    50 %  " + LocalWords.moment(quantiles.median()));
-    page.preformatted("    75 %  " + LocalWords.moment(quantiles.p75()));
-    page.preformatted("    95 %  " + LocalWords.moment(quantiles.p95()));
+    page.preformatted("     5 %  " + words.moment(quantiles.p05()));
+    page.preformatted("    25 %  " + words.moment(quantiles.p25()));
+    page.preformatted("    50 %  " + words.moment(quantiles.median()));
+    page.preformatted("    75 %  " + words.moment(quantiles.p75()));
+    page.preformatted("    95 %  " + words.moment(quantiles.p95()));
   }
 
   private void cited() {
@@ -226,7 +226,7 @@ public final class TraceReport {
     if (keys.isEmpty()) {
       return;
     }
-    page.heading(SOURCES);
+    page.heading(SectionKind.SOURCES);
     for (String key : keys) {
       if (sources.contains(key)) {
         Source source = sources.get(key);

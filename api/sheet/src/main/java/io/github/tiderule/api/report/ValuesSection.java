@@ -1,7 +1,7 @@
 package io.github.tiderule.api.report;
 
 import io.github.tiderule.api.report.text.Page;
-import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
 import org.jspecify.annotations.Nullable;
 
@@ -14,10 +14,10 @@ final class ValuesSection {
     if (course == null) {
       return;
     }
-    page.heading(Section.VALUES);
-    page.indented(2, course.text() + ".");
+    page.heading(SectionKind.VALUES);
+    page.indented(2, page.telling().say(course.text()) + ".");
     if (course.withdrawn() != null) {
-      page.indented(2, course.withdrawn() + ".");
+      page.indented(2, page.telling().say(course.withdrawn()) + ".");
     }
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.words;
 
+import io.github.tiderule.rules.sentence.Sentence;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -75,6 +76,7 @@ public final class Texts {
    * A text. What is filled in stands as it is, even where it looks like a place.
    *
    * @throws MissingResourceException if there is none of that name
+   * @throws IllegalArgumentException if a sentence is filled in that nobody has told yet
    */
   public String say(String key, Object... parts) {
     String text = texts.get(key);
@@ -89,6 +91,9 @@ public final class Texts {
               ? text.charAt(open + 1) - '0'
               : -1;
       if (place >= 0 && place < parts.length) {
+        if (parts[place] instanceof Sentence untold) {
+          throw new IllegalArgumentException("told to nobody: " + untold.template());
+        }
         said.append(text, at, open).append(parts[place]);
         at = open + 3;
       }

@@ -1,68 +1,58 @@
 package io.github.tiderule.api.words;
 
+import io.github.tiderule.rules.sentence.Marks;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.chrono.IsoChronology;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.FormatStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Dates, clock times and numbers in the order and with the marks of somebody's country, with
- * English names. Names of months are written out, so that no date can be read two ways.
+ * English names. Names of months are written out, so that no date can be read two ways; they are
+ * set here and not asked of the machine, so that a text reads the same everywhere.
  */
 public final class Words {
 
-  private static final Locale ENGLISH = Locale.ENGLISH;
+  /** As reports and sheets of paper are written, whoever asked for them. */
+  public static final Words REPORTS = new Words(Locale.ROOT, false, false, Marks.PLAIN, "24:00");
 
-  /** A day as reports write it, with or without its year and clock time. */
-  private static final Pattern DAY =
-      Pattern.compile(
-          "\\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) (\\d{1,2}) (Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct"
-              + "|Nov|Dec)( \\d{4})?\\b");
-
-  private static final Pattern CLOCK = Pattern.compile("\\b([01]\\d|2[0-3]):([0-5]\\d)\\b");
-  private static final Pattern NUMBER =
-      Pattern.compile(
-          "(?<![\\w.,])\\d{1,3}(?:,\\d{3})+(?![\\w,])|(?<![\\w.,])(?<![A-Za-z]-)\\d+\\.\\d+(?![\\w]|\\.\\d)");
-
-  private static final String MONTHS = "JanFebMarAprMayJunJulAugSepOctNovDec";
-  private static final int MONTH_LETTERS = 3;
+  private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
+  private static final List<String> MONTHS =
+      List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+  private static final int NOON = 12;
 
   private final Locale locale;
-  private final DateTimeFormatter day;
-  private final DateTimeFormatter shortDay;
-  private final DateTimeFormatter clock;
-  private final char decimalMark;
-  private final char groupMark;
-  private final boolean asWritten;
+  private final boolean monthFirst;
+  private final boolean halfDays;
+  private final Marks marks;
+  private final String endOfDay;
 
-  private Words(Locale locale) {
-    String pattern =
-        DateTimeFormatterBuilder.getLocalizedDateTimePattern(
-            FormatStyle.SHORT, FormatStyle.SHORT, IsoChronology.INSTANCE, locale);
-    boolean monthFirst = pattern.indexOf('M') < pattern.indexOf('d') && pattern.indexOf('y') != 0;
-    boolean halfDays = pattern.indexOf('h') >= 0;
+  private Words(Locale locale, boolean monthFirst, boolean halfDays, Marks marks, String endOfDay) {
     this.locale = locale;
-    this.day =
-        DateTimeFormatter.ofPattern(monthFirst ? "EEE, MMM d, uuuu" : "EEE d MMM uuuu", ENGLISH);
-    this.shortDay = DateTimeFormatter.ofPattern(monthFirst ? "EEE, MMM d" : "EEE d MMM", ENGLISH);
-    this.clock = DateTimeFormatter.ofPattern(halfDays ? "h:mm a" : "HH:mm", ENGLISH);
-    DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(locale);
-    this.decimalMark = marks.getDecimalSeparator();
-    this.groupMark = marks.getGroupingSeparator();
-    this.asWritten = !monthFirst && !halfDays && decimalMark == '.' && groupMark == ',';
+    this.monthFirst = monthFirst;
+    this.halfDays = halfDays;
+    this.marks = marks;
+    this.endOfDay = endOfDay;
   }
 
   /** For a country. */
   public static Words of(Locale locale) {
-    return new Words(locale);
+    String pattern =
+        DateTimeFormatterBuilder.getLocalizedDateTimePattern(
+            FormatStyle.SHORT, FormatStyle.SHORT, IsoChronology.INSTANCE, locale);
+    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(locale);
+    return new Words(
+        locale,
+        pattern.indexOf('M') < pattern.indexOf('d') && pattern.indexOf('y') != 0,
+        pattern.indexOf('h') >= 0,
+        new Marks(symbols.getDecimalSeparator(), symbols.getGroupingSeparator()),
+        "midnight");
   }
 
   /** For what a browser says of whoever uses it; as in Britain where it says nothing of use. */
@@ -72,7 +62,7 @@ public final class Words {
       for (Locale.LanguageRange range : ranges) {
         Locale wanted = Locale.forLanguageTag(range.getRange());
         if (!wanted.getLanguage().isEmpty()) {
-          return new Words(
+          return of(
               wanted.getLanguage().equals("en") && wanted.getCountry().isEmpty()
                   ? Locale.UK
                   : wanted);
@@ -81,7 +71,7 @@ public final class Words {
     } catch (IllegalArgumentException e) {
       // whoever sends nonsense reads dates as most do
     }
-    return new Words(Locale.UK);
+    return of(Locale.UK);
   }
 
   /** Whose order and marks these are. */
@@ -89,84 +79,91 @@ public final class Words {
     return locale;
   }
 
+  /** The marks of numbers. */
+  public Marks marks() {
+    return marks;
+  }
+
+  /** As in {@code Thu}. */
+  public String weekday(LocalDate on) {
+    return DAYS.get(on.getDayOfWeek().getValue() - 1);
+  }
+
+  /** As in {@code Jan 2027}. */
+  public String monthAndYear(LocalDate on) {
+    return MONTHS.get(on.getMonthValue() - 1) + " " + on.getYear();
+  }
+
   /** As in {@code Thu 14 Jan 2027}. */
   public String day(LocalDate on) {
-    return day.format(on);
+    return shortDay(on) + (monthFirst ? ", " : " ") + on.getYear();
   }
 
   /** As in {@code Thu 14 Jan}. */
   public String shortDay(LocalDate on) {
-    return shortDay.format(on);
+    String month = MONTHS.get(on.getMonthValue() - 1);
+    return monthFirst
+        ? weekday(on) + ", " + month + " " + on.getDayOfMonth()
+        : weekday(on) + " " + on.getDayOfMonth() + " " + month;
   }
 
   /** As in {@code 08:00}. */
   public String clock(LocalTime at) {
-    return clock.format(at);
+    if (!halfDays) {
+      return two(at.getHour()) + ":" + two(at.getMinute());
+    }
+    int hour = at.getHour() % NOON;
+    return (hour == 0 ? NOON : hour)
+        + ":"
+        + two(at.getMinute())
+        + (at.getHour() < NOON ? " AM" : " PM");
+  }
+
+  private static String two(int number) {
+    return number < 10 ? "0" + number : Integer.toString(number);
+  }
+
+  /** As in {@code 08:00}. */
+  public String clock(OffsetDateTime at) {
+    return clock(at.toLocalTime());
   }
 
   /** As in {@code Thu 14 Jan 2027, 08:00}. */
   public String moment(OffsetDateTime at) {
-    return day(at.toLocalDate()) + ", " + clock(at.toLocalTime());
+    return day(at.toLocalDate()) + ", " + clock(at);
   }
 
   /** As in {@code Thu 14 Jan, 08:00}. */
   public String shortMoment(OffsetDateTime at) {
-    return shortDay(at.toLocalDate()) + ", " + clock(at.toLocalTime());
+    return shortDay(at.toLocalDate()) + ", " + clock(at);
   }
 
-  /** As in {@code 08:00–14:00}; midnight at its end is written as such. */
-  public String window(OffsetDateTime from, OffsetDateTime to) {
-    if (from.toLocalDate().equals(to.toLocalDate())) {
-      return clock(from.toLocalTime()) + "–" + clock(to.toLocalTime());
-    }
-    boolean midnight =
-        to.toLocalTime().equals(LocalTime.MIDNIGHT)
-            && to.toLocalDate().equals(from.toLocalDate().plusDays(1));
-    return clock(from.toLocalTime())
-        + "–"
-        + (midnight ? "midnight" : clock(to.toLocalTime()) + " " + shortDay(to.toLocalDate()));
+  /** As in {@code Thu 14 Jan, 08:00}, to the nearest hour: an estimate has no minutes. */
+  public String about(OffsetDateTime at) {
+    return shortMoment(at.plusMinutes(30).truncatedTo(ChronoUnit.HOURS));
   }
 
   /**
-   * A sentence of a report with its dates, clock times and numbers in the order and with the marks
-   * of the country.
+   * As in {@code 08:00–14:00}; midnight at its end is written as such, and a second day is named.
    */
-  public String localised(String sentence) {
-    if (asWritten) {
-      return sentence;
+  public String window(OffsetDateTime from, OffsetDateTime to) {
+    if (from.toLocalDate().equals(to.toLocalDate())) {
+      return clock(from) + "–" + clock(to);
     }
-    String days =
-        DAY.matcher(sentence)
-            .replaceAll(
-                found -> {
-                  boolean withYear = found.group(3) != null;
-                  // without a year its weekday stands as it is written
-                  int year = withYear ? Integer.parseInt(found.group(3).strip()) : 2000;
-                  LocalDate on =
-                      LocalDate.of(
-                          year,
-                          MONTHS.indexOf(found.group(2)) / MONTH_LETTERS + 1,
-                          Integer.parseInt(found.group(1)));
-                  return withYear
-                      ? day(on)
-                      : found.group().substring(0, MONTH_LETTERS)
-                          + shortDay(on).substring(MONTH_LETTERS);
-                });
-    String clocks = CLOCK.matcher(days).replaceAll(found -> clock(LocalTime.parse(found.group())));
-    return NUMBER.matcher(clocks).replaceAll(found -> marked(found.group()));
+    boolean midnight =
+        to.getHour() == 0
+            && to.getMinute() == 0
+            && to.toLocalDate().equals(from.toLocalDate().plusDays(1));
+    return clock(from) + "–" + (midnight ? endOfDay : clock(to) + " " + shortDay(to.toLocalDate()));
   }
 
-  private String marked(String number) {
-    String marked =
-        number.indexOf(',') >= 0
-            ? number.replace(',', groupMark)
-            : number.replace('.', decimalMark);
-    return Matcher.quoteReplacement(marked);
-  }
-
-  /** A number as it was written with a point, with the country's mark. */
+  /**
+   * A number with the marks of the country.
+   *
+   * @param written nothing but a number, with a point and commas
+   */
   public String number(String written) {
-    return written.replace('.', decimalMark);
+    return marks.of(written);
   }
 
   /** A number without needless zeros. */
@@ -175,5 +172,14 @@ public final class Words {
         value == Math.rint(value) && Math.abs(value) < 1e15
             ? Long.toString((long) value)
             : Double.toString(value));
+  }
+
+  /**
+   * A number with so many decimals.
+   *
+   * @param format as in {@code %+.1f}
+   */
+  public String number(String format, double value) {
+    return number(String.format(Locale.ROOT, format, value));
   }
 }

@@ -10,7 +10,7 @@ import static org.hamcrest.Matchers.oneOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.tiderule.api.report.InventedAdvice;
-import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.CycleRefused;
 import io.github.tiderule.engine.Reasoning;
@@ -76,8 +76,8 @@ class PaperTest {
             text,
             containsString(
                 flat(
-                    new KeyNames(season.cycle())
-                        .in(season.reasoning().advice().action().headline().toString()))));
+                    Telling.onPaper(season.cycle())
+                        .say(season.reasoning().advice().action().headline()))));
         assertThat(season.name(), text, containsString(flat("When to call a vet")));
         assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
         season.reasoning().advice().cautions().stream()
@@ -87,8 +87,7 @@ class PaperTest {
                     assertThat(
                         season.name(),
                         text,
-                        containsString(
-                            flat(new KeyNames(season.cycle()).in(caution.text().toString())))));
+                        containsString(flat(Telling.onPaper(season.cycle()).say(caution.text())))));
       }
     }
   }
@@ -141,8 +140,7 @@ class PaperTest {
                       assertThat(
                           season.name(),
                           text,
-                          containsString(
-                              flat(new KeyNames(season.cycle()).in(step.text().toString())))));
+                          containsString(flat(Telling.onPaper(season.cycle()).say(step.text())))));
           assertThat(season.name(), text, containsString(flat("When to call a vet")));
           assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
         }

@@ -19,6 +19,7 @@ import io.github.tiderule.api.picture.svg.Colours;
 import io.github.tiderule.api.picture.svg.Marker;
 import io.github.tiderule.api.picture.svg.Raster;
 import io.github.tiderule.api.picture.svg.Svg;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.format.Seasons;
 import io.github.tiderule.format.Seasons.Season;
 import io.github.tiderule.format.node.Markup;
@@ -42,7 +43,9 @@ class CurveTest {
       Pattern.compile("<script|<style|<foreignObject| style=| on[a-z]+=|href=|url\\(");
 
   private static Curve curve(Season season, CurveSize size) {
-    return Curve.of(CurveInput.of(season.cycle(), season.reasoning()), size);
+    return Curve.of(
+        CurveInput.of(season.cycle(), season.reasoning(), Telling.onTerminal(season.cycle())),
+        size);
   }
 
   private static Drawn drawn(Season season, CurveSize size) {
@@ -163,7 +166,11 @@ class CurveTest {
 
   @Test
   void theDayClocksGoForwardIsShorter() {
-    TimeScale times = TimeScale.of(CurveInput.of(SEASON.cycle(), SEASON.reasoning()), 0, 1000);
+    TimeScale times =
+        TimeScale.of(
+            CurveInput.of(SEASON.cycle(), SEASON.reasoning(), Telling.onTerminal(SEASON.cycle())),
+            0,
+            1000);
     LocalDate change = LocalDate.of(2027, 3, 28);
     double usual = times.x(change) - times.x(change.minusDays(1));
     double shorter = times.x(change.plusDays(1)) - times.x(change);
@@ -190,7 +197,12 @@ class CurveTest {
                "unit": "ng/mL"},
               {"id": "m1", "kind": "breeding", "at": "2027-01-16T10:00:00+01:00",
                "semen": "natural", "route": "natural"}]}""");
-    TimeScale times = TimeScale.of(CurveInput.of(whelped.cycle(), whelped.reasoning()), 0, 1000);
+    TimeScale times =
+        TimeScale.of(
+            CurveInput.of(
+                whelped.cycle(), whelped.reasoning(), Telling.onTerminal(whelped.cycle())),
+            0,
+            1000);
     whelped
         .cycle()
         .observations()

@@ -9,9 +9,9 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.notNullValue;
 
 import io.github.tiderule.api.report.text.Columns;
-import io.github.tiderule.api.report.text.LocalWords;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
@@ -153,8 +153,8 @@ class ReportsTest {
   @Test
   void windowsNameASecondDay() {
     var evening = java.time.OffsetDateTime.parse("2027-01-14T20:00:00+01:00");
-    assertThat(LocalWords.window(evening, evening.plusHours(2)), is("20:00–22:00"));
-    assertThat(LocalWords.window(evening, evening.plusHours(4)), is("20:00–24:00"));
-    assertThat(LocalWords.window(evening, evening.plusHours(6)), is("20:00–02:00 Fri 15 Jan"));
+    assertThat(Words.REPORTS.window(evening, evening.plusHours(2)), is("20:00–22:00"));
+    assertThat(Words.REPORTS.window(evening, evening.plusHours(4)), is("20:00–24:00"));
+    assertThat(Words.REPORTS.window(evening, evening.plusHours(6)), is("20:00–02:00 Fri 15 Jan"));
   }
 }

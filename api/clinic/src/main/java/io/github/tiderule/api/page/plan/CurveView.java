@@ -4,6 +4,7 @@ import io.github.tiderule.api.picture.Curve;
 import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
+import io.github.tiderule.api.report.text.Telling;
 import java.util.List;
 
 /**
@@ -15,8 +16,8 @@ import java.util.List;
 public record CurveView(String phone, String screen, List<CurveRow> rows) {
 
   /** The curve of an answer. */
-  public static CurveView of(Standing.Answered answered) {
-    CurveInput input = CurveInput.of(answered.cycle(), answered.reasoning());
+  public static CurveView of(Standing.Answered answered, Telling telling) {
+    CurveInput input = CurveInput.of(answered.cycle(), answered.reasoning(), telling);
     Curve screen = Curve.of(input, CurveSize.SCREEN);
     return new CurveView(
         Curve.of(input, CurveSize.PHONE).svg("phone"), screen.svg("screen"), screen.rows());

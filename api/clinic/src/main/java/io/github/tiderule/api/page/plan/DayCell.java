@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.plan;
 
-import io.github.tiderule.api.report.text.KeyNames;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
@@ -46,7 +46,7 @@ public record DayCell(
   /**
    * The days worth showing, in their order: those that can be bred on, and the ones around them.
    */
-  static List<DayCell> all(Advice advice, KeyNames keys, Texts texts, Words words) {
+  static List<DayCell> all(Advice advice, Telling telling, Texts texts) {
     List<BreedingDay> inOrder =
         advice.breedingDays().stream().sorted(Comparator.comparing(BreedingDay::day)).toList();
     List<LocalDate> open =
@@ -61,13 +61,13 @@ public record DayCell(
     LocalDate to = open.get(open.size() - 1).plusDays(DAYS_AROUND);
     return inOrder.stream()
         .filter(day -> !day.day().isBefore(from) && !day.day().isAfter(to))
-        .map(day -> of(day, advice.plan(), keys, texts, words))
+        .map(day -> of(day, advice.plan(), telling, texts))
         .toList();
   }
 
-  private static DayCell of(
-      BreedingDay day, @Nullable Plan plan, KeyNames keys, Texts texts, Words words) {
+  private static DayCell of(BreedingDay day, @Nullable Plan plan, Telling telling, Texts texts) {
     String verdict = day.verdict().word();
+    Words words = telling.words();
     return new DayCell(
         words.shortDay(day.day()),
         words.window(day.from(), day.to()),
@@ -78,13 +78,11 @@ public record DayCell(
         verdict,
         texts.word("verdict", verdict),
         plan != null && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(day.day())),
-        day.reasons().stream().map(reason -> ground(reason, keys, texts, words)).toList());
+        day.reasons().stream().map(reason -> ground(reason, telling, texts)).toList());
   }
 
-  private static Ground ground(Reason reason, KeyNames keys, Texts texts, Words words) {
+  private static Ground ground(Reason reason, Telling telling, Texts texts) {
     return new Ground(
-        texts.word("effect", reason.effect()),
-        words.localised(keys.in(reason.text().toString())),
-        reason.rule());
+        texts.word("effect", reason.effect()), telling.say(reason.text()), reason.rule());
   }
 }

@@ -1,7 +1,7 @@
 package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.record.Entry;
-import io.github.tiderule.api.report.text.KeyNames;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.change.Told;
@@ -33,32 +33,30 @@ public record Observed(
 
   /** Everything there is now, last first. */
   public static List<Observed> all(List<Entry> current, Told told, Texts texts, Words words) {
-    KeyNames keys = new KeyNames(told.cycle());
+    Telling telling = Telling.toPerson(told.cycle(), words);
     List<Observed> all = new ArrayList<>();
     for (Entry entry : current) {
       Node.Members document = Documents.of(Objects.requireNonNull(entry.document()));
-      all.add(of(entry, document, told, keys, texts, words));
+      all.add(of(entry, document, told, telling, texts));
     }
     all.sort(Comparator.comparing((Observed one) -> one.at()).reversed());
     return List.copyOf(all);
   }
 
   private static Observed of(
-      Entry entry, Node.Members document, Told told, KeyNames keys, Texts texts, Words words) {
+      Entry entry, Node.Members document, Told told, Telling telling, Texts texts) {
     OffsetDateTime at = at(document, told.cycle().zone());
     return new Observed(
         entry.observation(),
         entry.number(),
         Objects.requireNonNull(Documents.text(document, "kind")),
-        words(document, texts, words),
-        words.shortMoment(at),
+        words(document, texts, telling.words()),
+        telling.words().shortMoment(at),
         at,
         entry.replaces() != null,
         told.advice().observationNotes().stream()
             .filter(note -> note.observation().equals(entry.observation()))
-            .map(note -> note.text().toString())
-            .map(keys::in)
-            .map(words::localised)
+            .map(note -> telling.say(note.text()))
             .toList());
   }
 

@@ -2,19 +2,21 @@ package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
-import io.github.tiderule.api.report.text.KeyNames;
-import io.github.tiderule.api.report.text.ObservationWords;
 import io.github.tiderule.api.report.text.Section;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,19 +48,26 @@ public record PlanView(
     @Nullable String changedFrom,
     List<Section> changes) {
 
-  private static final List<String> OF_TIMING =
-      List.of(
-          Section.HOW_SURE,
-          Section.NEXT_TEST,
-          Section.WOULD_CHANGE,
-          Section.WEIGHTS,
-          Section.DISAGREEMENTS,
-          Section.WHELPING,
-          Section.CAESAREAN);
+  private static final Set<SectionKind> OF_TIMING =
+      EnumSet.of(
+          SectionKind.HOW_SURE,
+          SectionKind.NEXT_TEST,
+          SectionKind.WOULD_CHANGE,
+          SectionKind.WEIGHTS,
+          SectionKind.DISAGREEMENTS,
+          SectionKind.WHELPING_IF,
+          SectionKind.CAESAREAN);
 
-  private static final List<String> OF_PREGNANCY =
-      List.of(
-          Section.WHELPING_ONCE_BRED, Section.PREGNANCY, Section.HAPPENED, Section.LOOKING_BACK);
+  private static final Set<SectionKind> OF_PREGNANCY =
+      EnumSet.of(
+          SectionKind.WHELPING,
+          SectionKind.PREGNANCY,
+          SectionKind.HAPPENED,
+          SectionKind.LOOKING_BACK);
+
+  /** Rules behind a change, which are for a vet. */
+  private static final Set<SectionKind> OF_RULES =
+      EnumSet.of(SectionKind.RULES_NEW, SectionKind.RULES_GONE);
 
   /**
    * A question.
@@ -86,113 +95,79 @@ public record PlanView(
     Advice advice = told.advice();
     Plan plan = advice.plan();
     OffsetDateTime orderBy = plan == null ? null : plan.orderBy();
-    ObservationWords names = new ObservationWords(told.cycle());
-    KeyNames keys = new KeyNames(told.cycle());
-    List<String> stops = cautions(advice, "stop", keys, words);
-    List<Asked> questions =
-        advice.questions().stream()
-            .map(
-                query ->
-                    new Asked(
-                        query.about(),
-                        words.localised(keys.plain(names.of(query.about()))),
-                        words.localised(keys.plain(query.text().toString())),
-                        query.readings().stream()
-                            .map(
-                                one ->
-                                    new Reading(
-                                        one.unit(),
-                                        written(one.value()),
-                                        words.localised(one.meaning().toString())))
-                            .toList()))
-            .toList();
+    Telling telling = Telling.toPerson(told.cycle(), words);
+    List<String> stops = cautions(advice, "stop", telling);
     return new PlanView(
-        words.localised(keys.plain(advice.action().headline().toString())),
+        telling.say(advice.action().headline()),
         words.moment(advice.asOf()),
-        advice.action().then().stream()
-            .map(next -> words.localised(keys.plain(next.toString())))
-            .toList(),
+        telling.say(advice.action().then()),
         orderBy == null || !advice.action().then().isEmpty() ? null : words.shortMoment(orderBy),
-        questions,
+        advice.questions().stream().map(query -> asked(query, telling)).toList(),
         stops,
-        cautions(advice, "vet", keys, words),
-        cautions(advice, "care", keys, words),
-        stops.isEmpty() ? DayCell.all(advice, keys, texts, words) : List.of(),
-        stops.isEmpty() ? CurveView.of(answered) : null,
-        localised(AdviceReport.sections(told.cycle(), advice), keys, words),
+        cautions(advice, "vet", telling),
+        cautions(advice, "care", telling),
+        stops.isEmpty() ? DayCell.all(advice, telling, texts) : List.of(),
+        stops.isEmpty() ? CurveView.of(answered, telling) : null,
+        AdviceReport.sections(told.cycle(), advice, telling).stream()
+            .filter(section -> !section.heading().isEmpty())
+            .toList(),
         advice.pregnancy() != null,
         before == null ? null : words.moment(before.advice().asOf()),
-        before == null ? List.of() : localised(changes(before, told), keys, words));
+        before == null ? List.of() : changes(before, told, words));
   }
 
-  private static List<Section> localised(List<Section> sections, KeyNames keys, Words words) {
-    return sections.stream()
-        .filter(section -> !section.heading().isEmpty())
-        .map(
-            section ->
-                new Section(
-                    section.heading(),
-                    section.lines().stream()
-                        .map(
-                            line ->
-                                new Section.Line(
-                                    line.indent(),
-                                    line.mark(),
-                                    words.localised(keys.plain(line.words()))))
-                        .toList()))
-        .toList();
+  private static Asked asked(Query query, Telling telling) {
+    return new Asked(
+        query.about(),
+        telling.observation(query.about()),
+        telling.say(query.text()),
+        query.readings().stream()
+            .map(one -> new Reading(one.unit(), written(one.value()), telling.say(one.meaning())))
+            .toList());
   }
 
-  private static List<String> cautions(Advice advice, String level, KeyNames keys, Words words) {
+  private static List<String> cautions(Advice advice, String level, Telling telling) {
     return advice.cautions().stream()
         .filter(caution -> caution.level().equals(level))
-        .map(caution -> caution.text().toString())
-        .map(keys::plain)
-        .map(words::localised)
+        .map(caution -> telling.say(caution.text()))
         .toList();
   }
 
   /** What changed, without the rules behind it, which are for a vet. */
-  private static List<Section> changes(Told before, Told after) {
+  private static List<Section> changes(Told before, Told after, Words words) {
     AdviceChange change = AdviceChange.between(before, after);
     if (change.nothingMoved() && change.observations().isEmpty()) {
       return List.of();
     }
-    List<String> forVets = List.of(Section.RULES_NEW, Section.RULES_GONE);
-    return ChangesReport.sections(before, after, change).stream()
-        .filter(section -> !forVets.contains(section.heading()))
+    return ChangesReport.sections(before, after, change, cycle -> Telling.toPerson(cycle, words))
+        .stream()
+        .filter(section -> section.kind() != SectionKind.HEAD)
+        .filter(section -> !OF_RULES.contains(section.kind()))
         .toList();
   }
 
   /** A part of the report; empty where there is none. */
-  public List<Section.Line> lines(String heading) {
-    List<Section.Line> lines = new ArrayList<>();
-    for (Section section : sections) {
-      if (section.heading().equals(heading)) {
-        lines.addAll(section.lines());
-      }
-    }
-    return lines;
+  public List<Section.Line> lines(SectionKind kind) {
+    return Section.of(sections, kind).lines();
   }
 
   /** Whether there is a sheet for the day of insemination, and the plan is not stopped. */
   public boolean hasDaySheet() {
-    return stops.isEmpty() && !lines(Section.SHEET).isEmpty();
+    return stops.isEmpty() && !lines(SectionKind.SHEET).isEmpty();
   }
 
   /** The signs that call a vet, as far as she may show them now. */
   public List<Section> redFlags() {
-    return sections.stream()
-        .filter(section -> Section.RED_FLAGS.containsValue(section.heading()))
-        .toList();
+    return sections.stream().filter(section -> section.kind().isRedFlags()).toList();
   }
 
   /** The parts that stand below the days, in their order; of a pregnancy alone after a stop. */
   public List<Section> below() {
-    List<String> wanted = new ArrayList<>(OF_PREGNANCY);
-    if (stops.isEmpty()) {
-      wanted.addAll(OF_TIMING);
-    }
-    return sections.stream().filter(section -> wanted.contains(section.heading())).toList();
+    return sections.stream()
+        .filter(
+            section ->
+                OF_PREGNANCY.contains(section.kind())
+                    || (stops.isEmpty() && OF_TIMING.contains(section.kind())))
+        .toList();
   }
 }

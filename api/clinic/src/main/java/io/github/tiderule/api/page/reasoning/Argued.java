@@ -1,13 +1,12 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
-import io.github.tiderule.engine.advice.reasoning.NotFired;
-import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.TreeMap;
@@ -40,7 +39,7 @@ public record Argued(
     List<Dispute> disputes,
     List<Compared> thumbs,
     @Nullable Compared whelping,
-    List<NotFired> silent,
+    List<Silent> silent,
     int untold,
     List<Cited> cited,
     @Nullable LocalProtocol local,
@@ -49,6 +48,9 @@ public record Argued(
 
   /** What can be filtered by: values and what people call them. */
   public record Choices(List<Named> observations, List<Named> rules, List<Named> days) {}
+
+  /** A rule one condition short of speaking, and what it lacks. */
+  public record Silent(String rule, String title, String missing) {}
 
   /**
    * What was reasoned about a season, in somebody's words.
@@ -63,22 +65,22 @@ public record Argued(
       Texts texts,
       Words words) {
     Advice advice = reasoning.advice();
-    Sentences sentences = new Sentences(words, cycle);
+    Telling telling = Telling.toVet(cycle, words);
     boolean whole = filter.isEmpty();
     return new Argued(
-        sentences.of(advice.action().headline().toString()),
+        telling.say(advice.action().headline()),
         advice.action().because(),
-        choices(cycle, reasoning, filter, sentences, words),
+        choices(cycle, reasoning, filter, telling),
         filter,
-        filter.rule().isEmpty() ? null : Asked.of(filter.rule(), reasoning, sentences),
-        Evidence.all(cycle, reasoning, filter, sentences, words),
-        Argument.all(cycle, reasoning, sources, filter, sentences),
+        filter.rule().isEmpty() ? null : Asked.of(filter.rule(), reasoning, telling),
+        Evidence.all(cycle, reasoning, filter, telling),
+        Argument.all(cycle, reasoning, sources, filter, telling),
         whole ? Estimate.of(advice, words) : null,
-        Day.all(advice, sources, filter, sentences, texts, words),
-        Dispute.all(advice, sources, filter, sentences),
-        whole ? Compared.breeding(advice, sentences, texts, words) : List.of(),
-        whole ? Compared.whelping(advice, sentences, texts, words) : null,
-        silent(advice, filter, sentences),
+        Day.all(advice, sources, filter, telling, texts),
+        Dispute.all(advice, sources, filter, telling),
+        whole ? Compared.breeding(advice, telling, texts) : List.of(),
+        whole ? Compared.whelping(advice, telling, texts) : null,
+        silent(advice, filter, telling),
         whole ? reasoning.nearMissesUntold() : 0,
         Cited.all(advice.sources(), sources),
         advice.stamp().overlay(),
@@ -87,36 +89,31 @@ public record Argued(
   }
 
   private static Choices choices(
-      CycleRecord cycle, Reasoning reasoning, Filter filter, Sentences sentences, Words words) {
+      CycleRecord cycle, Reasoning reasoning, Filter filter, Telling telling) {
     Advice advice = reasoning.advice();
     TreeMap<String, String> rules = new TreeMap<>();
     advice.trace().forEach(line -> rules.put(line.rule(), line.title()));
     advice.notFired().forEach(rule -> rules.put(rule.rule(), rule.title()));
     reasoning.rule(filter.rule()).ifPresent(card -> rules.put(card.id(), card.title()));
     return new Choices(
-        cycle.observations().stream().map(one -> sentences.named(one.id())).toList(),
+        cycle.observations().stream().map(one -> Named.of(one.id(), telling)).toList(),
         rules.entrySet().stream()
             .map(rule -> new Named(rule.getKey(), rule.getKey() + " " + rule.getValue()))
             .toList(),
         advice.breedingDays().stream()
             .map(day -> day.day())
             .sorted()
-            .map(day -> new Named(day.toString(), words.shortDay(day)))
+            .map(day -> new Named(day.toString(), telling.words().shortDay(day)))
             .toList());
   }
 
-  private static List<NotFired> silent(Advice advice, Filter filter, Sentences sentences) {
+  private static List<Silent> silent(Advice advice, Filter filter, Telling telling) {
     if (!filter.observation().isEmpty() || !filter.day().isEmpty()) {
       return List.of();
     }
     return advice.notFired().stream()
         .filter(rule -> filter.keepsRule(rule.rule()))
-        .map(
-            rule ->
-                new NotFired(
-                    rule.rule(),
-                    rule.title(),
-                    Sentence.quoted(sentences.of(rule.missing().toString()))))
+        .map(rule -> new Silent(rule.rule(), rule.title(), telling.sayWithin(rule.missing())))
         .toList();
   }
 

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
@@ -14,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What was concluded at one stage.
@@ -26,8 +28,6 @@ public record Argument(String stage, List<Spoken> rules) {
   /** The stages in the order a record goes through them; the estimate of the engine is one. */
   public static final List<String> STAGES =
       List.of("reading", "findings", "timeline", "days", "next", "care");
-
-  private static final String PARAMETER = "the parameter ";
 
   /**
    * What one rule said at a stage.
@@ -59,7 +59,7 @@ public record Argument(String stage, List<Spoken> rules) {
 
   /** The stages, each with what of it a filter keeps. */
   static List<Argument> all(
-      CycleRecord cycle, Reasoning reasoning, Sources sources, Filter filter, Sentences sentences) {
+      CycleRecord cycle, Reasoning reasoning, Sources sources, Filter filter, Telling telling) {
     Map<String, LocalDate> drawnOn =
         cycle.observations().stream()
             .collect(
@@ -78,12 +78,12 @@ public record Argument(String stage, List<Spoken> rules) {
             stage ->
                 new Argument(
                     stage,
-                    rules(stages.getOrDefault(stage, List.of()), reasoning, sources, sentences)))
+                    rules(stages.getOrDefault(stage, List.of()), reasoning, sources, telling)))
         .toList();
   }
 
   private static List<Spoken> rules(
-      List<TraceLine> lines, Reasoning reasoning, Sources sources, Sentences sentences) {
+      List<TraceLine> lines, Reasoning reasoning, Sources sources, Telling telling) {
     Map<String, List<TraceLine>> byRule = new LinkedHashMap<>();
     for (TraceLine line : lines) {
       byRule.computeIfAbsent(line.rule(), rule -> new ArrayList<>()).add(line);
@@ -95,7 +95,7 @@ public record Argument(String stage, List<Spoken> rules) {
                     rule.getKey(),
                     rule.getValue().get(0).title(),
                     rule.getValue().stream()
-                        .map(line -> step(line, reasoning.conditions(line), sentences))
+                        .map(line -> step(line, reasoning.conditions(line), telling))
                         .toList(),
                     Cited.all(
                         rule.getValue().stream().flatMap(line -> line.sources().stream()).toList(),
@@ -115,22 +115,17 @@ public record Argument(String stage, List<Spoken> rules) {
         line.sources());
   }
 
-  private static Step step(TraceLine line, List<ConditionSeen> conditions, Sentences sentences) {
+  private static Step step(TraceLine line, List<ConditionSeen> conditions, Telling telling) {
     return new Step(
         line.seq(),
-        sentences.all(line.concluded()),
-        sentences.named(line.matched()),
+        telling.say(line.concluded()),
+        Named.all(line.matched(), telling),
         conditions.stream()
-            .map(ConditionSeen::subject)
-            .filter(Argument::isParameter)
-            .map(subject -> sentences.of(subject.substring(PARAMETER.length())))
+            .map(ConditionSeen::parameter)
+            .flatMap(Stream::ofNullable)
+            .map(telling::say)
             .toList(),
-        Seen.spoke(
-            conditions.stream().filter(seen -> !isParameter(seen.subject())).toList(), sentences));
-  }
-
-  private static boolean isParameter(String subject) {
-    return subject.startsWith(PARAMETER);
+        Seen.spoke(conditions.stream().filter(seen -> seen.parameter() == null).toList(), telling));
   }
 
   /** How many conclusions there are. */

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.rules.RuleCard;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.List;
  */
 public record Asked(String rule, String title, String sentence, String outcome, List<Seen> saw) {
 
-  static Asked of(String rule, Reasoning reasoning, Sentences sentences) {
+  static Asked of(String rule, Reasoning reasoning, Telling telling) {
     boolean spoke = !reasoning.spoken(rule).isEmpty();
     RuleCard card = reasoning.rule(rule).orElse(null);
     if (card == null) {
@@ -24,6 +25,6 @@ public record Asked(String rule, String title, String sentence, String outcome, 
         card.title(),
         card.sentence(),
         outcome,
-        outcome.equals("silent") ? Seen.silent(reasoning.conditions(card), sentences) : List.of());
+        outcome.equals("silent") ? Seen.silent(reasoning.conditions(card), telling) : List.of());
   }
 }

@@ -1,8 +1,8 @@
 package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Plan;
@@ -32,8 +32,8 @@ public record Compared(String name, String from, String note, List<Judged> days)
   public record Judged(String day, String judged) {}
 
   /** When to breed: the plan first, then the rules of thumb. */
-  static List<Compared> breeding(Advice advice, Sentences sentences, Texts texts, Words words) {
-    Writing writing = new Writing(advice, sentences, texts, words);
+  static List<Compared> breeding(Advice advice, Telling telling, Texts texts) {
+    Writing writing = new Writing(advice, telling, texts);
     List<Compared> all = new ArrayList<>();
     Plan plan = advice.plan();
     if (plan != null) {
@@ -55,7 +55,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
   }
 
   /** When to whelp; absent where there is nothing to count from. */
-  static @Nullable Compared whelping(Advice advice, Sentences sentences, Texts texts, Words words) {
+  static @Nullable Compared whelping(Advice advice, Telling telling, Texts texts) {
     Whelping whelping = advice.whelping();
     DayCount count =
         advice.dayCounts().stream()
@@ -68,15 +68,15 @@ public record Compared(String name, String from, String note, List<Judged> days)
     String estimate =
         texts.say(
             "thumb.whelping-estimate",
-            words.shortDay(whelping.median().toLocalDate()),
-            words.shortDay(whelping.p05().toLocalDate()),
-            words.shortDay(whelping.p95().toLocalDate()));
-    return new Writing(advice, sentences, texts, words)
-        .of(count, day -> new Judged(words.shortDay(day), estimate));
+            telling.words().shortDay(whelping.median().toLocalDate()),
+            telling.words().shortDay(whelping.p05().toLocalDate()),
+            telling.words().shortDay(whelping.p95().toLocalDate()));
+    return new Writing(advice, telling, texts)
+        .of(count, day -> new Judged(telling.words().shortDay(day), estimate));
   }
 
   /** Puts rules of thumb into words. */
-  private record Writing(Advice advice, Sentences sentences, Texts texts, Words words) {
+  private record Writing(Advice advice, Telling telling, Texts texts) {
 
     private interface Judging {
       Judged of(LocalDate day);
@@ -84,20 +84,20 @@ public record Compared(String name, String from, String note, List<Judged> days)
 
     Compared of(DayCount count, Judging judging) {
       return new Compared(
-          sentences.of(count.text().toString()),
+          telling.say(count.text()),
           count.from() == null ? "" : texts.say("thumb.from", from(count)),
-          count.but() == null ? "" : sentences.of(count.but().toString()),
+          count.but() == null ? "" : telling.say(count.but()),
           count.days().stream().map(judging::of).toList());
     }
 
     private String from(DayCount count) {
       return count.observations().isEmpty()
-          ? words.shortDay(Objects.requireNonNull(count.from()))
-          : sentences.named(count.observations().get(0)).words();
+          ? telling.words().shortDay(Objects.requireNonNull(count.from()))
+          : telling.observation(count.observations().get(0));
     }
 
     Judged judged(LocalDate day) {
-      return new Judged(words.shortDay(day), onScale(day) + place(day));
+      return new Judged(telling.words().shortDay(day), onScale(day) + place(day));
     }
 
     private String onScale(LocalDate day) {

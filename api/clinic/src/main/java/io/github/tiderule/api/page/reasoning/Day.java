@@ -1,6 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.Advice;
@@ -38,12 +39,8 @@ public record Day(
 
   /** The days a filter keeps, in their order. */
   static List<Day> all(
-      Advice advice,
-      Sources sources,
-      Filter filter,
-      Sentences sentences,
-      Texts texts,
-      Words words) {
+      Advice advice, Sources sources, Filter filter, Telling telling, Texts texts) {
+    Words words = telling.words();
     return advice.breedingDays().stream()
         .sorted(Comparator.comparing(BreedingDay::day))
         .filter(day -> filter.keepsDay(day.day()))
@@ -61,7 +58,7 @@ public record Day(
                     day.reasons().stream()
                         .filter(reason -> filter.keepsRule(reason.rule()))
                         .filter(reason -> filter.keepsAny(reason.observations()))
-                        .map(reason -> ground(reason, sources, sentences, texts))
+                        .map(reason -> ground(reason, sources, telling, texts))
                         .toList()))
         .filter(
             day ->
@@ -75,12 +72,12 @@ public record Day(
     return plan != null && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(day));
   }
 
-  private static Ground ground(Reason reason, Sources sources, Sentences sentences, Texts texts) {
+  private static Ground ground(Reason reason, Sources sources, Telling telling, Texts texts) {
     return new Ground(
         texts.word("effect", reason.effect()),
-        sentences.of(reason.text().toString()),
+        telling.say(reason.text()),
         reason.rule(),
-        sentences.named(reason.observations()),
+        Named.all(reason.observations(), telling),
         Cited.all(reason.sources(), sources));
   }
 }

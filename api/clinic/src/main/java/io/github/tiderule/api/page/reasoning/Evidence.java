@@ -5,6 +5,7 @@ import io.github.tiderule.api.picture.CurveInput;
 import io.github.tiderule.api.picture.CurveRow;
 import io.github.tiderule.api.picture.CurveSize;
 import io.github.tiderule.api.report.text.Shares;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
@@ -52,13 +53,13 @@ public record Evidence(
 
   /** What a filter keeps, in time order. */
   static List<Evidence> all(
-      CycleRecord cycle, Reasoning reasoning, Filter filter, Sentences sentences, Words words) {
+      CycleRecord cycle, Reasoning reasoning, Filter filter, Telling telling) {
     Advice advice = reasoning.advice();
-    return Curve.of(CurveInput.of(cycle, reasoning), CurveSize.SCREEN).rows().stream()
+    return Curve.of(CurveInput.of(cycle, reasoning, telling), CurveSize.SCREEN).rows().stream()
         .filter(row -> filter.keepsAny(List.of(row.observation())))
         .filter(row -> filter.keepsDay(row.at().toLocalDate()))
         .filter(row -> filter.rule().isEmpty() || isUsedBy(filter.rule(), row, advice))
-        .map(row -> of(row, advice, sentences, words))
+        .map(row -> of(row, advice, telling))
         .toList();
   }
 
@@ -71,24 +72,24 @@ public record Evidence(
                 note -> note.rule().equals(rule) && note.observation().equals(row.observation()));
   }
 
-  private static Evidence of(CurveRow row, Advice advice, Sentences sentences, Words words) {
+  private static Evidence of(CurveRow row, Advice advice, Telling telling) {
     return new Evidence(
         row.observation(),
         row.what(),
-        words.shortMoment(row.at()),
-        words.localised(row.asReported()),
-        words.localised(row.ngPerMl()),
-        words.localised(row.nmolPerL()),
+        telling.words().shortMoment(row.at()),
+        row.asReported(),
+        row.ngPerMl(),
+        row.nmolPerL(),
         row.series(),
         row.use(),
         advice.observationNotes().stream()
             .filter(note -> note.observation().equals(row.observation()))
-            .map(note -> new Note(sentences.of(note.text().toString()), note.rule()))
+            .map(note -> new Note(telling.say(note.text()), note.rule()))
             .toList(),
         advice.influence().stream()
             .filter(one -> one.observation().equals(row.observation()))
             .findFirst()
-            .map(one -> weight(one, words))
+            .map(one -> weight(one, telling.words()))
             .orElse(null));
   }
 

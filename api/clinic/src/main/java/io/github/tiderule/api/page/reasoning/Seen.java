@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.reasoning;
 
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.rules.condition.CheckSeen;
 import io.github.tiderule.rules.condition.ConditionSeen;
 import io.github.tiderule.rules.condition.Outcome;
@@ -19,27 +20,29 @@ public record Seen(String outcome, String subject, List<String> checks) {
   }
 
   /** The conditions of a rule that spoke. */
-  static List<Seen> spoke(List<ConditionSeen> conditions, Sentences sentences) {
-    return conditions.stream().map(one -> of(one, "", false, sentences)).toList();
+  static List<Seen> spoke(List<ConditionSeen> conditions, Telling telling) {
+    return conditions.stream().map(one -> of(one, "", false, telling)).toList();
   }
 
   /** The conditions of a rule that kept silent, with how each came out. */
-  static List<Seen> silent(List<ConditionSeen> conditions, Sentences sentences) {
-    return conditions.stream().map(one -> of(one, one.outcome().words(), true, sentences)).toList();
+  static List<Seen> silent(List<ConditionSeen> conditions, Telling telling) {
+    return conditions.stream().map(one -> of(one, one.outcome().words(), true, telling)).toList();
   }
 
   private static Seen of(
-      ConditionSeen seen, String outcome, boolean withOutcomes, Sentences sentences) {
+      ConditionSeen seen, String outcome, boolean withOutcomes, Telling telling) {
     return new Seen(
         outcome,
-        sentences.of(seen.subject()),
-        seen.checks().stream().map(check -> words(check, withOutcomes, sentences)).toList());
+        telling.say(seen.subject()),
+        seen.checks().stream().map(check -> words(check, withOutcomes, telling)).toList());
   }
 
-  private static String words(CheckSeen check, boolean withOutcome, Sentences sentences) {
-    String saw = check.saw().isEmpty() ? "" : " [" + check.saw() + "]";
+  private static String words(CheckSeen check, boolean withOutcome, Telling telling) {
+    String saw = check.saw() == null ? "" : " [" + telling.sayWithin(check.saw()) + "]";
     String outcome =
         withOutcome && check.outcome() != Outcome.NOT_TRIED ? check.outcome().words() + ": " : "";
-    return outcome + sentences.of(check.words() + saw);
+    return outcome.isEmpty()
+        ? telling.say(check.words()) + saw
+        : outcome + telling.sayWithin(check.words()) + saw;
   }
 }

@@ -1,6 +1,8 @@
 package io.github.tiderule.api.report.rulebook;
 
 import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.SectionKind;
+import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
@@ -15,18 +17,18 @@ public final class RulebookText {
 
   /** The text, each line ended by a line feed. */
   public static String text(RuleBase rules) {
-    Page page = new Page();
+    Page page = new Page(Telling.onTerminal());
     page.line("Rule book");
     page.line(RulebookWords.summary(rules));
     page.line(rules.fingerprint());
     RulebookWords.localNotes(rules).forEach(note -> page.hanging(0, "-", note));
     for (Stage stage : Stage.values()) {
-      page.heading("Stage " + stage.word());
+      page.heading(SectionKind.STAGE, stage.word());
       rules.concerns().stream()
           .filter(concern -> concern.stage() == stage)
           .forEach(concern -> concern(page, rules, concern));
     }
-    page.heading("Sources, and how each was read");
+    page.heading(SectionKind.SOURCES);
     for (Source source : rules.sources().all()) {
       page.hanging(2, source.key() + ":", source.citation() + " Read as: " + source.readAs() + ".");
     }

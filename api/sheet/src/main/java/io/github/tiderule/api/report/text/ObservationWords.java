@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
@@ -15,16 +16,18 @@ import io.github.tiderule.rules.fact.observation.Radiograph;
 import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.Smear;
 import io.github.tiderule.rules.fact.observation.Vaginoscopy;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.List;
+import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Names the observations of a cycle for people. */
-public final class ObservationWords {
+/** What people call the observations of a cycle. */
+final class ObservationWords {
 
   private static final Texts TEXTS = Texts.ofReports();
 
@@ -36,43 +39,67 @@ public final class ObservationWords {
           Question.BORN_ON,
           Question.LITTERS_WHELPED);
 
-  private final CycleRecord cycle;
-  private final Map<String, Observation> byId;
+  /** Days of a season need no year, even where it lies across New Year. */
+  private static final long NEAR_DAYS = 120;
 
-  /** Names the observations of one cycle. */
-  public ObservationWords(CycleRecord cycle) {
+  private final CycleRecord cycle;
+  private final Words words;
+  private final Map<String, Observation> byId;
+  private final Set<String> alike = new HashSet<>();
+
+  ObservationWords(CycleRecord cycle, Words words) {
     this.cycle = cycle;
+    this.words = words;
     this.byId =
         cycle.observations().stream()
             .collect(Collectors.toMap(Observation::id, Function.identity()));
-  }
-
-  /** Who a report is about. */
-  public static String who(@Nullable String name, @Nullable String id) {
-    return name != null ? name : id != null ? id : TEXTS.say("report.unnamed");
-  }
-
-  /** As in {@code the progesterone of Mon 11 Jan, 08:30 (p3)}; the id alone if it is not known. */
-  public String of(String id) {
-    Observation observation = byId.get(id);
-    if (observation == null) {
-      return FIELDS.contains(id) ? TEXTS.say("field." + id) : id;
+    Set<String> seen = new HashSet<>();
+    for (Observation one : cycle.observations()) {
+      String name = kind(one) + moment(one);
+      if (!seen.add(name)) {
+        alike.add(name);
+      }
     }
-    OffsetDateTime at = observation.at().atZone(cycle.zone()).toOffsetDateTime();
-    return TEXTS.say(
-        "observation.of",
-        measured(observation),
-        LocalWords.shortDay(at.toLocalDate()),
-        LocalWords.clock(at),
-        id);
   }
 
-  /** Several, with commas. */
-  public String of(List<String> ids) {
-    return ids.stream().map(this::of).collect(Collectors.joining(", "));
+  /** What an id stands for that is no observation; the id alone where nothing is known of it. */
+  static String field(String id) {
+    return FIELDS.contains(id) ? TEXTS.say("field." + id) : id;
   }
 
-  private static String measured(Observation observation) {
+  /** The observation of an id; absent where it is not known. */
+  @Nullable Observation find(String id) {
+    return byId.get(id);
+  }
+
+  /** Whether a day is of the year the season is told in, or of the same season. */
+  boolean isOfThisYear(LocalDate day) {
+    LocalDate today = cycle.asOf().atZone(cycle.zone()).toLocalDate();
+    return day.getYear() == today.getYear()
+        || Math.abs(ChronoUnit.DAYS.between(today, day)) < NEAR_DAYS;
+  }
+
+  /** As in {@code Mon 11 Jan 08:30}. */
+  String moment(Observation observation) {
+    OffsetDateTime at = at(observation);
+    return words.shortDay(at.toLocalDate()) + " " + words.clock(at);
+  }
+
+  /** Whether kind and moment do not tell it from another. */
+  boolean isAlike(Observation observation) {
+    return alike.contains(kind(observation) + moment(observation));
+  }
+
+  /** As in {@code the progesterone 3.2 ng/mL of Mon 11 Jan, 08:30}. */
+  String whole(Observation observation) {
+    return TEXTS.say("observation.of", measured(observation), words.shortMoment(at(observation)));
+  }
+
+  private OffsetDateTime at(Observation observation) {
+    return observation.at().atZone(cycle.zone()).toOffsetDateTime();
+  }
+
+  private String measured(Observation observation) {
     if (observation instanceof Progesterone value) {
       String comparator = value.comparator() == null ? "" : value.comparator().word();
       String unit = value.statedUnit() == null ? "" : " " + value.statedUnit().word();
@@ -82,6 +109,13 @@ public final class ObservationWords {
       return TEXTS.say("observation.temperature.value", plain(reading.celsius()));
     }
     return kind(observation);
+  }
+
+  private String plain(double value) {
+    return words.number(
+        value == Math.rint(value) && value < 1e9
+            ? Long.toString((long) value)
+            : Double.toString(value));
   }
 
   /** What kind of observation it is, without what was measured. */
@@ -120,11 +154,5 @@ public final class ObservationWords {
     return observation instanceof BreedingDone done
         ? TEXTS.say("observation.breeding", done.semen().word())
         : TEXTS.say("observation.entry");
-  }
-
-  private static String plain(double value) {
-    return value == Math.rint(value) && value < 1e9
-        ? Long.toString((long) value)
-        : Double.toString(value);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.report.text;
 
 import io.github.tiderule.format.node.Characters;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,8 +15,24 @@ public final class Page {
   /** Columns of the narrowest screen or sheet a page is written for. */
   public static final int WIDTH = 80;
 
+  private final Telling telling;
   private final StringBuilder text = new StringBuilder();
-  private final List<Section.Draft> drafts = new ArrayList<>(List.of(new Section.Draft("")));
+  private final List<Section.Draft> drafts =
+      new ArrayList<>(List.of(new Section.Draft(SectionKind.HEAD, "")));
+
+  /**
+   * An empty page.
+   *
+   * @param telling how sentences on it are told
+   */
+  public Page(Telling telling) {
+    this.telling = telling;
+  }
+
+  /** How sentences on it are told. */
+  public Telling telling() {
+    return telling;
+  }
 
   /** What was written, before it was set in lines. */
   public List<Section> sections() {
@@ -26,19 +43,24 @@ public final class Page {
     drafts.get(drafts.size() - 1).add(indent, mark, words);
   }
 
-  /** A heading with an empty line above it. */
-  public void heading(String words) {
+  /**
+   * A heading with an empty line above it.
+   *
+   * @param parts what is filled into it
+   */
+  public void heading(SectionKind kind, Object... parts) {
     if (!text.isEmpty()) {
       text.append('\n');
     }
+    String words = kind.heading(parts);
     paragraph("", "", words.toUpperCase(Locale.ROOT));
-    drafts.add(new Section.Draft(words));
+    drafts.add(new Section.Draft(kind, words));
   }
 
-  /** An empty line, with which a part without a heading begins. */
+  /** An empty line, with which the foot begins. */
   public void gap() {
     text.append('\n');
-    drafts.add(new Section.Draft(""));
+    drafts.add(new Section.Draft(SectionKind.FOOT, ""));
   }
 
   /** A paragraph from the left edge. */
@@ -58,11 +80,21 @@ public final class Page {
     }
   }
 
+  /** A sentence set in by some columns. */
+  public void indented(int columns, Sentence sentence) {
+    indented(columns, telling.say(sentence));
+  }
+
   /** A paragraph set in by some columns. */
   public void indented(int columns, String words) {
     keep(columns, "", words);
     String indent = " ".repeat(columns);
     paragraph(indent, indent, words);
+  }
+
+  /** A sentence that hangs from a mark at its left. */
+  public void hanging(int columns, String mark, Sentence sentence) {
+    hanging(columns, mark, telling.say(sentence));
   }
 
   /** A paragraph that hangs from a mark at its left, such as a bullet, a number or a label. */
@@ -77,9 +109,9 @@ public final class Page {
     }
   }
 
-  /** A paragraph for each text, each with a dash. */
-  public void bullets(int columns, List<String> all) {
-    all.forEach(words -> hanging(columns, "-", words));
+  /** A paragraph for each sentence, each with a dash. */
+  public void bullets(int columns, List<Sentence> all) {
+    all.forEach(sentence -> hanging(columns, "-", sentence));
   }
 
   /**
