@@ -68,7 +68,8 @@ class AccuracyCommandTest {
         a.observationNotes(),
         null,
         null,
-        a.dayCounts());
+        a.dayCounts(),
+        a.course());
   }
 
   private static String lines(int count) {
