@@ -181,7 +181,8 @@ public final class ActionChoice {
                 ruled.conclusion().about().equals(Question.FIRST_BLOOD)
                     || !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
         .min(
-            Comparator.comparing(ruled -> !ruled.conclusion().about().equals(Question.FIRST_BLOOD)));
+            Comparator.comparing(
+                ruled -> !ruled.conclusion().about().equals(Question.FIRST_BLOOD)));
   }
 
   private Instant drawn(String id) {
