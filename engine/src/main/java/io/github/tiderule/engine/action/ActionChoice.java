@@ -24,6 +24,8 @@ import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.TestFirst;
 import io.github.tiderule.rules.conclusion.reading.Held;
+import io.github.tiderule.rules.conclusion.reading.Level;
+import io.github.tiderule.rules.conclusion.reading.LevelKind;
 import io.github.tiderule.rules.conclusion.reading.Question;
 import io.github.tiderule.rules.fact.Hours;
 import io.github.tiderule.rules.sentence.Part;
@@ -394,7 +396,7 @@ public final class ActionChoice {
     String how =
         read.levels().isEmpty()
             ? "; do not breed by the day count alone."
-            : test.kind().equals("progesterone") ? ", same laboratory and method as before." : ".";
+            : test.kind().equals("progesterone") ? before() : ".";
     Sentence headline = Sentence.of(what + how, clock.dayAndTime(test.at().toInstant()));
     return Optional.of(new Action(Now.TEST, headline, test.because(), forecastOfCalendar()));
   }
@@ -412,6 +414,21 @@ public final class ActionChoice {
                 "By the calendar alone her days are about {} to {}: a forecast, not a plan.",
                 new Part.Day(days.get(0), Part.DayForm.SHORT),
                 new Part.Day(days.get(days.size() - 1), Part.DayForm.SHORT)));
+  }
+
+  /** The same laboratory is one that gave every number so far. */
+  private String before() {
+    long laboratories =
+        read.levels().stream()
+            .filter(level -> level.kind() != LevelKind.BAND)
+            .map(Level::series)
+            .distinct()
+            .count();
+    return laboratories == 0
+        ? ", by a laboratory that gives a number."
+        : laboratories == 1
+            ? ", same laboratory and method as before."
+            : ", where her latest number was measured.";
   }
 
   private Action nothing() {
