@@ -4,6 +4,7 @@ import io.github.tiderule.engine.action.ActionChoice;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
@@ -33,6 +34,7 @@ import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.rules.Account;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.reading.Question;
 import java.time.Instant;
@@ -161,7 +163,7 @@ final class Answer {
         tested.nextTest(),
         tested.noTestBecause(),
         planned.bred(),
-        told.whelping(),
+        nothingToWhelp() ? null : told.whelping(),
         told.pregnancy(),
         told.caesarean(),
         told.lookBack(),
@@ -211,6 +213,20 @@ final class Answer {
     return readings == null || asked.isEmpty() || action.now() != Action.Now.ANSWER
         ? action
         : readings.told(action, asked.get(), season.clock());
+  }
+
+  /** Whether nothing was bred, nobody says that she is pregnant, and no day is left to breed on. */
+  private boolean nothingToWhelp() {
+    Breeding breeding = planned.breeding();
+    return planned.bred() == null
+        && (breeding == null
+            || breeding.days().stream().allMatch(day -> day.verdict() == Verdict.AVOID))
+        && !(standing instanceof Standing.Stopped)
+        && !read.has(
+            FindingKind.ALREADY_BRED,
+            FindingKind.LIVE_PUPS,
+            FindingKind.NO_HEARTBEAT,
+            FindingKind.SINGLE_PUP);
   }
 
   private List<Query> questions() {

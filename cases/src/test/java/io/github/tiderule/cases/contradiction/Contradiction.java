@@ -148,7 +148,10 @@ enum Contradiction {
     }
   },
 
-  /** A date of whelping where nothing is bred and no day is left to breed on. */
+  /**
+   * A date of whelping where nothing is bred and no day is left to breed on; not where she is known
+   * to be pregnant, or an emergency must be told from its day.
+   */
   WHELPING_OF_NOTHING {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
@@ -160,6 +163,7 @@ enum Contradiction {
           whelping != null
               && advice.bred() == null
               && !dayLeft
+              && advice.cautions().stream().noneMatch(caution -> caution.level().equals("stop"))
               && advice.trace().stream().noneMatch(line -> PREGNANT.contains(line.rule())),
           () -> "whelping without a breeding: " + whelping);
     }

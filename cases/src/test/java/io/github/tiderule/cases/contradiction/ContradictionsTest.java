@@ -23,8 +23,6 @@ class ContradictionsTest {
       Map.of(
           Contradiction.PLAN_BY_THE_DAYS_IT_WARNS_OF, 6.0,
           Contradiction.NOTHING_GAINED_BY_WHAT_MOVES_THE_PLAN, 11.0,
-          Contradiction.WHELPING_OF_NOTHING, 12.0,
-          Contradiction.SAME_LABORATORY_OF_SEVERAL, 3.0,
           Contradiction.ONE_WORD_FOR_FEW_AND_ALL, 18.0,
           Contradiction.PROOF_BESIDE_ANOTHER_DATE, 0.5,
           Contradiction.PROVEN_AND_STILL_TO_COME, 1.1,
