@@ -3,12 +3,14 @@ package io.github.tiderule.cases.odd;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import java.util.HashSet;
 import java.util.Set;
 
 /**
  * What an answer says it doubts. Only what a reader is told counts: questions, observations held,
- * values more likely odd than not, a vet first, and that she probably does not ovulate.
+ * values more likely odd than not, a course of her values that no ordinary season takes, a vet
+ * first, and that she probably does not ovulate.
  *
  * @param observations ids of the observations in doubt
  * @param asked what is asked about
@@ -17,7 +19,22 @@ import java.util.Set;
 record Doubts(Set<String> observations, Set<String> asked, boolean general) {
 
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
+
+  /** What her values are told to do that no ordinary season does. */
+  private static final Set<String> ODD_COURSES =
+      Set.of(
+          "fell-back",
+          "falling-late",
+          "falling",
+          "odd-value",
+          "shows-again",
+          "broken-off",
+          "standing-still",
+          "pause",
+          "no-rise");
+
   private static final String HELD = "held";
+  private static final String ODD_VALUE = "odd-value";
   private static final String FIRST_BLOOD = "firstBlood";
 
   Doubts {
@@ -35,10 +52,16 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
     advice.influence().stream()
         .filter(influence -> influence.oddProbability() > MORE_LIKELY_THAN_NOT)
         .forEach(influence -> observations.add(influence.observation()));
+    SeasonCourse course = advice.course();
+    boolean oddCourse = course != null && ODD_COURSES.contains(course.kind());
+    if (course != null && course.kind().equals(ODD_VALUE)) {
+      observations.addAll(course.observations());
+    }
     Ovulation ovulation = advice.ovulation();
     Action.Now now = advice.action().now();
     boolean general =
-        now == Action.Now.VET
+        oddCourse
+            || now == Action.Now.VET
             || now == Action.Now.ANSWER
             || (ovulation != null && ovulation.noOvulationProbability() >= MORE_LIKELY_THAN_NOT);
     return new Doubts(observations, asked, general);
