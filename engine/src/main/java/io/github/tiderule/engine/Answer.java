@@ -3,6 +3,7 @@ package io.github.tiderule.engine;
 import io.github.tiderule.engine.action.ActionChoice;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.advice.Warning;
@@ -140,6 +141,10 @@ final class Answer {
     @Nullable Dated days = standing instanceof Standing.BrokenOff ? null : dated;
     ActionChoice action = new ActionChoice(tested, course, care);
     boolean unusable = action.doseUnusable();
+    List<BreedingDay> breedingDays =
+        breeding == null || action.asked().isPresent()
+            ? List.of()
+            : unusable ? breeding.daysOfAnother() : breeding.days();
     CourseTold told = CourseTold.of(course, standing, care, then);
     return new Advice(
         Stamp.of(Tiderule.VERSION, season.tools().rules()),
@@ -149,9 +154,7 @@ final class Answer {
         told(action, readings),
         days == null ? null : days.lhPeak(),
         days == null ? null : days.ovulation(),
-        breeding == null || action.asked().isPresent()
-            ? List.of()
-            : unusable ? breeding.daysOfAnother() : breeding.days(),
+        breedingDays,
         breeding == null
                 || unusable
                 || action.asked().isPresent()
@@ -163,7 +166,7 @@ final class Answer {
         tested.nextTest(),
         tested.noTestBecause(),
         planned.bred(),
-        nothingToWhelp() ? null : told.whelping(),
+        nothingToWhelp(breedingDays) ? null : told.whelping(),
         told.pregnancy(),
         told.caesarean(),
         told.lookBack(),
@@ -215,12 +218,13 @@ final class Answer {
         : readings.told(action, asked.get(), season.clock());
   }
 
-  /** Whether nothing was bred, nobody says that she is pregnant, and no day is left to breed on. */
-  private boolean nothingToWhelp() {
-    Breeding breeding = planned.breeding();
+  /**
+   * Whether nothing was bred, nobody says that she is pregnant, and no day told is left to breed
+   * on.
+   */
+  private boolean nothingToWhelp(List<BreedingDay> breedingDays) {
     return planned.bred() == null
-        && (breeding == null
-            || breeding.days().stream().allMatch(day -> day.verdict() == Verdict.AVOID))
+        && breedingDays.stream().allMatch(day -> day.verdict() == Verdict.AVOID)
         && !(standing instanceof Standing.Stopped)
         && !read.has(
             FindingKind.ALREADY_BRED,
