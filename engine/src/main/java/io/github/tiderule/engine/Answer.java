@@ -179,7 +179,7 @@ final class Answer {
         standing.silent() ? List.of() : Disagreements.of(care),
         ObservationNotes.of(read),
         sheet,
-        standing instanceof Standing.Stopped
+        standing instanceof Standing.Stopped || standing instanceof Standing.BrokenOff
             ? null
             : SeasonAhead.of(season, care, action.seasonOver()),
         standing.silent() ? List.of() : DayCounts.of(care, firstPlanned(breeding)),

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine;
 
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Outcome;
@@ -79,7 +80,8 @@ final class WholeSeason {
                 .dioestrusOn(day("2026-06-21"))
                 .whelpedOn(day("2026-08-15"))
                 .litterSize(6)
-                .pregnant(true))
+                .pregnant(true)
+                .kind(EarlierKind.SILENT))
         .add(new Treatment(TreatmentKind.OTHER, day("2026-11-02")))
         .firstBlood(FirstBlood.seen(day("2027-03-01")))
         .add(value())

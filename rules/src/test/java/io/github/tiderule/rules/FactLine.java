@@ -9,6 +9,7 @@ import io.github.tiderule.rules.fact.CaesareanDay;
 import io.github.tiderule.rules.fact.CandidateDay;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Forecast;
@@ -138,7 +139,13 @@ final class FactLine {
       case "treat" -> new Treatment(word(TreatmentKind.values(), w.get(1)), date(w.number(2)));
       case "earlier" ->
           new EarlierCycle(
-              date(w.number(1)), w.maybe(2) == null ? null : date(w.number(1) + w.number(2)));
+              date(w.number(1)),
+              w.maybe(2) == null ? null : date(w.number(1) + w.number(2)),
+              null,
+              null,
+              null,
+              null,
+              w.has("broken-off") ? EarlierKind.BROKEN_OFF : null);
       case "v" -> Level.value(w.get(1), at(w.number(2)), w.number(3), w.factor(), w.series());
       case "below" -> Level.below(w.get(1), at(w.number(2)), w.number(3), w.factor(), w.series());
       case "above" -> Level.above(w.get(1), at(w.number(2)), w.number(3), w.factor(), w.series());
@@ -150,7 +157,7 @@ final class FactLine {
               Sentence.quoted("finding " + w.get(1) + " for a test"));
       case "held" -> new Held(w.get(1), Sentence.of("{} is held", Part.key(w.get(1))));
       case "question" -> new Question(w.get(1), Sentence.of("a question for a test"), List.of());
-      case "forecast" -> forecast(w.number(1), w.number(2), w.number(3));
+      case "forecast" -> forecast(w.number(1), w.number(2), w.number(3), w.keyOr("fit", 0.5));
       case "day" -> day(w);
       case "pregnancy-scan" ->
           new PregnancyScan(
@@ -263,7 +270,7 @@ final class FactLine {
         null);
   }
 
-  private Forecast forecast(double daysToMedian, double width, double noOvulation) {
+  private Forecast forecast(double daysToMedian, double width, double noOvulation, double fit) {
     double median = now + daysToMedian;
     return new Forecast(
         at(median - width / 2),
@@ -278,7 +285,7 @@ final class FactLine {
         0.01,
         0.01,
         noOvulation / 2,
-        0.5);
+        fit);
   }
 
   private static CandidateDay day(Words w) {

@@ -1,6 +1,7 @@
 package io.github.tiderule.cases.library;
 
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Outcome;
@@ -54,6 +55,11 @@ final class HistorySlips {
             "pregnant",
             "contradiction",
             before.whelpedOn(LocalDate.of(2026, 8, 13)).pregnant(false)),
+        Slip.earlier(
+            blood + "'ovulatedOn': '2026-06-13', 'kind': 'broken-off'",
+            "kind",
+            "contradiction",
+            before.ovulatedOn(LocalDate.of(2026, 6, 13)).kind(EarlierKind.BROKEN_OFF)),
         Slip.of(
             "'female': {'treatments': [{'kind': 'other', 'on': '2040-05-01'}]}",
             "/female/treatments/0/on",

@@ -134,7 +134,7 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
         at(ovulation, 0.25),
         at(ovulation, 0.75),
         at(ovulation, 0.95),
-        read.proven(),
+        read.proven() && agrees(),
         byDay(ovulation, 1 - estimate.noOvulation()),
         round(estimate.noOvulation()),
         new Patterns(
@@ -145,6 +145,12 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
             round(courses.failing()),
             round(courses.brokenOff())),
         round(estimate.fit()));
+  }
+
+  /** Whether the estimate bears a proof out: ovulation is behind, and did not fail. */
+  private boolean agrees() {
+    return estimate.noOvulation() <= season().tools().value("findings.no-ovulation.likely")
+        && estimate.ovulation().quantile(0.5) <= today();
   }
 
   private OffsetDateTime at(Density density, double share) {

@@ -129,7 +129,8 @@ final class Gathering {
         season.firstBlood(),
         first,
         axis.day(season.asOf()),
-        season.earlierCycles(),
+        // of no other are days since first blood known
+        season.earlierCycles().stream().filter(one -> one.kind() == null).toList(),
         values,
         intervals,
         lhTests,

@@ -41,6 +41,7 @@ public record Read(Season season, StageRun reading, StageRun found) {
           FindingKind.TREATED_CYCLE,
           FindingKind.FALL_TO_BASE,
           FindingKind.LUTEAL_FALL,
+          FindingKind.NOT_OVULATING,
           FindingKind.PROLONGED_HEAT);
 
   private static final Set<FindingKind> PROOF =
@@ -56,7 +57,10 @@ public record Read(Season season, StageRun reading, StageRun found) {
 
   /** The same, with what is found held against the estimate made of it. */
   Read against(Forecast forecast) {
-    return has(FindingKind.RISE_BEYOND)
+    double poor = season.tools().value("findings.fit.poor");
+    double likely = season.tools().value("findings.no-ovulation.likely");
+    boolean speaks = forecast.fit() < poor || forecast.noOvulationProbability() > likely;
+    return speaks || has(FindingKind.RISE_BEYOND)
         ? new Read(season, reading, found(season, reading, List.of(forecast)))
         : this;
   }

@@ -7,6 +7,7 @@ import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.care.CheckState;
 import io.github.tiderule.rules.conclusion.care.SeasonCheck;
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.BeforeSeasonAsked;
 import io.github.tiderule.rules.kennel.LastWhelping;
@@ -130,7 +131,9 @@ public final class SeasonAhead {
   /** Days of first blood, each once, in order. */
   private static List<LocalDate> bloods(Season season) {
     return Stream.concat(
-            season.earlierCycles().stream().map(EarlierCycle::firstBloodOn),
+            season.earlierCycles().stream()
+                .filter(one -> one.kind() != EarlierKind.BROKEN_OFF)
+                .map(EarlierCycle::firstBloodOn),
             Stream.ofNullable(season.firstBlood().on()))
         .distinct()
         .sorted()

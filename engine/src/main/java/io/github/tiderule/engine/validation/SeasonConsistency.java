@@ -2,6 +2,7 @@ package io.github.tiderule.engine.validation;
 
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.kennel.HealthTestKind;
@@ -66,7 +67,26 @@ public final class SeasonConsistency {
     after(blood, "dioestrusOn", earlier.dioestrusOn(), LONGEST_SEASON_DAYS).ifPresent(found::add);
     after(blood, "whelpedOn", earlier.whelpedOn(), LONGEST_SEASON_DAYS + LONGEST_PREGNANCY_DAYS)
         .ifPresent(found::add);
+    brokenOff(earlier).ifPresent(found::add);
     return found;
+  }
+
+  /** Why a season cannot have broken off: what comes only after ovulation is known of it. */
+  private static Optional<Violation> brokenOff(EarlierCycle earlier) {
+    boolean ovulated =
+        earlier.ovulatedOn() != null
+            || earlier.dioestrusOn() != null
+            || earlier.whelpedOn() != null
+            || earlier.litterSize() != null
+            || Boolean.TRUE.equals(earlier.pregnant());
+    return earlier.kind() == EarlierKind.BROKEN_OFF && ovulated
+        ? Optional.of(
+            Violation.of(
+                "kind",
+                Violation.Code.CONTRADICTION,
+                earlier.kind().word(),
+                "kind is broken-off, yet what follows an ovulation is told of the season"))
+        : Optional.empty();
   }
 
   /** Why a day cannot belong to a season: before first blood, or too long after it. */

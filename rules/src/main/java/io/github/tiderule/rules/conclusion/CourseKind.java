@@ -16,6 +16,10 @@ public enum CourseKind implements Worded {
   SHOWS_AGAIN("shows-again"),
   /** The season stopped before the surge. */
   BROKEN_OFF("broken-off"),
+  /** Everything together says that she does not ovulate. */
+  NOT_OVULATING("not-ovulating"),
+  /** All values together follow no known course. */
+  FITS_NOTHING("fits-nothing"),
   /** No longer rising, at the level of ovulation. */
   STANDING_STILL("standing-still"),
   /** It rises after standing still. */

@@ -5,6 +5,7 @@ import io.github.tiderule.engine.validation.SeasonConsistency;
 import io.github.tiderule.format.node.Field;
 import io.github.tiderule.format.node.Fields;
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.Treatment;
 import io.github.tiderule.rules.fact.TreatmentKind;
@@ -77,12 +78,14 @@ final class FemaleReader {
     LocalDate whelped = season.anyPastDay(fields.optional("whelpedOn"));
     Integer litter = fields.optional("litterSize").wholeNumber(Limits.PUPS);
     Boolean pregnant = fields.optional("pregnant").flag();
+    EarlierKind kind = fields.optional("kind").word(EarlierKind.class);
     fields.refuseOthers();
     SeasonConsistency.whelped(pregnant, whelped).ifPresent(fields::refuse);
     if (blood == null) {
       return null;
     }
-    EarlierCycle earlier = new EarlierCycle(blood, ovulated, shifted, whelped, litter, pregnant);
+    EarlierCycle earlier =
+        new EarlierCycle(blood, ovulated, shifted, whelped, litter, pregnant, kind);
     fields.refuse(SeasonConsistency.order(earlier, firstBloodOn));
     return earlier;
   }

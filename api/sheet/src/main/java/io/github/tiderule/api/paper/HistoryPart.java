@@ -87,9 +87,13 @@ final class HistoryPart implements Part {
   private static String words(EarlierCycle earlier) {
     LocalDate ovulated = earlier.ovulatedOn();
     String blood = day(earlier.firstBloodOn());
-    return ovulated == null
-        ? TEXTS.say("paper.history.season", blood)
-        : TEXTS.say("paper.history.season.ovulated", blood, day(ovulated));
+    String season =
+        ovulated == null
+            ? TEXTS.say("paper.history.season", blood)
+            : TEXTS.say("paper.history.season.ovulated", blood, day(ovulated));
+    return earlier.kind() == null
+        ? season
+        : season + ", " + TEXTS.word("paper.history.season", earlier.kind().word());
   }
 
   private static String words(Treatment treatment) {

@@ -9,9 +9,11 @@ import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
+import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** How sure a report is, and what made it so. */
 final class Certainties {
@@ -20,6 +22,10 @@ final class Certainties {
 
   /** A season without ovulation is named from this probability on. */
   private static final double WORTH_NAMING = 0.02;
+
+  /** While her values do this, an estimate is no date. */
+  private static final Set<String> UNDATED =
+      Set.of("standing-still", "fell-back", "falling-late", "fits-nothing");
 
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
 
@@ -31,6 +37,16 @@ final class Certainties {
     Ovulation ovulation = advice.ovulation();
     if (ovulation == null) {
       page.indented(2, TEXTS.say("sure.nothing"));
+      return;
+    }
+    if (ovulation.noOvulationProbability() > MORE_LIKELY_THAN_NOT) {
+      page.indented(
+          2, TEXTS.say("sure.probably-not", Shares.inHundred(ovulation.noOvulationProbability())));
+      return;
+    }
+    SeasonCourse course = advice.course();
+    if (course != null && UNDATED.contains(course.kind())) {
+      page.indented(2, TEXTS.say("sure.undated"));
       return;
     }
     boolean past = !ovulation.median().isAfter(advice.asOf());

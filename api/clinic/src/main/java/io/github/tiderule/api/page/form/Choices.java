@@ -1,6 +1,7 @@
 package io.github.tiderule.api.page.form;
 
 import io.github.tiderule.rules.fact.Certainty;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.TreatmentKind;
 import io.github.tiderule.rules.fact.Worded;
 import io.github.tiderule.rules.fact.assay.Handling;
@@ -73,6 +74,7 @@ public final class Choices {
   public static final List<String> ROUTES = words(Route.values());
   public static final List<String> CERTAINTIES = words(Certainty.values());
   public static final List<String> TREATMENTS = words(TreatmentKind.values());
+  public static final List<String> EARLIER_KINDS = words(EarlierKind.values());
   public static final List<String> WEEKDAYS =
       Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();
 

@@ -90,9 +90,7 @@ public final class FemaleForm {
         LocalDate on = LocalTimes.day(typed, prefix + day, texts);
         row.text(day, on == null ? null : on.toString());
       }
-      if (kinds) {
-        row.text("kind", typed.value(prefix + "kind"));
-      }
+      row.text("kind", typed.value(prefix + "kind"));
       if (!row.isEmpty()) {
         if (!row.members().byKey().containsKey(days.get(0))) {
           typed.refuse(prefix + days.get(0), texts.say("fault.day-missing"));
