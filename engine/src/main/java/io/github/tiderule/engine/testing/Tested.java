@@ -11,6 +11,7 @@ import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.TestFirst;
 import io.github.tiderule.rules.sentence.Sentence;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -46,7 +47,7 @@ public record Tested(
 
   /** The test that stands before anything that cannot be undone, where there is one. */
   public Optional<Ruled<TestFirst>> first() {
-    return Testing.first(due);
+    return first(due);
   }
 
   /**
@@ -61,6 +62,16 @@ public record Tested(
             .first()
             .filter(slot -> slot.lastCall().isBefore(test.resultAt().toInstant()))
             .filter(slot -> !slot.deadlines().isEmpty());
+  }
+
+  /** The same, of the rules about the next test. */
+  static Optional<Ruled<TestFirst>> first(@Nullable StageRun due) {
+    return due == null
+        ? Optional.empty()
+        : due.ruled(TestFirst.class)
+            .min(
+                Comparator.comparing((Ruled<TestFirst> ruled) -> ruled.conclusion().test())
+                    .thenComparing(ruled -> ruled.rule().id()));
   }
 
   /** The stages of rules that were run for it. */

@@ -23,7 +23,6 @@ import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.SameBlood;
 import io.github.tiderule.rules.conclusion.TestDue;
-import io.github.tiderule.rules.conclusion.TestFirst;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.TestingDone;
 import io.github.tiderule.rules.conclusion.reading.Level;
@@ -98,18 +97,8 @@ public final class Testing {
         List.of(season.semenPlan(), season.laboratory()));
   }
 
-  /** The test that stands before anything that cannot be undone, where there is one. */
-  static Optional<Ruled<TestFirst>> first(@Nullable StageRun due) {
-    return due == null
-        ? Optional.empty()
-        : due.ruled(TestFirst.class)
-            .min(
-                Comparator.comparing((Ruled<TestFirst> ruled) -> ruled.conclusion().test())
-                    .thenComparing(ruled -> ruled.rule().id()));
-  }
-
   private boolean decides(TestDue test) {
-    return first(due).map(first -> first.conclusion().test() == test.kind()).orElse(false);
+    return Tested.first(due).map(first -> first.conclusion().test() == test.kind()).orElse(false);
   }
 
   private Tested tested() {
@@ -136,7 +125,7 @@ public final class Testing {
         new TestChoice(season, foresight, series(read), breeding, plan, lhOnSameBlood);
     Set<TestKind> done =
         due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
-    @Nullable Draw decides = first(due).isPresent() ? floor : null;
+    @Nullable Draw decides = Tested.first(due).isPresent() ? floor : null;
     TestChoice.Chosen chosen =
         decides != null
             ? choice.asked(decides)
