@@ -9,7 +9,9 @@ import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.service.http.Route;
-import io.github.tiderule.format.cycle.CycleText;
+import io.github.tiderule.format.node.Node;
+import io.github.tiderule.format.node.NodeReader;
+import io.github.tiderule.format.problem.Problems;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -37,13 +39,15 @@ final class CalendarRoutes {
           String key = season.cycle().key();
           return Answer.text(
               CalendarFeed.MEDIA_TYPE + "; charset=utf-8",
-              CalendarFeed.text(key, advice(ledger, key, name(call, season.female())), call.now()));
+              CalendarFeed.text(key, advice(ledger, key, name(season.female())), call.now()));
         });
   }
 
-  private static String name(Call call, Female female) {
-    String file = CycleText.ofFemale(call.now(), female.document());
-    return CalendarFeed.nameOf(CycleCheck.read(file, "/female", "").female());
+  /** As she is on record: a season may lie ahead of the clock, and her history with it. */
+  private static String name(Female female) {
+    Node.Members her =
+        (Node.Members) NodeReader.read(female.document(), new Problems()).orElseThrow();
+    return CalendarFeed.nameOf(her.text("name"), her.text("id"));
   }
 
   private static List<AdvisedDates> advice(Ledger ledger, String cycle, String name) {

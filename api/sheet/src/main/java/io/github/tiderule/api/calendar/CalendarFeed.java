@@ -29,6 +29,7 @@ import java.util.Date;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the dates of a season as iCalendar, RFC 5545. Moments are in UTC, which needs no zone
@@ -95,8 +96,13 @@ public final class CalendarFeed {
 
   /** What a female is called in her calendar. */
   public static String nameOf(Female female) {
+    return nameOf(female.name(), female.id());
+  }
+
+  /** The same of what is on record of her. */
+  public static String nameOf(@Nullable String name, @Nullable String id) {
     return Objects.requireNonNullElse(
-        female.name(), Objects.requireNonNullElse(female.id(), TEXTS.say("calendar.unnamed")));
+        name, Objects.requireNonNullElse(id, TEXTS.say("calendar.unnamed")));
   }
 
   private static AdvisedDates last(List<AdvisedDates> advice) {
