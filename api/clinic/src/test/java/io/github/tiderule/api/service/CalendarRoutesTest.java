@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.is;
 
 import biweekly.Biweekly;
 import biweekly.component.VEvent;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -78,15 +79,40 @@ class CalendarRoutesTest {
           .with("If-Match", "*")
           .post(
               path + "/observations/p2/corrections",
-              "{\"reason\": \"misread\", \"observation\": " + observation("p2", "13", "8.6") + "}")
+              "{\"reason\": \"misread\", \"observation\": " + observation("p2", "13", "1.6") + "}")
           .mustBe(201);
       asker.post(path + "/advice", "{}").mustBe(201);
       Map<String, VEvent> after = events(asker.get(path + "/calendar.ics"));
       assertThat(after.keySet().containsAll(before.keySet()), is(true));
       String whelping = cycle + "-whelping-1@tiderule.github.io";
       assertThat(of(after, whelping).getSequence().getValue(), is(1));
-      assertThat(start(of(after, whelping)).isBefore(start(of(before, whelping))), is(true));
+      assertThat(start(of(after, whelping)).isAfter(start(of(before, whelping))), is(true));
       assertThat(List.of(desk.faults.toArray()), is(List.of()));
+    }
+  }
+
+  @Test
+  void aClockThatWentBackNamesHerAllTheSame() {
+    try (Desk desk = Desk.open()) {
+      Asker asker = desk.asker();
+      String female =
+          asker
+              .post(
+                  "/v1/females",
+                  """
+                  {"name": "Ivy", "earlierCycles": [{"firstBloodOn": "2026-06-20"}]}""")
+              .mustBe(201)
+              .text("/key");
+      String cycle =
+          asker.post("/v1/females/" + female + "/cycles", SEASON).mustBe(201).text("/key");
+      asker
+          .post("/v1/cycles/" + cycle + "/observations", observation("p1", "11", "1.4"))
+          .mustBe(201);
+      asker.post("/v1/cycles/" + cycle + "/advice", "{}").mustBe(201);
+      desk.clock.move(Duration.ofDays(-300));
+      assertThat(
+          asker.get("/v1/cycles/" + cycle + "/calendar.ics").mustBe(200).body(),
+          containsString("Ivy"));
     }
   }
 }
