@@ -15,6 +15,7 @@ import io.github.tiderule.engine.sheet.SheetMaking;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.engine.testing.Testing;
 import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.fact.OwnTemperature;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -99,6 +100,7 @@ record Evaluation(Planned planned, Reasoning reasoning) {
         season.treatments(),
         List.of(season.semenPlan(), season.outcome()),
         SeasonAhead.facts(season),
+        OwnTemperature.of(read.accepted()),
         forSheet);
   }
 }

@@ -15,6 +15,7 @@ import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Forecast;
 import io.github.tiderule.rules.fact.Moment;
 import io.github.tiderule.rules.fact.Outcome;
+import io.github.tiderule.rules.fact.OwnTemperature;
 import io.github.tiderule.rules.fact.Treatment;
 import io.github.tiderule.rules.fact.TreatmentKind;
 import io.github.tiderule.rules.fact.Worded;
@@ -171,6 +172,7 @@ final class FactLine {
           new Radiograph(
               w.get(1), at(w.number(2)), w.keyCount("fetuses"), w.has("skeleton") ? true : null);
       case "temperature" -> new BodyTemperature(w.get(1), at(w.number(2)), w.number(3));
+      case "own" -> new OwnTemperature(w.get(1), at(w.number(2)), (int) w.number(3), w.number(4));
       case "outcome" -> outcome(w);
       case "before" -> before(w);
       case "caesarean" ->

@@ -21,8 +21,10 @@ import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.StageResult.Ruled;
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.TestFirst;
+import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.reading.Held;
 import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.conclusion.reading.LevelKind;
@@ -89,6 +91,7 @@ public final class ActionChoice {
   public Action action() {
     return vet.action()
         .or(this::closed)
+        .or(this::whelpingNear)
         .or(this::between)
         .or(this::withoutSemen)
         .or(this::answer)
@@ -104,6 +107,24 @@ public final class ActionChoice {
         .or(this::noTimeLeft)
         .or(this::testing)
         .orElseGet(this::nothing);
+  }
+
+  /** Whelping within a day or two leads, whatever else there is to say. */
+  private Optional<Action> whelpingNear() {
+    List<String> because =
+        care.ruled(Caution.class)
+            .filter(ruled -> ruled.conclusion().about() == About.WHELPING_NEAR)
+            .map(ruled -> ruled.rule().id())
+            .distinct()
+            .toList();
+    return because.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Action(
+                Now.PASSED,
+                Sentence.of(
+                    "Whelping is near, within a day or two: stay with her, and tell your vet today."),
+                because));
   }
 
   /** Between two seasons there is time to see to what is due. */

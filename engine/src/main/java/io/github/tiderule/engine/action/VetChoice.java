@@ -5,6 +5,7 @@ import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Standing;
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.sentence.Sentence;
@@ -46,7 +47,21 @@ final class VetChoice {
         .toList();
   }
 
+  private boolean about(About about) {
+    return care.all(Caution.class).stream().anyMatch(one -> one.about() == about);
+  }
+
   private Sentence toVet() {
+    if (standing instanceof Standing.ForVet && about(About.TOO_YOUNG)) {
+      return Sentence.of(
+          "She is too young to be bred: let this season pass, and plan for a later one.");
+    }
+    if (about(About.AFTER_WHELPING)) {
+      return standing instanceof Standing.Stopped
+          ? Sentence.of(
+              "See a vet today: so soon after whelping this is discharge or illness, no season.")
+          : Sentence.of("See a vet before any plan: she whelped not long before this bleeding.");
+    }
     if (standing instanceof Standing.Stopped) {
       return pastBreeding()
           ? Sentence.of("Call a vet now; everything else waits.")

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import org.jspecify.annotations.Nullable;
@@ -48,13 +49,18 @@ public sealed interface Standing {
     if (safety.all(Caution.class).stream().anyMatch(one -> one.level() == CautionLevel.STOP)) {
       return new Stopped(read, dated);
     }
-    if (read.vetOnly()) {
+    if (read.vetOnly() || safety.all(Caution.class).stream().anyMatch(Standing::first)) {
       return new ForVet(read, dated);
     }
     if (read.brokenOff()) {
       return new BrokenOff(read, dated);
     }
     return dated == null ? new NotDated(read) : new Open(dated);
+  }
+
+  /** Whether a caution comes before every plan. */
+  private static boolean first(Caution one) {
+    return one.about() == About.TOO_YOUNG || one.about() == About.AFTER_WHELPING;
   }
 
   default Season season() {

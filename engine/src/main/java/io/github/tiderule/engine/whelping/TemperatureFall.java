@@ -16,20 +16,26 @@ record TemperatureFall(double from, double to) {
   private static final int POINTS = 9;
   private static final double HOURS = 24;
 
-  /** The fall that the last run of low readings shows; null where the last reading is not low. */
+  /** Tenths of a degree add up to not quite their sum. */
+  private static final double ROUNDING = 1e-9;
+
+  /**
+   * The fall that the last run of readings shows, all of them well below the mean of those before
+   * it; null where there is no such run.
+   */
   static @Nullable TemperatureFall in(List<Temperature> readings, Parameters parameters) {
-    double low = parameters.value("whelping.temperature.low");
-    int first = readings.size();
-    while (first > 0 && readings.get(first - 1).celsius() <= low) {
-      first--;
+    double least = parameters.value("whelping.temperature.own-fall") - ROUNDING;
+    double sum = 0;
+    for (int first = 1; first < readings.size(); first++) {
+      sum += readings.get(first - 1).celsius();
+      double most = sum / first - least;
+      if (readings.stream().skip(first).allMatch(reading -> reading.celsius() <= most)) {
+        double to = readings.get(first).day();
+        double earliest = to - parameters.value("whelping.temperature.gap-hours") / HOURS;
+        return new TemperatureFall(Math.max(earliest, readings.get(first - 1).day()), to);
+      }
     }
-    if (first == readings.size()) {
-      return null;
-    }
-    double to = readings.get(first).day();
-    double earliest = to - parameters.value("whelping.temperature.gap-hours") / HOURS;
-    double from = first == 0 ? earliest : Math.max(earliest, readings.get(first - 1).day());
-    return new TemperatureFall(from, to);
+    return null;
   }
 
   /** Likelihood of whelping at a time. */

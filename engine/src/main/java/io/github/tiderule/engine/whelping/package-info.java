@@ -53,11 +53,11 @@
  *       the line for her size (luvoni-2000, from memory; small and medium-sized bitches only). (1 −
  *       o) N(W − t; d, s) + o/{@code scan.spread}, o = {@code scan.odd}, s = {@code scan.cavity-sd}
  *       or {@code scan.skull-sd}. Not read outside {@code scan.*-days}.
- *   <li>Fall of temperature (tsutsui-1982): the first reading at {@code temperature.low} or less of
- *       the last run of such readings; the fall lies evenly between the reading before it, at most
- *       {@code temperature.gap-hours}, and it. N(W − fall; {@code before-hours}, {@code sd-hours})
- *       with a share {@code temperature.false} flat over {@code temperature.chart-days}. No fall
- *       says nothing.
+ *   <li>Fall of temperature (tsutsui-1982): the first reading of a last run that lies {@code
+ *       temperature.own-fall} or more below the mean of the readings before it; the fall lies
+ *       evenly between the reading before it, at most {@code temperature.gap-hours}, and it. N(W −
+ *       fall; {@code before-hours}, {@code sd-hours}) with a share {@code temperature.false} flat
+ *       over {@code temperature.chart-days}. No fall, and no reading before it, says nothing.
  *   <li>Progesterone near term, u = W − t days before whelping, on the radioimmunoassay scale. A
  *       number counts as its published class alone, below 1, below 2.7, from 2.7 on, from 5 on
  *       (nothling-2022); the likelihood is the probability of that class. For it, ln of the level

@@ -8,6 +8,12 @@ public enum About {
   UNUSABLE_DOSE,
   /** A day that is closed only until a test has been made. */
   TEST_FIRST,
+  /** Whelping within a day or two: it leads the answer. */
+  WHELPING_NEAR,
+  /** A bitch too young to be bred: no day is planned. */
+  TOO_YOUNG,
+  /** Bleeding weeks after a whelping: a vet comes before any plan. */
+  AFTER_WHELPING,
   /** Anything else. */
   OTHER
 }

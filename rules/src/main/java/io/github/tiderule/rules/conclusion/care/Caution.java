@@ -32,4 +32,10 @@ public record Caution(CautionLevel level, About about, List<String> observations
   public static Caution unusable(CautionLevel level, Sentence words) {
     return new Caution(level, About.UNUSABLE_DOSE, List.of(), words);
   }
+
+  /** A caution that leads the answer for what it is about. */
+  public static Caution leading(
+      CautionLevel level, About about, Sentence words, String... observations) {
+    return new Caution(level, about, List.of(observations), words);
+  }
 }
