@@ -34,7 +34,6 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
           "no-rise");
 
   private static final String HELD = "held";
-  private static final String ODD_VALUE = "odd-value";
   private static final String FIRST_BLOOD = "firstBlood";
 
   Doubts {
@@ -53,8 +52,9 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
         .filter(influence -> influence.oddProbability() > MORE_LIKELY_THAN_NOT)
         .forEach(influence -> observations.add(influence.observation()));
     SeasonCourse course = advice.course();
-    boolean oddCourse = course != null && ODD_COURSES.contains(course.kind());
-    if (course != null && course.kind().equals(ODD_VALUE)) {
+    boolean oddCourse = false;
+    if (course != null && ODD_COURSES.contains(course.kind())) {
+      oddCourse = true;
       observations.addAll(course.observations());
     }
     Ovulation ovulation = advice.ovulation();

@@ -59,8 +59,8 @@ public final class OddReport {
     markdown.add(
         "Over: told over while a dose to come would meet half her eggs, or before the true season."
             + " Interval: ovulation told within four days (nine times in ten), no doubt told, and the"
-            + " truth more than a day outside; where she does not ovulate, told as past or within"
-            + " four days. False proof: ovulation called proven, and it comes more than a day later"
+            + " truth more than a day outside; where she does not ovulate, told as past."
+            + " False proof: ovulation called proven, and it comes more than a day later"
             + " or never. Slip: it moves the plan by more than a day, and nobody asks. In vain: the"
             + " only dose is to be given, booked or ordered before the next result, on less than a"
             + " tenth of her eggs. Any: one of these. Doubt: something is asked, held, odd or for a"

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  *     true season has begun, with no doubt told
  * @param dated whether an interval for ovulation is told without a doubt
  * @param outside such an interval more than a day beside the truth; where she does not ovulate, one
- *     that says she has, or is firm
+ *     that says she probably has, since before that nobody can know
  * @param firmOutside the same of an interval of at most {@value #FIRM} days
  * @param falseProof ovulation called proven though it comes more than a day later or never
  * @param slipUnnoticed a slip moved the plan by more than a day and nothing about it is asked or
@@ -121,9 +121,8 @@ record Verdict(
     private boolean outside(Ovulation ovulation) {
       double truth = truth();
       if (Double.isInfinite(truth)) {
-        boolean has = day(ovulation.p95()) < asked.day();
         return ovulation.noOvulationProbability() < LIKELY_NONE
-            && (has || width(ovulation) <= FIRM);
+            && day(ovulation.median()) < asked.day();
       }
       return truth < day(ovulation.p05()) - DAY || truth > day(ovulation.p95()) + DAY;
     }
