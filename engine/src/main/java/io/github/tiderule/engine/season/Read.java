@@ -60,7 +60,8 @@ public record Read(Season season, StageRun reading, StageRun found) {
     double poor = season.tools().value("findings.fit.poor");
     double likely = season.tools().value("findings.no-ovulation.likely");
     boolean speaks = forecast.fit() < poor || forecast.noOvulationProbability() > likely;
-    return speaks || has(FindingKind.RISE_BEYOND)
+    boolean behind = forecast.daysToMedian() < 0 && has(FindingKind.STILL_BASAL);
+    return speaks || behind || has(FindingKind.RISE_BEYOND)
         ? new Read(season, reading, found(season, reading, List.of(forecast)))
         : this;
   }
