@@ -207,11 +207,11 @@ public final class SampleAdvice {
                 "CAR-901",
                 List.of("common-practice"))),
         new SeasonCourse(
-            "standing-still",
-            Sentence.of("She has stood still at about 5 ng/mL for a week"),
+            "rising-again",
+            Sentence.of("She stood still at about 5 ng/mL for a week and rises again"),
             List.of("p1", "p4"),
             at("01-05", "08:00"),
-            "FND-023",
+            "FND-122",
             Sentence.of("An earlier rise looked like ovulation")));
   }
 

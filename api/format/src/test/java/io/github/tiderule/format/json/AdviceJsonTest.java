@@ -101,7 +101,7 @@ class AdviceJsonTest {
     JsonNode course = tree(AdviceJson.text(SampleAdvice.full(), Layout.ONE_LINE)).get("course");
     assertThat(
         names(course), contains("kind", "text", "observations", "since", "rule", "withdrawn"));
-    assertThat(course.at("/kind").asText(), is("standing-still"));
+    assertThat(course.at("/kind").asText(), is("rising-again"));
     assertThat(course.at("/since").asText(), is("2027-01-05T08:00:00+01:00"));
     assertThat(course.at("/observations/1").asText(), is("p4"));
     JsonNode empty = tree(AdviceJson.text(SampleAdvice.empty(), Layout.ONE_LINE));

@@ -111,6 +111,28 @@ class ReportsTest {
         AdviceReport.text(CYCLE, SampleAdvice.full()), not(containsString("None of these days")));
   }
 
+  /** Progesterone near 5 ng/mL from the 11th to the 18th, which no day of ovulation fits. */
+  @Test
+  void noDayOfOvulationStandsBesideValuesThatStandStill() {
+    Season still =
+        Seasons.text(
+            """
+            {"schema": "tiderule/cycle/1", "asOf": "2027-03-18T18:00:00+01:00",
+             "zone": "Europe/Vienna", "firstBlood": {"on": "2027-03-01", "certainty": "seen"},
+             "observations": [
+              {"id": "p1", "kind": "progesterone", "at": "2027-03-09T08:00:00+01:00", "value": 2.4,
+               "unit": "ng/mL"},
+              {"id": "p2", "kind": "progesterone", "at": "2027-03-11T08:00:00+01:00", "value": 4.6,
+               "unit": "ng/mL"},
+              {"id": "p3", "kind": "progesterone", "at": "2027-03-15T08:00:00+01:00", "value": 5.1,
+               "unit": "ng/mL"},
+              {"id": "p4", "kind": "progesterone", "at": "2027-03-18T08:00:00+01:00", "value": 4.7,
+               "unit": "ng/mL"}]}""");
+    String plan = AdviceReport.text(still.cycle(), still.reasoning().advice());
+    assertThat(plan, containsString("HOW SURE\n  Nothing is proven, and no day of ovulation"));
+    assertThat(plan, not(containsString("most likely ovulated")));
+  }
+
   @Test
   void doNotDependOnTheLocale() {
     Locale before = Locale.getDefault();
