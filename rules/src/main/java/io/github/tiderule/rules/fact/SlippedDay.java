@@ -24,15 +24,13 @@ public final class SlippedDay {
    */
   public static List<LocalDate> meant(LocalDate typed, LocalDate least, LocalDate most) {
     Optional<LocalDate> exchanged = exchanged(typed);
-    return Stream.concat(
-            Stream.of(
-                typed.withYear(most.getYear()),
-                typed.withYear(least.getYear()),
-                typed.plusMonths(1),
-                typed.minusMonths(1)),
+    return Stream.of(
+            Stream.of(typed.withYear(most.getYear()), typed.withYear(least.getYear())),
+            monthOff(typed, least, most),
             exchanged.stream()
                 .flatMap(
                     day -> Stream.of(day.withYear(most.getYear()), day.withYear(least.getYear()))))
+        .flatMap(days -> days)
         .filter(day -> !day.isBefore(least) && !day.isAfter(most))
         .distinct()
         .toList();
@@ -41,6 +39,13 @@ public final class SlippedDay {
   /** Whether some day within a span may have been meant. */
   public static boolean fits(LocalDate typed, LocalDate least, LocalDate most) {
     return !meant(typed, least, most).isEmpty();
+  }
+
+  /** The days a month off; none of a year too far away for a month to reach the span. */
+  private static Stream<LocalDate> monthOff(LocalDate typed, LocalDate least, LocalDate most) {
+    return typed.getYear() < least.getYear() - 1 || typed.getYear() > most.getYear() + 1
+        ? Stream.empty()
+        : Stream.of(typed.plusMonths(1), typed.minusMonths(1));
   }
 
   private static Optional<LocalDate> exchanged(LocalDate typed) {
