@@ -22,4 +22,9 @@ public record Moment(Instant asOf, ZoneId zone) {
   public long daysSince(LocalDate day) {
     return ChronoUnit.DAYS.between(day, dayOf(asOf));
   }
+
+  /** The local day some days ago, to the nearest whole day. */
+  public LocalDate daysAgo(double days) {
+    return dayOf(asOf).minusDays(Math.round(days));
+  }
 }
