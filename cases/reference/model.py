@@ -19,14 +19,16 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 from scipy.interpolate import PchipInterpolator
-from scipy.special import ndtr
+from scipy.special import chdtrc, ndtr
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 PARAMETERS = ROOT / "rules/src/main/resources/io/github/tiderule/parameters"
 ANCHOR = datetime(2027, 1, 1, tzinfo=timezone.utc)
 NG_PER_ML = {"ng/mL": 1.0, "ug/L": 1.0, "nmol/L": 3.18}
+RATE_REACH = 3.75  # standard deviations of ln rho at which it is cut off
+TOP_STEP = 1 / 6  # days, of the top of a season that breaks off
 LOW_TUBES = {"gel", "clot-activator"}
-COURSES = ("ordinary", "plateau", "noOvulation")
+COURSES = ("ordinary", "plateau", "irregular", "failing", "brokenOff", "silent")
 
 
 def table(name):
@@ -48,7 +50,7 @@ class Grid:
     """How finely the reference integrates."""
 
     step: float = 1 / 24  # days, of the LH peak, the lag and ovulation
-    rates: int = 61  # points of ln rho within +-reach standard deviations
+    rates: int = 41  # points of ln rho, as far as it goes
     latents: int = 121  # points of A, S and E within +-reach standard deviations
     reach: float = 6.0
     limits: float = 1.0  # multiplies the points along each shared direction of several limits
@@ -161,6 +163,8 @@ def read_case(cycle):
             low, high = {
                 None: (value, value), "<": (0.0, value), ">": (value, math.inf)
             }[o.get("comparator")]
+            if high < P["assay.least"]:
+                low, high = 0.0, P["assay.least"]
             method = o.get("method", "unknown")
             reads_low, noisy = doubts(o)
             case.results.append(
@@ -195,10 +199,10 @@ def read_case(cycle):
 # ------------------------------------------------------------------------------------------ prior
 
 
-def peak_prior(case, grid):
-    """Times of the LH peak and their prior density."""
+def prior_shape(case, peak):
+    """In proportion to the prior density of the LH peak, ends of its support apart."""
     if case.first_blood_noon is not None:
-        x = np.arange(P["onset.earliest"], P["onset.latest"] + 1e-9, grid.step)
+        x = peak - case.first_blood_noon
         shift = P["onset.shift"]
         s = {
             "seen": P["onset.log-sd"],
@@ -215,23 +219,50 @@ def peak_prior(case, grid):
             mean = (centre / between**2 + sum(y) / within**2) / precision
             sd = math.sqrt(1 / precision + within**2 + s**2 - P["onset.log-sd"] ** 2)
         wide = P["onset.wide-weight"]
-        log_x = np.log(x + shift)
+        safe = np.maximum(x + shift, 1e-9)
+        log_x = np.log(safe)
         density = (
             (1 - wide) * normal(log_x, mean, sd)
             + wide * normal(log_x, centre, max(P["onset.wide-log-sd"], s))
-        ) / (x + shift)
-        return case.first_blood_noon + x, density / trapezoid(density, grid.step)
+        ) / safe
+        return np.where(x + shift > 0, density, 0)
     near = case.first_observation - P["onset.unknown-before"]
     far = case.first_observation - P["onset.unknown-long-before"]
     end = case.now + P["onset.unknown-after"]
-    peak = np.arange(far - 6, end + 6, grid.step)
 
     def flat(a, b):
         return ndtr(peak - a) * ndtr(b - peak) / (b - a)
 
     long = P["onset.unknown-long-weight"]
-    density = (1 - long) * flat(near, end) + long * flat(far, near)
+    return (1 - long) * flat(near, end) + long * flat(far, near)
+
+
+def support(case):
+    """The first and the last time the LH peak may lie at."""
+    if case.first_blood_noon is not None:
+        return (
+            case.first_blood_noon + P["onset.earliest"], case.first_blood_noon + P["onset.latest"]
+        )
+    far = case.first_observation - P["onset.unknown-long-before"]
+    return far - 6, case.now + P["onset.unknown-after"] + 6
+
+
+def peak_prior(case, grid):
+    """Times of the LH peak and their prior density."""
+    first, last = support(case)
+    peak = np.arange(first, last + 1e-9, grid.step)
+    density = prior_shape(case, peak)
     return peak, density / trapezoid(density, grid.step)
+
+
+def put_off(case, peak, length):
+    """How much likelier an LH peak is once a rest of so many days may have put it off."""
+    if case.first_blood_noon is None:
+        return np.ones_like(peak)
+    here = prior_shape(case, peak)
+    before = prior_shape(case, peak - length)
+    inside = (peak - length > support(case)[0]) & (here > 0)
+    return 0.5 + 0.5 * np.where(inside, before, 0) / np.where(here > 0, here, 1)
 
 
 def lag_density(grid):
@@ -253,8 +284,15 @@ def log_curve(tau):
 
 
 def plateau_curve(tau, length, level):
-    rest = level * ndtr((tau + length) / 0.5)
+    rest = level * ndtr((tau + length) / 0.75)
     return 0.25 * np.log(np.exp(4 * log_curve(tau)) + rest**4)
+
+
+def failing_curve(tau, begins):
+    since = 0.75 * np.logaddexp(0, (tau - begins) / 0.75)
+    base = P["level.basal"]
+    above = np.maximum(np.exp(log_curve(tau)) - base, 0)
+    return np.log(base + above * np.exp(-P["failing.speed"] * since))
 
 
 ASSAY = {}
@@ -279,7 +317,7 @@ def reading(level, row):
     return np.log(safe), np.where(held, 1.0, row["slope"] * true / safe)
 
 
-def own_variance(result, row):
+def own_variance(result, row, drift):
     if result.is_number:
         value = max(result.low, P["assay.floor"])
     else:
@@ -291,7 +329,7 @@ def own_variance(result, row):
     if result.noisy:
         variance += P["noisy.log-sd"] ** 2
     if not result.is_number:
-        variance += P["swing.log-sd"] ** 2 + P["drift.log-sd"] ** 2
+        variance += P["swing.log-sd"] ** 2 + drift**2
     if result.kit:
         variance += P["kit.log-sd"] ** 2
     return variance
@@ -342,25 +380,30 @@ class Progesterone:
         self.results = self.numbers + self.limits
         self.times = np.array([r.at for r in self.results])
         self.series = sorted({r.series for r in self.results})
-        floor = P["assay.floor"]
-        self.y = np.log([max(r.low, floor) for r in self.numbers])
+        self.y = np.log([r.low for r in self.numbers])
         with np.errstate(divide="ignore"):
             self.low = np.log([r.low for r in self.limits])
             self.high = np.log([r.high for r in self.limits])
         t = self.times[: len(self.numbers)]
-        gaps = np.abs(t[:, None] - t[None, :])
-        self.swing = P["swing.log-sd"] ** 2 * np.exp(-gaps / P["swing.days"])
-        self.swing += P["drift.log-sd"] ** 2 * np.exp(-0.5 * (gaps / P["drift.days"]) ** 2)
+        self.gaps = np.abs(t[:, None] - t[None, :])
+        self._drift(P["drift.log-sd"], P["drift.days"])
+
+    def _drift(self, sd, length):
+        """Sets how far her own course departs from the common shape."""
+        self.drift = sd
+        self.swing = P["swing.log-sd"] ** 2 * np.exp(-self.gaps / P["swing.days"])
+        self.swing += sd**2 * np.exp(-0.5 * (self.gaps / length) ** 2)
 
     def log_likelihood(self, level, shared_loads, shared_sd, log_weight):
-        """level (Q, n) log course at each result; shared_loads (Q, n, d) of log-level latents.
+        """Log likelihood, and its part in numbers that fit worse than these.
 
+        level (Q, n) log course at each result; shared_loads (Q, n, d) of log-level latents.
         log_weight (Q,) is the rest of the posterior; it only serves to leave out hopeless points.
         """
         if not self.results:
-            return np.zeros(len(level))
+            return np.zeros((2, len(level)))
         methods = {r.series: r.method for r in self.results}
-        total = np.full(len(level), -np.inf)
+        total = np.full((2, len(level)), -np.inf)
         for ways in itertools.product(*[ASSAY[methods[s]] for s in self.series]):
             rows = dict(zip(self.series, ways))
             weight = math.prod(row["weight"] for row in ways)
@@ -381,13 +424,13 @@ class Progesterone:
             loads[:, i, d + self.series.index(r.series)] = 1
         sd = np.concatenate([shared_sd, [rows[s]["scaleLogSd"] for s in self.series]])
         scaled = loads * sd
-        own = np.array([own_variance(r, rows[r.series]) for r in self.results])
-        out = np.empty(size)
+        own = np.array([own_variance(r, rows[r.series], self.drift) for r in self.results])
+        out = np.empty((2, size))
         self.best = -np.inf
         chunk = 20_000
         for start in range(0, size, chunk):
             part = slice(start, start + chunk)
-            out[part] = self._dense(mean[part], scaled[part], own, log_weight[part])
+            out[:, part] = self._dense(mean[part], scaled[part], own, log_weight[part])
         return out
 
     def _dense(self, mean, scaled, own, log_weight):
@@ -396,31 +439,33 @@ class Progesterone:
         odd = P["odd.weight"]
         logs, inverses = [], []
         residual = self.y - mean[:, :m]
-        for wrong in range(-1, m):  # -1: all right, else the one that is odd
+        odd_sets = [c for size in (0, 1, 2) for c in itertools.combinations(range(m), size)]
+        for wrong in odd_sets:
             variance = own[:m].copy()
-            if wrong >= 0:
-                variance[wrong] += P["odd.log-sd"] ** 2
+            for one in wrong:
+                variance[one] += P["odd.log-sd"] ** 2
             covariance = a @ a.transpose(0, 2, 1) + self.swing + np.diag(variance)
-            log_weight = m * math.log1p(-odd)
-            if wrong >= 0:
-                log_weight += math.log(odd) - math.log1p(-odd)
+            prior = (m - len(wrong)) * math.log1p(-odd) + len(wrong) * math.log(odd)
             sign, log_det = np.linalg.slogdet(covariance) if m else (1, np.zeros(len(mean)))
             solved = np.linalg.solve(covariance, residual[:, :, None])[:, :, 0]
-            logs.append(
-                log_weight
-                - 0.5 * (m * math.log(2 * math.pi) + log_det + (residual * solved).sum(axis=1))
-            )
+            discrepancy = (residual * solved).sum(axis=1)
+            if not wrong:
+                with np.errstate(divide="ignore"):
+                    worse = np.log(chdtrc(m, discrepancy)) if m else np.zeros(len(mean))
+            logs.append(prior - 0.5 * (m * math.log(2 * math.pi) + log_det + discrepancy))
             if k:
                 inverses.append((covariance, solved))
         logs = np.array(logs)
         if not k:
-            return np.logaddexp.reduce(logs, axis=0)
+            total = np.logaddexp.reduce(logs, axis=0)
+            return np.array([total, total + worse])
         own_sd = np.sqrt(own[m:])
         given = [self._limits_given_numbers(mean, a, b, *i) for i in inverses]
         alone = [self._alone(centre, rest, own_sd) for centre, rest in given]
         limit_logs = np.log(np.array(alone))
         if k == 1:
-            return np.logaddexp.reduce(logs + limit_logs, axis=0)
+            total = np.logaddexp.reduce(logs + limit_logs, axis=0)
+            return np.array([total, total + worse])
         rough = logs + limit_logs + log_weight
         self.best = max(self.best, rough.max())
         for h, (centre, rest) in enumerate(given):
@@ -428,7 +473,8 @@ class Progesterone:
             if len(q):
                 p = rectangle(centre[q], rest[q], own_sd, self.low, self.high, self.grid.limits)
                 limit_logs[h, q] = np.log(p)
-        return np.logaddexp.reduce(logs + limit_logs, axis=0)
+        total = np.logaddexp.reduce(logs + limit_logs, axis=0)
+        return np.array([total, total + worse])
 
     def _limits_given_numbers(self, mean, a, b, covariance, solved):
         m = len(self.numbers)
@@ -453,7 +499,9 @@ class Progesterone:
         """Log likelihood at LH peaks (L,) with log rates (L,), under a log course of tau."""
         tau = self.times[None, :] - peak[:, None]
         pivot = P["rate.pivot"]
-        scaled_tau = pivot + np.exp(rate)[:, None] * (tau - pivot)
+        most = P["rate.most-after"]
+        before, after = np.exp(rate)[:, None], np.exp(np.clip(rate, -most, most))[:, None]
+        scaled_tau = pivot + np.where(tau < pivot, before, after) * (tau - pivot)
         level = course(scaled_tau)
         base = np.minimum(1, P["level.basal"] * np.exp(-level))
         growth = 1 + P["level.luteal-growth"] * np.clip((scaled_tau - 4) / 4, 0, 1)
@@ -462,14 +510,35 @@ class Progesterone:
         return self.log_likelihood(level, loads, sd, log_weight)
 
     def ordinary(self, peak, log_weight):
-        z, w = standard_nodes(self.grid.rates, self.grid.reach)
-        rate = P["rate.log-sd"] * z
-        points = np.repeat(peak, len(z)), np.tile(rate, len(peak))
+        sd, wide_sd, wide = P["rate.log-sd"], P["rate.wide-log-sd"], P["rate.wide-weight"]
+        rate = np.linspace(-RATE_REACH * sd, RATE_REACH * sd, self.grid.rates)
+        w = (1 - wide) * normal(rate, 0, sd) + wide * normal(rate, 0, wide_sd)
+        w = ends_halved(w)
+        w = w / w.sum()
+        points = np.repeat(peak, len(w)), np.tile(rate, len(peak))
         weights = (log_weight[:, None] + np.log(w)).ravel()
         out = self.ovulating(*points, log_curve, weights)
-        return np.logaddexp.reduce(out.reshape(len(peak), len(z)) + np.log(w), axis=1)
+        return np.logaddexp.reduce(out.reshape(2, len(peak), len(w)) + np.log(w), axis=2)
 
-    def plateau(self, peak, log_weight):
+    def irregular(self, peak, log_weight):
+        self._drift(P["irregular.log-sd"], P["irregular.days"])
+        out = self.ovulating(peak, np.zeros(len(peak)), log_curve, log_weight)
+        self._drift(P["drift.log-sd"], P["drift.days"])
+        return out
+
+    def failing(self, peak, log_weight):
+        begins = np.arange(
+            P["failing.first"], P["failing.last"] + P["failing.step"] / 2, P["failing.step"]
+        )
+        logs = [
+            self.ovulating(
+                peak, np.zeros(len(peak)), lambda tau, b=b: failing_curve(tau, b), log_weight
+            )
+            for b in begins
+        ]
+        return np.logaddexp.reduce(np.array(logs), axis=0) - math.log(len(begins))
+
+    def plateau(self, peak, log_weight, case):
         rows = table("plateau")
         weights = np.array([float(r["weight"]) for r in rows])
         logs = [
@@ -480,16 +549,36 @@ class Progesterone:
             )
             for r in rows
         ]
-        return np.logaddexp.reduce(
-            np.array(logs) + np.log(weights / weights.sum())[:, None], axis=0
-        )
+        shares = np.array([
+            weight / weights.sum() * put_off(case, peak, float(row["days"]))
+            for weight, row in zip(weights, rows)
+        ])
+        return np.logaddexp.reduce(np.array(logs) + np.log(shares)[:, None, :], axis=0)
 
-    def without_ovulation(self):
+    def broken_off(self, case):
+        low, high = P["broken-off.low"], P["broken-off.high"]
+        top, prior = peak_prior(case, Grid(TOP_STEP))
+        total = np.full(2, -np.inf)
+        for width in (P["broken-off.short"], P["broken-off.long"]):
+            for step in range(4):
+                height = low * (high / low) ** (step / 3)
+                gap = (self.times[None, :] - top[:, None]) / width
+                above = height * np.exp(-0.5 * gap**2)
+                level = np.log(P["level.basal"] + above)
+                base = P["level.basal"] / (P["level.basal"] + above)
+                loads = np.stack([base, 1 - base], axis=2)
+                sd = np.array([P["level.baseline-log-sd"], P["level.rise-log-sd"]])
+                weight = np.log(np.maximum(ends_halved(prior) * TOP_STEP, 1e-300))
+                one = self.log_likelihood(level, loads, sd, weight) + weight - math.log(8)
+                total = np.logaddexp(total, np.logaddexp.reduce(one, axis=1))
+        return total
+
+    def silent(self):
         n = len(self.results)
         level = np.full((1, n), math.log(P["no-ovulation.level"]))
         return self.log_likelihood(
             level, np.ones((1, n, 1)), np.array([P["no-ovulation.log-sd"]]), np.zeros(1)
-        )[0]
+        )[:, 0]
 
 
 # ------------------------------------------------------------------- what speaks of the peak alone
@@ -639,18 +728,25 @@ def posterior(case, grid):
     log_peak = np.log(np.maximum(prior, 1e-300)) + peak_evidence(case, peak, grid)
     weight = {
         "plateau": P["plateau.weight"],
-        "noOvulation": P["no-ovulation.weight"],
-        "ordinary": 1 - P["plateau.weight"] - P["no-ovulation.weight"],
+        "irregular": P["irregular.weight"],
+        "failing": P["failing.weight"],
+        "brokenOff": P["broken-off.weight"],
+        "silent": P["no-ovulation.weight"],
     }
-    course_logs = {
-        "ordinary": results.ordinary(peak, log_peak) + log_peak + math.log(weight["ordinary"]),
-        "plateau": results.plateau(peak, log_peak) + log_peak + math.log(weight["plateau"]),
+    weight["ordinary"] = 1 - sum(weight.values())
+    both = {
+        "ordinary": results.ordinary(peak, log_peak),
+        "plateau": results.plateau(peak, log_peak, case),
+        "irregular": results.irregular(peak, log_peak),
+        "failing": results.failing(peak, log_peak),
     }
-    without = (
-        math.log(weight["noOvulation"])
-        + results.without_ovulation()
-        + evidence_without_ovulation(case)
-    )
+    both = {c: log + log_peak + math.log(weight[c]) for c, log in both.items()}
+    course_logs = {c: log[0] for c, log in both.items()}
+    seen_without = evidence_without_ovulation(case)
+    without = {
+        "brokenOff": results.broken_off(case) + math.log(weight["brokenOff"]) + seen_without,
+        "silent": results.silent() + math.log(weight["silent"]) + seen_without,
+    }
     top = max(log.max() for log in course_logs.values())
     ovulation = peak[0] + steps[0] * grid.step + grid.step * np.arange(len(peak) + len(steps) - 1)
     seen = ovulation_evidence(case, ovulation, grid)
@@ -662,10 +758,17 @@ def posterior(case, grid):
         c: np.convolve(ends_halved(np.exp(log - top)), lag) * seen for c, log in course_logs.items()
     }
     evidence = {c: float(trapezoid(m, grid.step)) for c, m in peak_mass.items()}
-    evidence["noOvulation"] = math.exp(without - top - high)
+    worse = {
+        c: float(trapezoid(np.exp(log[1] - top) * met, grid.step)) for c, log in both.items()
+    }
+    for course, log in without.items():
+        evidence[course], worse[course] = (float(np.exp(one - top - high)) for one in log)
     total = sum(evidence.values())
+    fit = sum(w for c, w in worse.items() if c != "irregular")
+    fit /= total - evidence["irregular"]
     return {
         "lhPeak": quantiles(peak, sum(peak_mass.values()), grid.step, LEVELS),
         "ovulation": quantiles(ovulation, sum(ovulation_mass.values()), grid.step, LEVELS),
         "courses": {c: evidence[c] / total for c in COURSES},
+        "fit": fit if results.numbers else 1.0,
     }

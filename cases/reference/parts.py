@@ -21,32 +21,31 @@ import model
 
 HERE = pathlib.Path(__file__).resolve().parent
 P = model.P
-GRID = model.Grid(rates=9, reach=3.0)
+GRID = model.Grid(rates=11)
 ACCEPTANCE = model.Grid(latents=9, reach=2.8)
-WITHOUT = model.Grid(1 / 6, rates=25, latents=41)
+WITHOUT = model.Grid(1 / 6, rates=21, latents=41)
 SHIFT = model.standard_nodes(9, 3.0)
 DIOESTRUS = model.standard_nodes(13, 3.5)
 
 
-class OneOdd(model.Progesterone):
-    """The likelihood of numbers alone where one of them, or for -1 none, is odd."""
+class SomeOdd(model.Progesterone):
+    """The likelihood of numbers alone where some of them are odd."""
 
-    wrong = -1
+    wrong = ()
 
     def _dense(self, mean, scaled, own, log_weight):
         m = len(self.numbers)
         odd = P["odd.weight"]
         variance = own[:m].copy()
-        weight = m * math.log1p(-odd)
-        if self.wrong >= 0:
-            variance[self.wrong] += P["odd.log-sd"] ** 2
-            weight += math.log(odd) - math.log1p(-odd)
+        weight = (m - len(self.wrong)) * math.log1p(-odd) + len(self.wrong) * math.log(odd)
+        for one in self.wrong:
+            variance[one] += P["odd.log-sd"] ** 2
         covariance = scaled @ scaled.transpose(0, 2, 1) + self.swing + np.diag(variance)
         residual = self.y - mean
         _, log_det = np.linalg.slogdet(covariance)
         solved = np.linalg.solve(covariance, residual[:, :, None])[:, :, 0]
         fit = m * math.log(2 * math.pi) + log_det + (residual * solved).sum(axis=1)
-        return weight - 0.5 * fit
+        return np.array([weight - 0.5 * fit] * 2)
 
 
 def ovulation_evidence(case, ovulation):
@@ -100,12 +99,14 @@ def evidence(cycle, case):
         line("scan", f"{at:.9f}", int(finding == "ovulated"))
 
 
-def courses(word, results, peaks):
+def courses(word, case, results, peaks):
     p = model.Progesterone(results, GRID)
     zero = np.zeros(len(peaks))
-    numbers(word + "-ordinary", p.ordinary(peaks, zero))
-    numbers(word + "-plateau", p.plateau(peaks, zero))
-    numbers(word + "-none", [p.without_ovulation()])
+    numbers(word + "-ordinary", p.ordinary(peaks, zero)[0])
+    numbers(word + "-plateau", p.plateau(peaks, zero, case)[0])
+    numbers(word + "-irregular", p.irregular(peaks, zero)[0])
+    numbers(word + "-failing", p.failing(peaks, zero)[0])
+    numbers(word + "-none", [p.silent()[0]])
 
 
 def but(case, what, item):
@@ -148,20 +149,25 @@ def main():
         if case.results:
             ordered = [r for r in case.results if r.is_number]
             ordered += [r for r in case.results if not r.is_number]
-            courses("all", ordered, peaks)
+            courses("all", case, ordered, peaks)
             for i in range(len(ordered)):
                 if len(ordered) > 1:
-                    courses(f"but-{i}", ordered[:i] + ordered[i + 1 :], peaks)
+                    courses(f"but-{i}", case, ordered[:i] + ordered[i + 1 :], peaks)
             if all(r.is_number for r in ordered):
                 for j in range(len(ordered)):
-                    p = OneOdd(ordered, GRID)
-                    p.wrong = j
-                    numbers(f"odd-{j}", p.ordinary(peaks, np.zeros(len(peaks))))
+                    sums = np.full(len(peaks), -np.inf)
+                    for other in range(len(ordered)):
+                        p = SomeOdd(ordered, GRID)
+                        p.wrong = (j,) if other == j else (j, other)
+                        one = p.ordinary(peaks, np.zeros(len(peaks)))[0]
+                        sums = np.logaddexp(sums, one)
+                    numbers(f"odd-{j}", sums)
         whole = model.posterior(case, model.Grid().halved())
         for what in ("lhPeak", "ovulation"):
             numbers(what, [whole[what][q] for q in ("5", "25", "50", "75", "95")])
         influences(case)
         numbers("courses", [whole["courses"][c] for c in model.COURSES])
+        numbers("fit", [whole["fit"]])
 
 
 if __name__ == "__main__":

@@ -154,8 +154,15 @@ class OneValueQuadratureTest {
 
     private double weightAnew(double peak) {
       double plateau = parameter("plateau.weight");
-      double ordinary = 1 - plateau - parameter("no-ovulation.weight");
-      return prior(peak) * (ordinary * ordinary(peak) + plateau * plateau(peak));
+      double irregular = parameter("irregular.weight");
+      double failing = parameter("failing.weight");
+      double without = parameter("no-ovulation.weight") + parameter("broken-off.weight");
+      double ordinary = 1 - plateau - irregular - failing - without;
+      return prior(peak)
+          * (ordinary * ordinary(peak)
+              + plateau * plateau(peak)
+              + irregular * irregular(peak)
+              + failing * failing(peak));
     }
 
     private static double prior(double peak) {
@@ -172,12 +179,42 @@ class OneValueQuadratureTest {
       double sd = parameter("rate.log-sd");
       double pivot = parameter("rate.pivot");
       double sum = 0;
-      double step = 0.1;
-      for (double z = -5; z <= 5 + step / 2; z += step) {
-        double scaled = pivot + Math.exp(sd * z) * (at - peak - pivot);
-        sum += normal(z, 0, 1) * step * chance(CURVE.at(scaled), scaled);
+      double weights = 0;
+      double most = parameter("rate.most-after");
+      double wide = parameter("rate.wide-weight");
+      double since = at - peak - pivot;
+      for (int point = -75; point <= 75; point++) {
+        double log = sd * 0.05 * point;
+        double held = since < 0 ? log : Math.min(Math.max(log, -most), most);
+        double scaled = pivot + Math.exp(held) * since;
+        double weight =
+            (1 - wide) * normal(log, 0, sd) + wide * normal(log, 0, parameter("rate.wide-log-sd"));
+        weight *= Math.abs(point) == 75 ? 0.5 : 1;
+        weights += weight;
+        sum += weight * chance(CURVE.at(scaled), scaled);
       }
-      return sum;
+      return sum / weights;
+    }
+
+    private double irregular(double peak) {
+      return chance(CURVE.at(at - peak), at - peak, parameter("irregular.log-sd"));
+    }
+
+    private double failing(double peak) {
+      double tau = at - peak;
+      double base = parameter("level.basal");
+      double sum = 0;
+      int count = 0;
+      for (double begins = parameter("failing.first");
+          begins <= parameter("failing.last");
+          begins += parameter("failing.step")) {
+        double since = 0.75 * Math.log1p(Math.exp((tau - begins) / 0.75));
+        double above = Math.max(0, Math.exp(CURVE.at(tau)) - base);
+        double level = Math.log(base + above * Math.exp(-parameter("failing.speed") * since));
+        sum += chance(level, tau);
+        count++;
+      }
+      return sum / count;
     }
 
     private double plateau(double peak) {
@@ -185,15 +222,21 @@ class OneValueQuadratureTest {
       double sum = 0;
       double weights = 0;
       for (Plateau one : PLATEAUS) {
-        double rest = one.ngPerMl() * below((tau + one.days()) / 0.5);
+        double rest = one.ngPerMl() * below((tau + one.days()) / 0.75);
         double level = Math.log(Math.exp(4 * CURVE.at(tau)) + Math.pow(rest, 4)) / 4;
-        sum += one.weight() * chance(level, tau);
+        boolean inside = peak - one.days() > EARLIEST;
+        double later = inside ? prior(peak - one.days()) / prior(peak) : 0;
+        sum += one.weight() * (0.5 + 0.5 * later) * chance(level, tau);
         weights += one.weight();
       }
       return sum / weights;
     }
 
     private double chance(double level, double days) {
+      return chance(level, days, parameter("drift.log-sd"));
+    }
+
+    private double chance(double level, double days, double drift) {
       double base = Math.min(1, parameter("level.basal") * Math.exp(-level));
       double late = Math.min(Math.max((days - 4) / 4, 0), 1);
       double rise = (1 - base) * (1 + parameter("level.luteal-growth") * late);
@@ -205,7 +248,7 @@ class OneValueQuadratureTest {
               + sq(rise * parameter("level.rise-log-sd"))
               + sq(scale)
               + sq(parameter("swing.log-sd"))
-              + sq(parameter("drift.log-sd"))
+              + sq(drift)
               + sq(parameter("pulse.log-sd"))
               + sq(cv)
               + sq(floor);

@@ -89,10 +89,17 @@ class ReferencePosteriorTest {
   @MethodSource("cases")
   void coursesAgree(ReferenceCase one) {
     Advice advice = ENGINE.advise(one.cycle());
-    Patterns courses = Objects.requireNonNull(advice.ovulation()).patterns();
-    assertThat(courses.ordinary(), closeTo(one.course("ordinary"), COURSE));
+    Ovulation ovulation = Objects.requireNonNull(advice.ovulation());
+    Patterns courses = ovulation.patterns();
+    double parts = one.course("irregular") + one.course("failing");
+    assertThat(courses.ordinary(), closeTo(one.course("ordinary") + parts, COURSE));
     assertThat(courses.plateau(), closeTo(one.course("plateau"), COURSE));
-    assertThat(courses.noOvulation(), closeTo(one.course("noOvulation"), COURSE));
+    double without = one.course("brokenOff") + one.course("silent");
+    assertThat(courses.noOvulation(), closeTo(without, COURSE));
+    assertThat(courses.irregular(), closeTo(one.course("irregular"), COURSE));
+    assertThat(courses.failing(), closeTo(one.course("failing"), COURSE));
+    assertThat(courses.brokenOff(), closeTo(one.course("brokenOff"), COURSE));
+    assertThat(ovulation.fit(), closeTo(one.result().get("fit").asDouble(), COURSE));
   }
 
   /** A value the rules hold back or set aside would be compared with one the reference uses. */

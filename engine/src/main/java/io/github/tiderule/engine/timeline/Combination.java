@@ -68,105 +68,128 @@ final class Combination {
     return sum;
   }
 
-  /** Log of the evidence for a peak at each place, progesterone included. */
-  double[] outline(double[] logOrdinary, double[] logPlateau) {
-    double[] outline = new double[prior.length];
-    for (int i = 0; i < outline.length; i++) {
-      outline[i] =
-          Math.log(prior[i] * peakLikelihood[i] * back[i])
-              + Math.max(logOrdinary[i], logPlateau[i]);
+  /**
+   * Weight of each course at each place, progesterone included, in proportion.
+   *
+   * @param logs by course on which she ovulates, then by place
+   */
+  double[][] outline(double[][] logs) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (double[] log : logs) {
+      for (int i = 0; i < prior.length; i++) {
+        if (prior[i] > 0) {
+          most = Math.max(most, log[i]);
+        }
+      }
+    }
+    double[] priors = model.courseWeights();
+    double[][] outline = new double[logs.length][prior.length];
+    double sum = 0;
+    for (int i = 0; i < prior.length; i++) {
+      double side = prior[i] * peakLikelihood[i] * back[i];
+      for (int c = 0; c < logs.length; c++) {
+        outline[c][i] = side * priors[c] * Math.exp(logs[c][i] - most);
+        sum += outline[c][i];
+      }
+    }
+    for (double[] one : outline) {
+      for (int i = 0; i < one.length; i++) {
+        one[i] /= sum;
+      }
     }
     return outline;
   }
 
-  /** Share of a plateau among seasons that ovulate. */
-  double plateauShare(double[] logOrdinary, double[] logPlateau) {
-    double[] outline = outline(logOrdinary, logPlateau);
-    double most = Double.NEGATIVE_INFINITY;
-    for (double log : outline) {
-      most = Math.max(most, log);
-    }
-    double ordinary = 0;
-    double plateau = 0;
-    for (int i = 0; i < outline.length; i++) {
-      double side = outline[i] - Math.max(logOrdinary[i], logPlateau[i]) - most;
-      ordinary += Math.exp(side + logOrdinary[i]);
-      plateau += Math.exp(side + logPlateau[i]);
-    }
-    double weighed = model.plateauWeight * plateau;
-    return weighed / (weighed + (1 - model.plateauWeight) * ordinary);
-  }
-
-  /** The posterior. */
-  Result combine(double[] logOrdinary, double[] logPlateau, double logNone) {
-    double most = logNone;
-    for (int i = 0; i < prior.length; i++) {
-      if (prior[i] > 0) {
-        most = Math.max(most, Math.max(logOrdinary[i], logPlateau[i]));
+  /**
+   * The posterior.
+   *
+   * @param logs log likelihoods of the progesterone results, by course on which she ovulates, then
+   *     by place
+   * @param logsWithout the same if her season breaks off, and if she stays low
+   */
+  Result combine(double[][] logs, double[] logsWithout) {
+    double most = Math.max(logsWithout[0], logsWithout[1]);
+    for (double[] log : logs) {
+      for (int i = 0; i < prior.length; i++) {
+        if (prior[i] > 0) {
+          most = Math.max(most, log[i]);
+        }
       }
     }
     int n = prior.length;
-    double usual = 1 - model.plateauWeight - model.noOvulationWeight;
-    double[] ordinary = new double[n];
-    double[] plateau = new double[n];
+    double[] priors = model.courseWeights();
+    double[][] weight = new double[logs.length][n];
+    double[] share = new double[logs.length];
     double[] peak = new double[n];
     double[] ovulation = new double[ovulations.count()];
-    double ordinaryMass = 0;
-    double plateauMass = 0;
+    double total = 0;
     for (int i = 0; i < n; i++) {
       double side = prior[i] * peakLikelihood[i];
-      double a = usual * side * Math.exp(logOrdinary[i] - most);
-      double b = model.plateauWeight * side * Math.exp(logPlateau[i] - most);
-      for (int l = 0; l < lag.length; l++) {
-        ovulation[i + l] += (a + b) * lag[l];
+      double sum = 0;
+      for (int c = 0; c < logs.length; c++) {
+        double one = priors[c] * side * Math.exp(logs[c][i] - most);
+        weight[c][i] = one * back[i];
+        share[c] += weight[c][i] * peaks.step();
+        sum += one;
       }
-      ordinary[i] = a * back[i];
-      plateau[i] = b * back[i];
-      peak[i] = ordinary[i] + plateau[i];
-      ordinaryMass += ordinary[i];
-      plateauMass += plateau[i];
+      for (int l = 0; l < lag.length; l++) {
+        ovulation[i + l] += sum * lag[l];
+      }
+      peak[i] = sum * back[i];
+      total += peak[i] * peaks.step();
     }
     for (int j = 0; j < ovulation.length; j++) {
       ovulation[j] *= ovulationLikelihood[j];
     }
-    ordinaryMass *= peaks.step();
-    plateauMass *= peaks.step();
-    double noneMass = model.noOvulationWeight * sideWithoutOvulation * Math.exp(logNone - most);
-    double total = ordinaryMass + plateauMass + noneMass;
+    double[] without = {model.brokenOffWeight, model.noOvulationWeight};
+    for (int c = 0; c < without.length; c++) {
+      without[c] *= sideWithoutOvulation * Math.exp(logsWithout[c] - most);
+      total += without[c];
+    }
+    for (int c = 0; c < share.length; c++) {
+      share[c] /= total;
+    }
+    for (int c = 0; c < without.length; c++) {
+      without[c] /= total;
+    }
     return new Result(
         Density.of(peaks, peak),
         Density.of(ovulations, ovulation),
-        ordinaryMass / total,
-        plateauMass / total,
-        noneMass / total,
-        ordinary,
-        plateau,
+        share,
+        without,
+        weight,
         peaks.step() / total);
   }
 
   /**
    * A posterior.
    *
-   * @param ordinaryWeight weight of each peak with the ordinary course; times {@code unit} they are
+   * @param share probabilities of the courses on which she ovulates
+   * @param without probabilities that her season breaks off, and that she stays low
+   * @param weight by course on which she ovulates, weight of each peak; times {@code unit} they are
    *     probabilities
    */
   record Result(
       Density peak,
       Density ovulation,
-      double ordinary,
-      double plateau,
-      double none,
-      double[] ordinaryWeight,
-      double[] plateauWeight,
+      double[] share,
+      double[] without,
+      double[][] weight,
       double unit) {
 
-    /** Posterior mean of something known for each peak and course. */
-    double average(double[] overOrdinary, double[] overPlateau, double overNone) {
+    /** Posterior mean of something known for each course and peak, and for either without. */
+    double average(double[][] over, double[] overWithout) {
       double sum = 0;
-      for (int i = 0; i < ordinaryWeight.length; i++) {
-        sum += ordinaryWeight[i] * overOrdinary[i] + plateauWeight[i] * overPlateau[i];
+      for (int c = 0; c < weight.length; c++) {
+        for (int i = 0; i < weight[c].length; i++) {
+          sum += weight[c][i] * over[c][i];
+        }
       }
-      return sum * unit + none * overNone;
+      return sum * unit + without[0] * overWithout[0] + without[1] * overWithout[1];
+    }
+
+    Estimate.Courses courses() {
+      return new Estimate.Courses(share[0], share[1], share[2], share[3], without[0], without[1]);
     }
 
     double median() {

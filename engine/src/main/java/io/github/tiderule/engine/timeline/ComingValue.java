@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 
 /**
  * A progesterone number as the full model foresees it from all other evidence: for every LH peak, a
- * mixture of normals on the log over speed, plateau, how the laboratories read and which of the
+ * mixture of normals on the log over course, speed, how the laboratories read and which of the
  * other numbers may be odd.
  *
  * <p>Its own error is taken at a guess of its level; beyond that the only thing left out is how a
@@ -24,6 +24,9 @@ public final class ComingValue {
    * times likelier.
    */
   private static final double UNLIKELY = 0.001;
+
+  /** Below this share an irregular course or an early fall is taken as ordinary. */
+  private static final double SELDOM = 0.05;
 
   /** LH peaks of less weight than this beside the likeliest are not looked at for a result. */
   private static final double SLIGHT = 1e-8;
@@ -90,7 +93,16 @@ public final class ComingValue {
     if (known.plateau() < UNLIKELY) {
       progesterone.plateauUnlikely();
     }
-    int coming = all.values().size() - 1;
+    double[] courses = model.courseWeights();
+    if (known.courses().irregular() < SELDOM) {
+      courses[0] += courses[2];
+      courses[2] = 0;
+    }
+    if (known.courses().failing() < SELDOM) {
+      courses[0] += courses[3];
+      courses[3] = 0;
+    }
+    int coming = progesterone.ids().indexOf("");
     Lattice peaks =
         Lattice.covering(
             peak.quantile(TAIL) - margin,
@@ -98,9 +110,8 @@ public final class ComingValue {
             evidence.lhTests().isEmpty() && !withLh ? STEP : STEP / 2);
     double[] prior = model.onset.on(peaks, evidence);
     double[] side = new PeakEvidence(model, evidence).on(peaks);
-    double usual = 1 - model.plateauWeight - model.noOvulationWeight;
     Normals[] nodes = Stream.generate(Normals::new).limit(peaks.count()).toArray(Normals[]::new);
-    progesterone.foresee(coming, peaks, usual, model.plateauWeight, nodes);
+    progesterone.foresee(coming, peaks, courses, nodes);
     double[] weight = new double[nodes.length];
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < nodes.length; i++) {
@@ -126,7 +137,7 @@ public final class ComingValue {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, alone);
     Lattice here = new Lattice(0, 1, STEP);
     Normals[] sink = {new Normals()};
-    progesterone.foresee(0, here, 1, 0, sink);
+    progesterone.foresee(0, here, new double[] {1, 0, 0, 0}, sink);
     sink[0].settle(model.oddSd);
     return new ComingValue(model, Evidence.NOTHING, day, here, new double[] {1}, sink);
   }

@@ -1,18 +1,27 @@
 package io.github.tiderule.engine.timeline;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * The likelihood of all progesterone results for one course of the level: its log mean at each
  * result and how far a bitch's own baseline and rise move it there.
  *
  * <p>Numbers: normal with the errors' covariance plus two rank-one parts (baseline and rise),
- * solved by the Woodbury identity. One of them may be odd: its variance is inflated, each such case
- * follows from the leave-one-out mean and variance that the inverse covariance holds. Limits and
- * bands: probability of their interval given the numbers. Not safe for use by several threads.
+ * solved by the Woodbury identity. One or two of them may be odd: their variance is inflated, each
+ * such case follows from their part of the inverse covariance. Limits and bands: probability of
+ * their interval given the numbers. Not safe for use by several threads.
  */
 final class GaussianTerm {
 
   /** An odd value whose share is below this is passed over when limits are conditioned on. */
-  private static final double MATTERS = 0.02;
+  private static final double MATTERS = 0.01;
+
+  /**
+   * Where all numbers together lie no further off than this, in squared standard deviations, two
+   * odd ones explain them no better than none: to a part in a thousand.
+   */
+  private static final double FITTING = 3;
 
   /**
    * Log of how much likelier an odd value may be than a right one before it counts as certain: far
@@ -41,16 +50,22 @@ final class GaussianTerm {
   private final double[] oddShare;
   private final double[] logWithout;
   private final double[] withoutFactor;
+  private final double[] others;
+  private final double[] othersPrecision;
+  private final double[] limitsWithout;
+  private final double[] limitsBut;
   private final IntervalProbability intervals;
 
   private double logNumbers;
   private double discrepancy;
-  private double determinant;
-  private double shareU;
-  private double shareUv;
-  private double shareV;
+  private double sum;
+  private double limitsGood = 1;
+  private double othersOdd;
+  private boolean pairs;
+  private boolean thorough = true;
   private final double allGood;
   private final double oneOdd;
+  private final double twoOdd;
   private final double oddVariance;
 
   GaussianTerm(Model model, ProgesteroneData data) {
@@ -68,13 +83,23 @@ final class GaussianTerm {
     pu = new double[n];
     pv = new double[n];
     inverse = new double[n][n];
-    oddShare = new double[n];
+    oddShare = new double[n + k];
+    others = new double[n];
+    othersPrecision = new double[n];
+    limitsWithout = new double[k];
+    limitsBut = new double[k];
     logWithout = new double[n + k];
     withoutFactor = new double[n + k];
     intervals = new IntervalProbability(n, k, oddWeight);
     allGood = Math.pow(1 - oddWeight, n);
     oneOdd = allGood * oddWeight / (1 - oddWeight);
+    twoOdd = oneOdd * oddWeight / (1 - oddWeight);
     oddVariance = model.oddSd * model.oddSd;
+  }
+
+  /** Says whether the fit is worked out, too. */
+  void thorough(boolean thorough) {
+    this.thorough = thorough;
   }
 
   /** Says where the course passes result i, and how far baseline and rise move it there. */
@@ -84,66 +109,90 @@ final class GaussianTerm {
     this.rise[i] = rise;
   }
 
-  /** Adds the likelihood of the placed course, for every way the laboratories may read. */
-  void addTo(Mixture mixture, double logWeight) {
-    for (ProgesteroneData.Reading reading : data.readings()) {
-      double weight = logWeight + reading.logWeight();
-      double log = evaluate(reading);
-      mixture.add(weight + log, oddShare, ChiSquare.above(n, discrepancy));
-      for (int i = 0; i < n + k; i++) {
-        mixture.addWithout(i, weight + logWithout[i], withoutFactor[i]);
+  /**
+   * Adds the likelihood of the placed course, for every way the laboratories may read, to several
+   * sums.
+   *
+   * @param logWeights one for each sum; those of no weight are left alone
+   */
+  void addTo(Mixture[] into, double[] logWeights, List<ProgesteroneData.Reading> readings) {
+    for (ProgesteroneData.Reading reading : readings) {
+      prepare(reading);
+      double log = reading.logWeight() + combine();
+      for (int m = 0; m < into.length; m++) {
+        if (logWeights[m] > Double.NEGATIVE_INFINITY) {
+          boolean seen = thorough && into[m].wouldSee(logWeights[m] + log);
+          double tail = seen ? ChiSquare.above(n, discrepancy) : 0;
+          into[m].add(logWeights[m] + log, oddShare, tail);
+          double weight = logWeights[m] + reading.logWeight();
+          for (int i = 0; i < n + k; i++) {
+            into[m].addWithout(i, weight + logWithout[i], withoutFactor[i]);
+          }
+        }
       }
     }
   }
 
   /**
    * Foresees number i from the others on the placed course: for every way the laboratories may
-   * read, and for every other number that may be the odd one out, a normal distribution.
+   * read, and for every other number or two that may be odd, a normal distribution.
    */
-  void foresee(int i, double logWeight, Normals into) {
-    for (ProgesteroneData.Reading reading : data.readings()) {
+  void foresee(int i, double logWeight, Normals into, List<ProgesteroneData.Reading> readings) {
+    for (ProgesteroneData.Reading reading : readings) {
       prepare(reading);
-      if (k == 0) {
-        fillInverse(reading);
-      }
-      leaveOut(i, k == 0 ? 1 : intervals.all());
+      leaveOut(i);
       double log =
           logWithout[i]
               + Math.log(Math.max(withoutFactor[i], Double.MIN_NORMAL))
               + logWeight
               + reading.logWeight();
       double own = inverse[i][i];
-      double[] row = inverse[i];
-      double sum = 1;
-      for (int j = 0; j < n; j++) {
-        oddShare[j] = j == i ? 0 : oneOdd / allGood * oddRatioBut(i, j);
-        sum += oddShare[j];
-      }
+      double sum = othersOdd;
       double rest = 1;
       for (int j = 0; j < n; j++) {
-        double share = oddShare[j] / sum;
-        if (share <= MATTERS) {
-          rest += oddShare[j];
+        double share = j == i ? 0 : oneOdd / allGood * oddRatio(others[j], othersPrecision[j]);
+        if (share <= MATTERS * sum) {
+          rest += share;
         } else {
           double freed = oddVariance / (1 + oddVariance * inverse[j][j]);
-          double precision = own - freed * row[j] * row[j];
-          double miss = (alpha[i] - freed * row[j] * alpha[j]) / precision;
-          into.add(log + Math.log(share), data.log(i) - miss, 1 / Math.sqrt(precision));
+          double precision = own - freed * inverse[i][j] * inverse[i][j];
+          double miss = (alpha[i] - freed * inverse[i][j] * alpha[j]) / precision;
+          into.add(log + Math.log(share / sum), data.log(i) - miss, 1 / Math.sqrt(precision));
+        }
+        for (int l = 0; pairs && l < j; l++) {
+          double both = j == i || l == i ? 0 : twoOdd / allGood * oddRatioBut(i, j, l);
+          if (both <= MATTERS * sum) {
+            rest += both;
+          } else {
+            foreseeFreeing(i, j, l, log + Math.log(both / sum), into);
+          }
         }
       }
       into.add(log + Math.log(rest / sum), data.log(i) - alpha[i] / own, 1 / Math.sqrt(own));
     }
   }
 
-  /** How much likelier the other numbers are if j of them is odd, i left out. */
-  private double oddRatioBut(int i, int j) {
-    double share = inverse[i][j] / inverse[i][i];
-    return oddRatio(alpha[j] - share * alpha[i], inverse[j][j] - share * inverse[i][j]);
+  /** Number i foreseen from those but j and l, which are odd. */
+  private void foreseeFreeing(int i, int j, int l, double logWeight, Normals into) {
+    double one = inverse[j][j] + 1 / oddVariance;
+    double other = inverse[l][l] + 1 / oddVariance;
+    double both = inverse[j][l];
+    double size = one * other - both * both;
+    double byJ = (other * inverse[i][j] - both * inverse[i][l]) / size;
+    double byL = (one * inverse[i][l] - both * inverse[i][j]) / size;
+    double precision = inverse[i][i] - byJ * inverse[i][j] - byL * inverse[i][l];
+    double miss = (alpha[i] - byJ * alpha[j] - byL * alpha[l]) / precision;
+    into.add(logWeight, data.log(i) - miss, 1 / Math.sqrt(precision));
   }
 
-  private double evaluate(ProgesteroneData.Reading reading) {
-    prepare(reading);
-    return combine(reading);
+  /** How much likelier the other numbers are if j and l of them are odd, i left out. */
+  private double oddRatioBut(int i, int j, int l) {
+    return oddRatio(
+        others[j],
+        others[l],
+        othersPrecision[j],
+        othersPrecision[l],
+        inverse[j][l] - inverse[i][j] * inverse[i][l] / inverse[i][i]);
   }
 
   /** Leaves the log density of the numbers with none odd, and limits made ready for them. */
@@ -167,14 +216,13 @@ final class GaussianTerm {
     }
     logNumbers = n == 0 ? 0 : solve(reading);
     if (k > 0) {
-      fillInverse(reading);
       intervals.given(reading, inverse, alpha, u, v);
+      limitsGood = intervals.all();
     }
   }
 
   /**
-   * Log density with no odd value; leaves the diagonal of the inverse covariance and the product of
-   * that inverse with the residual.
+   * Log density with no odd value; leaves the inverse covariance and its product with the residual.
    */
   private double solve(ProgesteroneData.Reading reading) {
     double[][] precision = reading.precision();
@@ -204,32 +252,21 @@ final class GaussianTerm {
       gv += v[i] * sumResidual;
       quadratic += residual[i] * sumResidual;
     }
-    determinant = a * d - b * b;
-    shareU = a;
-    shareUv = b;
-    shareV = d;
+    double determinant = a * d - b * b;
     double hu = (d * gu - b * gv) / determinant;
     double hv = (a * gv - b * gu) / determinant;
     quadratic -= gu * hu + gv * hv;
     discrepancy = quadratic;
     for (int i = 0; i < n; i++) {
       alpha[i] -= pu[i] * hu + pv[i] * hv;
-      double lost = d * pu[i] * pu[i] - 2 * b * pu[i] * pv[i] + a * pv[i] * pv[i];
-      inverse[i][i] = precision[i][i] - lost / determinant;
+      double ru = (d * pu[i] - b * pv[i]) / determinant;
+      double rv = (a * pv[i] - b * pu[i]) / determinant;
+      for (int j = 0; j < n; j++) {
+        inverse[i][j] = precision[i][j] - ru * pu[j] - rv * pv[j];
+      }
     }
     return -0.5 * (quadratic + reading.logDeterminant() + Math.log(determinant))
         - n * Normal.LOG_ROOT_TWO_PI;
-  }
-
-  /** Completes the inverse covariance, of which {@link #solve} leaves the diagonal. */
-  private void fillInverse(ProgesteroneData.Reading reading) {
-    for (int i = 0; i < n; i++) {
-      double ru = (shareV * pu[i] - shareUv * pv[i]) / determinant;
-      double rv = (shareU * pv[i] - shareUv * pu[i]) / determinant;
-      for (int j = 0; j < n; j++) {
-        inverse[i][j] = reading.precision()[i][j] - ru * pu[j] - rv * pv[j];
-      }
-    }
   }
 
   /**
@@ -242,47 +279,115 @@ final class GaussianTerm {
     return Math.exp(Math.min(log, CERTAIN)) / Math.sqrt(growth);
   }
 
-  private double combine(ProgesteroneData.Reading reading) {
-    double intervalsGood = k == 0 ? 1 : intervals.all();
-    double sum = allGood * intervalsGood;
+  /** The same if two values are, with their place in the inverse covariance. */
+  private double oddRatio(
+      double alphaJ, double alphaL, double precisionJ, double precisionL, double both) {
+    double growthJ = 1 + oddVariance * precisionJ;
+    double growthL = 1 + oddVariance * precisionL;
+    double shared = oddVariance * both;
+    double growth = growthJ * growthL - shared * shared;
+    double log =
+        0.5
+            * oddVariance
+            * (alphaJ * alphaJ * growthL - 2 * shared * alphaJ * alphaL + alphaL * alphaL * growthJ)
+            / growth;
+    return Math.exp(Math.min(log, CERTAIN)) / Math.sqrt(growth);
+  }
+
+  /** Log of the likelihood of all results; leaves how odd each looks, and what is without it. */
+  private double combine() {
+    Arrays.fill(oddShare, 0);
+    sum = allGood * limitsGood;
+    for (int q = 0; q < k; q++) {
+      limitsBut[q] = intervals.allBut(q);
+      limitsWithout[q] = allGood * limitsBut[q];
+    }
     for (int j = 0; j < n; j++) {
-      double part = oneOdd * oddRatio(alpha[j], inverse[j][j]);
-      if (k > 0) {
-        // an unlikely oddity changes what the limits say by next to nothing
-        boolean matters = part > MATTERS * allGood;
-        part *= matters ? intervals.withOdd(j, oddVariance, intervalsGood) : intervalsGood;
+      oddShare[j] = withOdd(oneOdd * oddRatio(alpha[j], inverse[j][j]), j, -1);
+    }
+    if (discrepancy > FITTING) {
+      for (int j = 1; j < n; j++) {
+        for (int l = 0; l < j; l++) {
+          double ratio = oddRatio(alpha[j], alpha[l], inverse[j][j], inverse[l][l], inverse[j][l]);
+          double part = withOdd(twoOdd * ratio, j, l);
+          oddShare[j] += part;
+          oddShare[l] += part;
+        }
       }
-      oddShare[j] = part;
-      sum += part;
-    }
-    for (int j = 0; j < n; j++) {
-      oddShare[j] /= sum;
-    }
-    if (k == 0) {
-      fillInverse(reading);
     }
     for (int i = 0; i < n; i++) {
-      leaveOut(i, intervalsGood);
+      oddShare[i] /= sum;
+      leaveOut(i);
     }
     for (int q = 0; q < k; q++) {
       logWithout[n + q] = logNumbers;
-      withoutFactor[n + q] = sum / Math.max(intervalsGood, 1e-300) * intervals.allBut(q);
+      withoutFactor[n + q] = limitsWithout[q];
+      oddShare[n + q] = Math.min(1, oddWeight / 2 * limitsWithout[q] / sum);
     }
     return logNumbers + Math.log(sum);
   }
 
+  /** Adds what the numbers weigh with one or two odd, limits counted; returns it. */
+  private double withOdd(double part, int one, int other) {
+    if (k == 0) {
+      sum += part;
+      return part;
+    }
+    double limits = limitsGood;
+    // an unlikely oddity changes what the limits say by next to nothing
+    boolean matters = part > MATTERS * allGood * limitsGood;
+    if (matters) {
+      free(one, other);
+      matters = intervals.moved();
+      limits = matters ? intervals.all() : limitsGood;
+    }
+    for (int q = 0; q < k; q++) {
+      limitsWithout[q] += part * (matters ? intervals.allBut(q) : limitsBut[q]);
+    }
+    sum += part * limits;
+    return part * limits;
+  }
+
+  private void free(int one, int other) {
+    double first = inverse[one][one] + 1 / oddVariance;
+    if (other < 0) {
+      intervals.free(one, -1, 1 / first, 0, 0);
+      return;
+    }
+    double second = inverse[other][other] + 1 / oddVariance;
+    double both = inverse[one][other];
+    double size = first * second - both * both;
+    intervals.free(one, other, second / size, -both / size, first / size);
+  }
+
   /** The likelihood of all other results, without number i. */
-  private void leaveOut(int i, double intervalsGood) {
+  private void leaveOut(int i) {
     double own = inverse[i][i];
     double odd = 0;
     for (int j = 0; j < n; j++) {
       if (j != i) {
-        odd += oddRatioBut(i, j);
+        double share = inverse[i][j] / own;
+        others[j] = alpha[j] - share * alpha[i];
+        othersPrecision[j] = inverse[j][j] - share * inverse[i][j];
+        odd += oddRatio(others[j], othersPrecision[j]);
       }
     }
-    double sum = allGood / (1 - oddWeight) * (1 + odd * oddWeight / (1 - oddWeight));
-    double rest = k == 0 ? 1 : intervals.withOdd(i, Double.POSITIVE_INFINITY, intervalsGood);
+    pairs = discrepancy - alpha[i] * alpha[i] / own > FITTING;
+    double two = 0;
+    for (int j = 1; pairs && j < n; j++) {
+      for (int l = 0; l < j; l++) {
+        if (j != i && l != i) {
+          two += oddRatioBut(i, j, l);
+        }
+      }
+    }
+    othersOdd = 1 + odd * oneOdd / allGood + two * twoOdd / allGood;
+    double rest = 1;
+    if (k > 0) {
+      intervals.free(i, -1, 1 / own, 0, 0);
+      rest = intervals.moved() ? intervals.all() : limitsGood;
+    }
     logWithout[i] = logNumbers + 0.5 * alpha[i] * alpha[i] / own;
-    withoutFactor[i] = sum * rest * ROOT_TWO_PI / Math.sqrt(own);
+    withoutFactor[i] = allGood / (1 - oddWeight) * othersOdd * rest * ROOT_TWO_PI / Math.sqrt(own);
   }
 }

@@ -36,8 +36,12 @@ final class IntervalProbability {
   private final double[] sd;
   private final double[][] rest;
   private final double[][] loading;
-  private double[][] inverse = new double[0][0];
   private double[] alpha = new double[0];
+  private int one;
+  private int other;
+  private double freedOne;
+  private double freedBoth;
+  private double freedOther;
 
   IntervalProbability(int n, int k, double oddWeight) {
     this.n = n;
@@ -63,15 +67,15 @@ final class IntervalProbability {
     this.high[q] = high;
   }
 
-  /** Conditions on the numbers with none of them odd. */
+  /** Conditions on the numbers with none of them odd and none set free. */
   void given(
       ProgesteroneData.Reading reading,
       double[][] inverse,
       double[] alpha,
       double[] u,
       double[] v) {
-    this.inverse = inverse;
     this.alpha = alpha;
+    free(-1, -1, 0, 0, 0);
     for (int q = 0; q < k; q++) {
       mean[q] = 0;
       noise[q] = reading.noise()[q];
@@ -98,35 +102,66 @@ final class IntervalProbability {
     }
   }
 
+  /**
+   * Sets up to two numbers free: a matrix, the inverse of their part of the inverse covariance with
+   * what frees them added to its diagonal; one over the added variance, or 0 to leave them out.
+   *
+   * @param one a number, or -1
+   * @param other another, or -1
+   */
+  void free(int one, int other, double freedOne, double freedBoth, double freedOther) {
+    this.one = one;
+    this.other = other;
+    this.freedOne = freedOne;
+    this.freedBoth = freedBoth;
+    this.freedOther = freedOther;
+  }
+
+  /** Whether what is set free moves any limit. */
+  boolean moved() {
+    for (int q = 0; q < k; q++) {
+      double spread = noise[q] + shared[q][q];
+      double shift = shift(q);
+      if (shift * shift > UNMOVED * UNMOVED * spread || widening(q, q) > UNMOVED * spread) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How far what is set free takes the centre of limit q down. */
+  private double shift(int q) {
+    if (one < 0) {
+      return 0;
+    }
+    double shift = weight[q][one] * freedOne * alpha[one];
+    if (other >= 0) {
+      shift += weight[q][one] * freedBoth * alpha[other];
+      shift += weight[q][other] * (freedBoth * alpha[one] + freedOther * alpha[other]);
+    }
+    return shift;
+  }
+
+  /** What it adds to the covariance of two limits. */
+  private double widening(int q, int p) {
+    if (one < 0) {
+      return 0;
+    }
+    double sum = weight[q][one] * freedOne * weight[p][one];
+    if (other >= 0) {
+      sum += weight[q][one] * freedBoth * weight[p][other];
+      sum += weight[q][other] * (freedBoth * weight[p][one] + freedOther * weight[p][other]);
+    }
+    return sum;
+  }
+
   /** Probability of all limits. */
   double all() {
-    return probability(-1, 0, -1);
+    return allBut(-1);
   }
 
   /** Probability of all limits but one. */
-  double allBut(int q) {
-    return probability(-1, 0, q);
-  }
-
-  /**
-   * Probability of all limits when number j has an inflated variance.
-   *
-   * @param variance added variance; infinite to leave the number out
-   * @param unchanged the probability of all limits as things are
-   */
-  double withOdd(int j, double variance, double unchanged) {
-    double freed = 1 / (1 / variance + inverse[j][j]);
-    boolean moved = false;
-    for (int q = 0; q < k; q++) {
-      double spread = noise[q] + shared[q][q];
-      double shift = weight[q][j] * alpha[j] * freed;
-      moved |= shift * shift > UNMOVED * UNMOVED * spread;
-      moved |= weight[q][j] * weight[q][j] * freed > UNMOVED * spread;
-    }
-    return moved ? probability(j, freed, -1) : unchanged;
-  }
-
-  private double probability(int odd, double freed, int leftOut) {
+  double allBut(int leftOut) {
     int m = 0;
     for (int q = 0; q < k; q++) {
       if (q != leftOut) {
@@ -135,10 +170,9 @@ final class IntervalProbability {
     }
     for (int a = 0; a < m; a++) {
       int q = which[a];
-      centre[a] = mean[q] - (odd < 0 ? 0 : weight[q][odd] * alpha[odd] * freed);
+      centre[a] = mean[q] - shift(q);
       for (int b = 0; b < m; b++) {
-        rest[a][b] =
-            shared[q][which[b]] + (odd < 0 ? 0 : weight[q][odd] * weight[which[b]][odd] * freed);
+        rest[a][b] = shared[q][which[b]] + widening(q, which[b]);
       }
     }
     int directions = m < 2 ? 0 : directions(m);

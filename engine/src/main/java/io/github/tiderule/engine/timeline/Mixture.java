@@ -5,13 +5,16 @@ import java.util.Arrays;
 /**
  * A running sum of likelihoods given by their logs, kept from under- and overflow.
  *
- * <p>Beside the likelihood itself it sums, for every value, the part in which that value is the odd
- * one out, and, for every observation, the likelihood of the others without it.
+ * <p>Beside the likelihood itself it sums, for every observation, the part in which it is grossly
+ * wrong and the likelihood of the others without it.
  */
 final class Mixture {
 
   /** Terms this far below the largest, in logs, change nothing that can be seen. */
   private static final double HOPELESS = 60;
+
+  /** Terms this far below it add nothing to a share that is told. */
+  private static final double TRACE = 12;
 
   private static final double LARGE = 1000;
 
@@ -22,8 +25,8 @@ final class Mixture {
   private final double[] peakWithout;
   private final double[] sumWithout;
 
-  Mixture(int values, int observations) {
-    odd = new double[values];
+  Mixture(int observations) {
+    odd = new double[observations];
     peakWithout = new double[observations];
     sumWithout = new double[observations];
     clear();
@@ -38,10 +41,15 @@ final class Mixture {
     Arrays.fill(sumWithout, 0);
   }
 
+  /** Whether a term would be more than a trace of the sum. */
+  boolean wouldSee(double log) {
+    return log > peak - TRACE;
+  }
+
   /**
    * Adds a term.
    *
-   * @param oddShare the part of it in which value j is odd
+   * @param oddShare the part of it in which observation j is odd
    * @param tail probability of numbers that fit the term worse
    */
   void add(double log, double[] oddShare, double tail) {
@@ -81,7 +89,7 @@ final class Mixture {
     return peak + Math.log(sum);
   }
 
-  /** Share of the sum in which value j is odd. */
+  /** Share of the sum in which observation j is odd. */
   double oddShare(int j) {
     return odd[j] / sum;
   }

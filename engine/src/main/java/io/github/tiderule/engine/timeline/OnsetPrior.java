@@ -94,6 +94,29 @@ final class OnsetPrior {
     return density;
   }
 
+  /**
+   * How much likelier an LH peak is once a rest of so many days has put it off: half of such rests
+   * put the surge off by their length, half fall into the time before it. Where first blood is
+   * unknown nothing is put off.
+   *
+   * @return by place of the lattice
+   */
+  double[] putOff(Lattice peaks, double days, Evidence evidence) {
+    double[] ratio = new double[peaks.count()];
+    Double first = evidence.firstBloodDay();
+    if (first == null) {
+      Arrays.fill(ratio, 1);
+      return ratio;
+    }
+    double[] here = since(first, peaks, evidence);
+    double[] before = since(first + days, peaks, evidence);
+    for (int i = 0; i < ratio.length; i++) {
+      boolean inside = peaks.at(i) - days > first + earliest;
+      ratio[i] = 0.5 + (inside && here[i] > 0 ? 0.5 * before[i] / here[i] : 0);
+    }
+    return ratio;
+  }
+
   private double[] unnormalised(Lattice lattice, double[] span, Evidence evidence) {
     Double first = evidence.firstBloodDay();
     double[] density = first != null ? since(first, lattice, evidence) : unknown(lattice, evidence);

@@ -20,6 +20,7 @@ final class ProgesteroneData {
   private final double[] logLow;
   private final double[] logHigh;
   private final List<Reading> readings;
+  private final List<Reading> irregular;
 
   private ProgesteroneData(
       List<String> ids,
@@ -27,13 +28,15 @@ final class ProgesteroneData {
       double[] log,
       double[] logLow,
       double[] logHigh,
-      List<Reading> readings) {
+      List<Reading> readings,
+      List<Reading> irregular) {
     this.ids = ids;
     this.day = day;
     this.log = log;
     this.logLow = logLow;
     this.logHigh = logHigh;
     this.readings = readings;
+    this.irregular = irregular;
   }
 
   /**
@@ -56,8 +59,14 @@ final class ProgesteroneData {
       double[] shift) {}
 
   static ProgesteroneData of(Model model, Evidence evidence) {
-    List<Evidence.Value> values = evidence.values();
-    List<Evidence.Interval> intervals = evidence.intervals();
+    List<Evidence.Value> values =
+        evidence.values().stream().filter(one -> one.ngPerMl() >= model.assayLeast).toList();
+    List<Evidence.Interval> intervals = new ArrayList<>(evidence.intervals());
+    for (Evidence.Value one : evidence.values()) {
+      if (one.ngPerMl() < model.assayLeast) {
+        intervals.add(tooLow(one, model.assayLeast));
+      }
+    }
     int n = values.size();
     int k = intervals.size();
     List<String> ids = new ArrayList<>();
@@ -73,7 +82,7 @@ final class ProgesteroneData {
       series.add(value.series());
       kit.add(false);
       day[i] = value.day();
-      log[i] = Math.log(Math.max(value.ngPerMl(), model.assayFloor));
+      log[i] = Math.log(value.ngPerMl());
     }
     for (int q = 0; q < k; q++) {
       Evidence.Interval interval = intervals.get(q);
@@ -85,10 +94,23 @@ final class ProgesteroneData {
       logHigh[q] = Math.log(interval.high());
     }
     List<Reading> readings = new ArrayList<>();
+    List<Reading> irregular = new ArrayList<>();
+    Drift usual = new Drift(model.driftSd, model.driftDays);
+    Drift wild = new Drift(model.irregularSd, model.irregularDays);
     for (Map<Series, Assay> choice : choices(model, series)) {
-      readings.add(reading(model, evidence, series, kit, choice));
+      readings.add(reading(model, usual, values, intervals, series, kit, choice));
+      irregular.add(reading(model, wild, values, intervals, series, kit, choice));
     }
-    return new ProgesteroneData(List.copyOf(ids), day, log, logLow, logHigh, readings);
+    return new ProgesteroneData(List.copyOf(ids), day, log, logLow, logHigh, readings, irregular);
+  }
+
+  /** How far her own course departs from the common shape, and for how long. */
+  private record Drift(double sd, double days) {}
+
+  /** A number too low to say more than that it lies below a level. */
+  private static Evidence.Interval tooLow(Evidence.Value value, double below) {
+    return new Evidence.Interval(
+        value.id(), value.day(), 0, below, value.series(), value.readsLow(), value.noisy(), false);
   }
 
   /** Every combination of one way to read for each series. */
@@ -113,12 +135,12 @@ final class ProgesteroneData {
 
   private static Reading reading(
       Model model,
-      Evidence evidence,
+      Drift drift,
+      List<Evidence.Value> values,
+      List<Evidence.Interval> intervals,
       List<Series> series,
       List<Boolean> kit,
       Map<Series, Assay> choice) {
-    List<Evidence.Value> values = evidence.values();
-    List<Evidence.Interval> intervals = evidence.intervals();
     int n = values.size();
     int k = intervals.size();
     Assay[] assay = new Assay[n + k];
@@ -137,7 +159,7 @@ final class ProgesteroneData {
         double apart = Math.abs(values.get(i).day() - values.get(j).day());
         covariance[i][j] =
             sq(model.swingSd) * Math.exp(-apart / model.swingDays)
-                + sq(model.driftSd) * Math.exp(-0.5 * sq(apart / model.driftDays));
+                + sq(drift.sd()) * Math.exp(-0.5 * sq(apart / drift.days()));
         if (series.get(i).equals(series.get(j))) {
           covariance[i][j] += sq(scaleSd[i]);
         }
@@ -158,7 +180,7 @@ final class ProgesteroneData {
       double edge = interval.low() > 0 ? interval.low() : interval.high();
       noise[q] =
           sq(model.swingSd)
-              + sq(model.driftSd)
+              + sq(drift.sd())
               + ownVariance(model, assay[n + q], edge, interval.readsLow(), interval.noisy())
               + (interval.kit() ? sq(model.kitSd) : 0);
     }
@@ -221,7 +243,13 @@ final class ProgesteroneData {
     return logHigh[q];
   }
 
+  /** Every way the laboratories may read. */
   List<Reading> readings() {
     return readings;
+  }
+
+  /** The same on a course that is like no other. */
+  List<Reading> irregular() {
+    return irregular;
   }
 }

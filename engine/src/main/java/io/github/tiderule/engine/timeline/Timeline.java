@@ -3,6 +3,7 @@ package io.github.tiderule.engine.timeline;
 import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,28 +17,31 @@ public final class Timeline {
   private static final double FINE = 0.25;
   private static final double COARSE = 1.0;
 
-  /** Weights this far below the largest, in logs, are not looked at more closely. */
-  private static final double DEPTH = 12;
+  /** So much of all weight may lie at either end of what is looked at more closely. */
+  private static final double LOST = 1e-7;
+
+  private static final int PLATEAU = 1;
+  private static final int FAILING = 3;
 
   /**
-   * Below this share of a plateau, with and without any result, a third of its points serves; those
-   * may find it ten times too unlikely.
+   * Below this share of a plateau or an early fall, with and without any result, a third of its
+   * points serves; those may find it ten times too unlikely.
    */
-  private static final double UNLIKELY = 0.003;
+  private static final double UNLIKELY = 0.01;
 
   private final Model model;
   private final double step;
-  private final double depth;
+  private final double lost;
 
-  private Timeline(Model model, double step, double depth) {
+  private Timeline(Model model, double step, double lost) {
     this.model = model;
     this.step = step;
-    this.depth = depth;
+    this.lost = lost;
   }
 
   /** An estimator with the given numbers. */
   public static Timeline of(Parameters parameters) {
-    return new Timeline(new Model(parameters), FINE, DEPTH);
+    return new Timeline(new Model(parameters), FINE, LOST);
   }
 
   /**
@@ -61,12 +65,12 @@ public final class Timeline {
 
   /** The same on another grid, to see that the grid does not matter. */
   Timeline withStep(double days) {
-    return new Timeline(model, days, depth);
+    return new Timeline(model, days, lost);
   }
 
   /** The same with nothing cut off, to see that what is cut off does not matter. */
   Timeline whole() {
-    return new Timeline(model, step, Double.POSITIVE_INFINITY);
+    return new Timeline(model, step, -1);
   }
 
   /**
@@ -77,90 +81,136 @@ public final class Timeline {
   public Estimate estimate(Evidence evidence) {
     ProgesteroneLikelihood progesterone = new ProgesteroneLikelihood(model, evidence);
     progesterone.thorough(false);
-    Lattice lattice = narrow(evidence, progesterone);
-    // only a plateau has a beginning sharp enough to be seen between such steps
-    double smooth = progesterone.plateauMatters() ? step : 2 * step;
-    CourseWeights weights = CourseWeights.between(lattice, smooth, progesterone);
+    Narrowed narrowed = narrow(evidence, progesterone);
+    Lattice lattice = narrowed.both();
+    CourseWeights weights =
+        CourseWeights.between(lattice, narrowed.unrested(), narrowed.rested(), step, progesterone);
     double[] onset = model.onset.on(lattice, evidence);
-    Mixture none = progesterone.mixture();
-    progesterone.none(none);
+    Mixture broken = progesterone.mixture();
+    progesterone.brokenOff(broken);
+    Mixture silent = progesterone.mixture();
+    progesterone.silent(silent);
 
     Combination all = new Combination(model, lattice, onset, evidence);
     Combination.Result with =
-        all.combine(weights.ordinary().log(), weights.plateau().log(), none.log());
+        all.combine(weights.but(-1), new double[] {broken.log(), silent.log()});
     double median = with.median();
     double width = with.width();
     List<Estimate.Pull> pulls = new ArrayList<>();
     for (Evidence.Item item : evidence.items()) {
       int r = progesterone.ids().indexOf(item.id());
       Combination rest = r >= 0 ? all : all.with(evidence.without(item.id()));
-      Combination.Result without =
-          rest.combine(
-              weights.ordinary().but(r),
-              weights.plateau().but(r),
-              r < 0 ? none.log() : none.logWithout(r));
+      double[] logsWithout =
+          r < 0
+              ? new double[] {broken.log(), silent.log()}
+              : new double[] {broken.logWithout(r), silent.logWithout(r)};
+      Combination.Result without = rest.combine(weights.but(r), logsWithout);
       double odd =
-          r >= 0 && r < progesterone.values()
-              ? with.average(
-                  weights.ordinary().odd()[r], weights.plateau().odd()[r], none.oddShare(r))
-              : 0;
+          r < 0
+              ? 0
+              : with.average(weights.odd(r), new double[] {broken.oddShare(r), silent.oddShare(r)});
       pulls.add(
           new Estimate.Pull(
               item.id(), item.day(), median - without.median(), width - without.width(), odd));
     }
-    return new Estimate(
-        with.peak(),
-        with.ovulation(),
-        new Estimate.Courses(with.ordinary(), with.plateau(), 0, 0, 0, with.none()),
+    Estimate.Courses courses = with.courses();
+    double fit =
         progesterone.values() == 0
             ? 1
-            : with.average(weights.ordinary().fit(), weights.plateau().fit(), none.fit()),
-        List.copyOf(pulls));
+            : with.average(weights.fit(), new double[] {broken.fit(), silent.fit()})
+                / (1 - courses.irregular());
+    return new Estimate(with.peak(), with.ovulation(), courses, fit, List.copyOf(pulls));
   }
 
   /**
    * The part of the lattice where weight lies: with all evidence, with progesterone alone, and
    * without any one progesterone result, as seen on a coarse lattice.
    */
-  private Lattice narrow(Evidence evidence, ProgesteroneLikelihood progesterone) {
+  private Narrowed narrow(Evidence evidence, ProgesteroneLikelihood progesterone) {
     double[] span = model.onset.span(evidence);
     Lattice coarse = Lattice.covering(span[0], span[1], COARSE);
     CourseWeights weights = CourseWeights.on(coarse, progesterone);
     double[] onset = model.onset.on(coarse, evidence);
     Combination all = new Combination(model, coarse, onset, evidence);
-    List<double[]> outlines = new ArrayList<>();
-    boolean plateau = false;
+    List<double[][]> outlines = new ArrayList<>();
     for (int r = -1; r < progesterone.ids().size(); r++) {
-      double[] ordinaryLog = weights.ordinary().but(r);
-      double[] plateauLog = weights.plateau().but(r);
-      outlines.add(all.outline(ordinaryLog, plateauLog));
-      plateau |= all.plateauShare(ordinaryLog, plateauLog) > UNLIKELY;
+      outlines.add(all.outline(weights.but(r)));
     }
-    outlines.add(
-        all.with(evidence.progesteroneOnly())
-            .outline(weights.ordinary().log(), weights.plateau().log()));
+    outlines.add(all.with(evidence.progesteroneOnly()).outline(weights.but(-1)));
+    Reach unrested = new Reach(coarse);
+    Reach rested = new Reach(coarse);
+    boolean plateau = false;
+    boolean failing = false;
+    for (double[][] outline : outlines) {
+      for (int c = 0; c < outline.length; c++) {
+        (c == PLATEAU ? rested : unrested).widen(outline[c], lost);
+      }
+      plateau |= sum(outline[PLATEAU]) > UNLIKELY;
+      failing |= sum(outline[FAILING]) > UNLIKELY;
+    }
     progesterone.thorough(true);
     if (!plateau) {
       progesterone.plateauUnlikely();
     }
-    int first = coarse.count() - 1;
-    int last = 0;
-    for (double[] outline : outlines) {
-      double most = Double.NEGATIVE_INFINITY;
-      for (double log : outline) {
-        most = Math.max(most, log);
+    if (!failing) {
+      progesterone.failingUnlikely();
+    }
+    // an LH surge begins within hours: its edges want a finer lattice than anything else
+    double fine = evidence.lhTests().isEmpty() ? step : step / 2;
+    return new Narrowed(unrested.lattice(span, fine), rested.lattice(span, fine));
+  }
+
+  private static double sum(double[] values) {
+    return Arrays.stream(values).sum();
+  }
+
+  /** Where weight lies on courses without a rest before the surge, and on those with one. */
+  private record Narrowed(Lattice unrested, Lattice rested) {
+
+    Lattice both() {
+      int first = Math.min(unrested.first(), rested.first());
+      int end = Math.max(unrested.first() + unrested.count(), rested.first() + rested.count());
+      return new Lattice(first, end - first, unrested.step());
+    }
+  }
+
+  /** The places of a lattice beyond which next to nothing lies. */
+  private static final class Reach {
+
+    private final Lattice lattice;
+    private int first;
+    private int last;
+
+    Reach(Lattice lattice) {
+      this.lattice = lattice;
+      first = lattice.count() - 1;
+    }
+
+    /** Takes in all but so much of the weights at either end. */
+    void widen(double[] weight, double lost) {
+      double sum = 0;
+      for (int i = 0; i < first; i++) {
+        sum += weight[i];
+        if (sum > lost) {
+          first = i;
+        }
       }
-      for (int i = 0; i < outline.length; i++) {
-        if (outline[i] >= most - depth) {
-          first = Math.min(first, i);
-          last = Math.max(last, i);
+      sum = 0;
+      for (int i = weight.length - 1; i > last; i--) {
+        sum += weight[i];
+        if (sum > lost) {
+          last = i;
         }
       }
     }
-    // an LH surge begins within hours: its edges want a finer lattice than anything else
-    return Lattice.covering(
-        Math.max(span[0], coarse.at(first) - COARSE),
-        Math.min(span[1], coarse.at(last) + COARSE),
-        evidence.lhTests().isEmpty() ? step : step / 2);
+
+    /** So far and one place more, on a finer lattice within a span. */
+    Lattice lattice(double[] span, double step) {
+      int from = Math.min(first, last);
+      return Lattice.covering(
+          Math.max(span[0], lattice.at(from) - lattice.step()),
+          Math.min(span[1], lattice.at(last) + lattice.step()),
+          step);
+    }
   }
 }

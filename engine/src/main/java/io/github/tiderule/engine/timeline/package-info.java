@@ -13,8 +13,13 @@
  *
  * <h2>Courses</h2>
  *
- * <p>A season takes one of three courses: no ovulation this time (prior {@code
- * no-ovulation.weight}), a plateau before the surge ({@code plateau.weight}), ordinary (the rest).
+ * <p>A season takes one of six courses, each with its prior. On four she ovulates: <i>ordinary</i>
+ * (what the others leave); with a <i>plateau</i>, a rest before the surge ({@code plateau.weight});
+ * <i>irregular</i>, which is like none of the others ({@code irregular.weight}) and widens the
+ * interval where nothing fits; <i>failing</i>, ordinary until after ovulation and then an early
+ * fall ({@code failing.weight}), so that a fall does not take back an ovulation that was seen. On
+ * two she does not: <i>broken off</i>, a rise that falls back ({@code broken-off.weight}), and
+ * <i>silent</i>, low throughout ({@code no-ovulation.weight}).
  *
  * <h2>Prior of the LH peak</h2>
  *
@@ -31,8 +36,9 @@
  * days from the shift of the smear or else {@code whelping.after-ovulation} from whelping, counts
  * with variance w² + (e/(x + {@code onset.shift}))² in place of w², e the spread of what it is
  * counted from, x its days to the LH peak. Support: {@code onset.earliest} to {@code onset.latest}
- * days after first blood. (hori-2012, vanhaaften-1989; within-bitch spread is our own judgement,
- * larger than hori-2012 says, because copying last season's day is known to fail.)
+ * days after first blood. A plateau of D days may put the surge off: there the prior of λ is ½ p(λ)
+ * + ½ p(λ − D), p being that of the others. (hori-2012, vanhaaften-1989; within-bitch spread is our
+ * own judgement, larger than hori-2012 says, because copying last season's day is known to fail.)
  *
  * <p>With first blood unknown the density is flat from {@code onset.unknown-before} days before the
  * first observation to {@code onset.unknown-after} days after now, with a share {@code
@@ -49,17 +55,27 @@
  * <p>Population curve m(τ), τ days after the LH peak, on the radioimmunoassay scale: log values of
  * table {@code curve} joined by a monotone cubic ({@link
  * io.github.tiderule.engine.timeline.MonotoneCurve}). Ordinary course: ln m(τ₁ + ρ (τ − τ₁)) with
- * ln ρ normal (0, {@code rate.log-sd}) and τ₁ = {@code rate.pivot}, where courses of all speeds
- * cross: the published spread at the peak and two days later is the same (concannon-1977). Plateau
- * of D days at level h, table {@code plateau} with its weights normalised: ¼ ln(m(τ)⁴ + (h Φ((τ +
- * D)/0.5))⁴), with ρ = 1. No ovulation: ln {@code no-ovulation.level} at all times.
+ * ln ρ normal (0, {@code rate.log-sd}), a share {@code rate.wide-weight} normal (0, {@code
+ * rate.wide-log-sd}), both cut off at 3.75 {@code rate.log-sd}, and τ₁ = {@code rate.pivot}, where
+ * courses of all speeds cross: the published spread at the peak and two days later is the same
+ * (concannon-1977). After τ₁ ln ρ is held within ± {@code rate.most-after}: slow and fast seasons
+ * are so while they come up to the surge. Irregular and failing courses and plateaus have ρ = 1.
+ * Plateau of D days at level h, table {@code plateau} with its weights normalised: ¼ ln(m(τ)⁴ + (h
+ * Φ((τ + D)/0.75))⁴). Irregular: the ordinary course with {@code irregular.log-sd} and {@code
+ * irregular.days} in place of {@code drift.log-sd} and {@code drift.days}. Failing, beginning F
+ * days after the peak, F from {@code failing.first} by {@code failing.step} to {@code
+ * failing.last}, all alike: ln(b + (m(τ) − b) e^(−v s)) with b = {@code level.basal}, v = {@code
+ * failing.speed}, s = 0.75 ln(1 + e^((τ − F)/0.75)). Broken off: ln(b + h e^(−½ (t/s)²)), t days
+ * after its top, which has the prior of the LH peak; s {@code broken-off.short} or {@code
+ * broken-off.long}, h one of four levels from {@code broken-off.low} to {@code broken-off.high},
+ * each as many times the one before; all alike. Silent: ln {@code no-ovulation.level} at all times.
  *
  * <p>With M the log course at a result drawn τ after the peak (for ρ: τ' = τ₁ + ρ (τ − τ₁), else τ'
- * = τ), base share c = min(1, {@code level.basal}·e^−M): the log level is M + c·β + (1 − c)(1 +
- * {@code level.luteal-growth}·clamp((τ' − 4)/4, 0, 1))·α, with β normal (0, {@code
- * level.baseline-log-sd}) and α normal (0, {@code level.rise-log-sd}). Without ovulation it is M +
- * γ, γ normal (0, {@code no-ovulation.log-sd}). This is the sum of a basal and a rising part, made
- * linear in the logs, so that β and α can be integrated in closed form.
+ * = τ; for a broken-off course τ' = 0), base share c = min(1, {@code level.basal}·e^−M): the log
+ * level is M + c·β + (1 − c)(1 + {@code level.luteal-growth}·clamp((τ' − 4)/4, 0, 1))·α, with β
+ * normal (0, {@code level.baseline-log-sd}) and α normal (0, {@code level.rise-log-sd}). On a
+ * silent course it is M + γ, γ normal (0, {@code no-ovulation.log-sd}). This is the sum of a basal
+ * and a rising part, made linear in the logs, so that β and α can be integrated in closed form.
  *
  * <p>Method (table {@code assay}): a true level e^L reads as intercept + slope·e^L, at least 0.25
  * e^L where the intercept is not 0; deviations of the log level are multiplied by the elasticity
@@ -74,25 +90,25 @@
  * smoothly; its own independent variance {@code pulse.log-sd}² + cv² + ({@code assay.floor}/max(v,
  * {@code assay.floor}))², cv from the table by v; handling that reads low adds a bias of {@code
  * handling.log-bias} and a variance of {@code handling.log-sd}², other doubts {@code
- * noisy.log-sd}². Numbers below {@code assay.floor} count as {@code assay.floor}.
+ * noisy.log-sd}². A number below {@code assay.least} counts as the limit that it lies below that.
  *
  * <p>Odd values: each number is grossly wrong with probability {@code odd.weight}, then its
- * variance grows by {@code odd.log-sd}². All numbers right, or exactly one odd, are summed; two odd
- * values in one season are not thought of. So one wrong value cannot carry the date, and it is
- * named.
+ * variance grows by {@code odd.log-sd}². All numbers right, one odd and two odd are summed; three
+ * are not thought of. So one or two wrong values cannot carry the date, and they are named.
  *
  * <p>Fit: with the LH peak, the course, its speed and the ways to read given, n numbers y of which
  * none is odd are normal about μ with covariance Σ of all of the above, so that (y − μ)'Σ⁻¹(y − μ)
- * is χ² with n degrees of freedom. The fit is the posterior mean of the probability of more than
- * that: 1 where there is no number, about one half where all is as it should be, near 0 where
- * numbers taken as right lie on no course. It finds fault, and moves nothing.
+ * is χ² with n degrees of freedom. The fit is the mean of the probability of more than that over
+ * the posterior of all courses but the irregular one: 1 where there is no number, about one half
+ * where all is as it should be, near 0 where numbers taken as right lie on no course. It finds
+ * fault, and moves nothing.
  *
  * <p>Limits and bands: probability that the level lies between their edges given the numbers. Their
  * swing and drift are independent (a limit says too little to follow them): own variance {@code
  * swing.log-sd}² + {@code drift.log-sd}² + the same terms as above with v the lower edge, or the
  * upper where the lower is 0, plus {@code kit.log-sd}² for a kit's band; a kit shares its scale
  * with other bands only. Each is grossly wrong with probability {@code odd.weight} and then counts
- * ½.
+ * ½; what it then weighs of the whole is how odd it looks.
  *
  * <h2>LH tests, folds, signs</h2>
  *
@@ -133,17 +149,21 @@
  * <p>λ lies on multiples of a step from the anchor, a quarter day, or an eighth where LH was
  * tested; sums over the lattice are trapezoid rules, which for smooth densities that vanish at
  * their ends converge faster than any power of the step. The log likelihood of progesterone is
- * smooth in λ: it is computed every half day, every quarter where a plateau may matter, and joined
- * by cubics. ρ, A, S and E are sums over 9 to 13 equally spaced points within ±2.8 to ±3.5 standard
- * deviations; α, β and scales are integrated in closed form by the Woodbury identity; one limit in
- * closed form, several by quadrature along their shared directions. A coarse pass finds where
- * weight lies, with and without any one progesterone result, to e^−12 of the largest; the fine pass
- * covers that. Where a plateau has less than three in a thousand there, a third of its points
- * serves the fine pass. Leaving one progesterone result out follows from the inverse covariance at
- * no second pass: exactly where all results are numbers; beside limits the other numbers are taken
- * as right while they are asked about. What is cut off moves no median, no width and no influence
- * by more than half an hour or one part in a hundred of the 90 % interval; influences lie within an
- * hour, or that part, of a second program's (those on the width within four hours, or two parts).
+ * smooth in λ: it is computed every quarter day, and joined by cubics where LH was tested. ρ, A, S
+ * and E are sums over 9 to 13 equally spaced points within ±2.8 to ±3.75 standard deviations; α, β
+ * and scales are integrated in closed form by the Woodbury identity; one limit in closed form,
+ * several by quadrature along their shared directions. Tops of a broken-off course lie a quarter of
+ * its width apart. Two odd values are passed over where all numbers lie within 3 of the course in
+ * squared standard deviations. A coarse pass finds where weight lies, with and without any one
+ * progesterone result, courses with and without a rest apart, to one in ten million at either end;
+ * the fine pass covers that. Where a plateau or an early fall has less than one in a hundred there,
+ * a third of its points serves the fine pass. A number to come takes irregular and failing courses
+ * of less than one in twenty as ordinary. Leaving one progesterone result out follows from the
+ * inverse covariance at no second pass: exactly where all results are numbers; beside limits the
+ * other numbers are taken as right while they are asked about. What is cut off moves no median, no
+ * width and no influence by more than half an hour or one part in a hundred of the 90 % interval;
+ * influences lie within an hour, or that part, of a second program's (those on the width within
+ * four hours, or two parts).
  */
 @NullMarked
 package io.github.tiderule.engine.timeline;

@@ -21,15 +21,16 @@ class CombinationTest {
           .scan(14.6, true)
           .evidence();
   private final double[] prior = new double[24];
-  private final double[] logOrdinary = new double[24];
-  private final double[] logPlateau = new double[24];
+  private final double[][] logs = new double[4][24];
   private final Combination combination;
 
   CombinationTest() {
     for (int i = 0; i < 24; i++) {
       prior[i] = i < 2 ? 0 : 0.02 + 0.003 * i;
-      logOrdinary[i] = -700 - Math.pow(i - 9.3, 2) / 8;
-      logPlateau[i] = -698 - Math.pow(i - 14.1, 2) / 11;
+      logs[0][i] = -700 - Math.pow(i - 9.3, 2) / 8;
+      logs[1][i] = -698 - Math.pow(i - 14.1, 2) / 11;
+      logs[2][i] = -699 - Math.pow(i - 10.2, 2) / 40;
+      logs[3][i] = i < 5 ? Double.NEGATIVE_INFINITY : -701;
     }
     combination = new Combination(model, peaks, prior, evidence);
   }
@@ -56,36 +57,42 @@ class CombinationTest {
 
   private void compare(Combination combination, Evidence seen, double logNone) {
     double largest = -699;
-    double[][] ordinary =
-        joint(seen, logOrdinary, 1 - model.plateauWeight - model.noOvulationWeight, largest);
-    double[][] plateau = joint(seen, logPlateau, model.plateauWeight, largest);
-    double none =
-        model.noOvulationWeight
-            * new PeakEvidence(model, seen).withoutOvulation()
-            * new OvulationEvidence(model, seen).withoutOvulation()
-            * Math.exp(logNone - largest);
-    double total = 0.5 * sum(ordinary) + 0.5 * sum(plateau) + none;
-    Combination.Result result = combination.combine(logOrdinary, logPlateau, logNone);
-    assertThat(result.ordinary(), closeTo(0.5 * sum(ordinary) / total, 1e-12));
-    assertThat(result.plateau(), closeTo(0.5 * sum(plateau) / total, 1e-12));
-    assertThat(result.none(), closeTo(none / total, 1e-12));
-
+    double[] priors = model.courseWeights();
+    double[][][] joint = new double[4][][];
+    double total = 0;
+    for (int c = 0; c < 4; c++) {
+      joint[c] = joint(seen, logs[c], priors[c], largest);
+      total += 0.5 * sum(joint[c]);
+    }
+    double[] without = {model.brokenOffWeight, model.noOvulationWeight};
+    double[] logsWithout = {logNone, logNone - 1};
+    for (int c = 0; c < 2; c++) {
+      without[c] *=
+          new PeakEvidence(model, seen).withoutOvulation()
+              * new OvulationEvidence(model, seen).withoutOvulation()
+              * Math.exp(logsWithout[c] - largest);
+      total += without[c];
+    }
+    Combination.Result result = combination.combine(logs, logsWithout);
+    double mean = (0.3 * without[0] + 0.2 * without[1]) / total;
     double[] peak = new double[24];
-    double[] ovulation = new double[24 + ordinary[0].length - 1];
-    double[] overOrdinary = new double[24];
-    double[] overPlateau = new double[24];
-    double mean = 0.3 * none / total;
-    for (int i = 0; i < 24; i++) {
-      overOrdinary[i] = i / 30.0;
-      overPlateau[i] = 1 - i / 25.0;
-      for (int l = 0; l < ordinary[i].length; l++) {
-        peak[i] += ordinary[i][l] + plateau[i][l];
-        ovulation[i + l] += ordinary[i][l] + plateau[i][l];
-        mean += 0.5 * ordinary[i][l] * overOrdinary[i] / total;
-        mean += 0.5 * plateau[i][l] * overPlateau[i] / total;
+    double[] ovulation = new double[24 + joint[0][0].length - 1];
+    double[][] over = new double[4][24];
+    for (int c = 0; c < 4; c++) {
+      assertThat(result.share()[c], closeTo(0.5 * sum(joint[c]) / total, 1e-12));
+      for (int i = 0; i < 24; i++) {
+        over[c][i] = c % 2 == 0 ? i / 30.0 : 1 - i / 25.0;
+        for (int l = 0; l < joint[c][i].length; l++) {
+          peak[i] += joint[c][i][l];
+          ovulation[i + l] += joint[c][i][l];
+          mean += 0.5 * joint[c][i][l] * over[c][i] / total;
+        }
       }
     }
-    assertThat(result.average(overOrdinary, overPlateau, 0.3), closeTo(mean, 1e-12));
+    assertThat(result.without()[0], closeTo(without[0] / total, 1e-12));
+    assertThat(result.without()[1], closeTo(without[1] / total, 1e-12));
+    assertThat(result.courses().silent(), is(result.without()[1]));
+    assertThat(result.average(over, new double[] {0.3, 0.2}), closeTo(mean, 1e-12));
     Density peaked = Density.of(peaks, peak);
     Density ovulated = Density.of(new Lattice(16, ovulation.length, 0.5), ovulation);
     for (int i = 0; i < 24; i++) {
@@ -115,25 +122,19 @@ class CombinationTest {
   }
 
   @Test
-  void theOutlineIsTheLogOfTheLikelierCourse() {
-    double[] outline = combination.outline(logOrdinary, logPlateau);
-    double[][] ordinary = joint(evidence, logOrdinary, 1, -699);
-    double[][] plateau = joint(evidence, logPlateau, 1, -699);
-    double usual = 0;
-    double resting = 0;
-    for (int i = 0; i < 24; i++) {
-      double a = Arrays.stream(ordinary[i]).sum();
-      double b = Arrays.stream(plateau[i]).sum();
-      usual += (1 - model.plateauWeight) * a;
-      resting += model.plateauWeight * b;
-      if (i < 2) {
-        assertThat(outline[i], is(Double.NEGATIVE_INFINITY));
-      } else {
-        assertThat(outline[i], closeTo(Math.log(Math.max(a, b)) - 699, 1e-9));
+  void theOutlineIsTheShareOfEachCourseAtEachPlace() {
+    double[][] outline = combination.outline(logs);
+    double[] priors = model.courseWeights();
+    double[][][] joint = new double[4][][];
+    double total = 0;
+    for (int c = 0; c < 4; c++) {
+      joint[c] = joint(evidence, logs[c], priors[c], -699);
+      total += sum(joint[c]);
+    }
+    for (int c = 0; c < 4; c++) {
+      for (int i = 0; i < 24; i++) {
+        assertThat(outline[c][i], closeTo(Arrays.stream(joint[c][i]).sum() / total, 1e-12));
       }
     }
-    assertThat(
-        combination.plateauShare(logOrdinary, logPlateau),
-        closeTo(resting / (resting + usual), 1e-12));
   }
 }

@@ -50,8 +50,11 @@ class ComingValueTest {
     double mean = 0;
     double square = 0;
     double guess = Math.exp(model.curve.logMean(day));
-    for (double z = -4; z <= 4.001; z += 0.1) {
-      double onCurve = model.ratePivot + Math.exp(model.rateSd * z) * (day - model.ratePivot);
+    double wider = model.wideRateSd / model.rateSd;
+    for (double z = -3.7; z <= 3.701; z += 0.1) {
+      double rate = Math.exp(model.rateSd * z);
+      double speed = day < model.ratePivot ? rate : model.rateAfter(rate);
+      double onCurve = model.ratePivot + speed * (day - model.ratePivot);
       double log = model.curve.logMean(onCurve);
       double base = Math.min(1, model.value("level.basal") * Math.exp(-log));
       double luteal = 1 + model.lutealGrowth * Math.min(Math.max((onCurve - 4) / 4, 0), 1);
@@ -64,7 +67,9 @@ class ComingValueTest {
               + Math.pow(model.pulseSd, 2)
               + cv * cv
               + Math.pow(model.assayFloor / guess, 2);
-      double weight = STANDARD.density(z);
+      double weight =
+          ((1 - model.wideRateWeight) * STANDARD.density(z)
+              + model.wideRateWeight * STANDARD.density(z / wider) / wider);
       weights += weight;
       below +=
           weight * STANDARD.cumulativeProbability((Math.log(ngPerMl) - log) / Math.sqrt(variance));
@@ -131,9 +136,9 @@ class ComingValueTest {
       for (int x = 0; x < logs.length; x++) {
         logs[x] = -2.4 + STEP * x;
       }
-      double usual = 1 - model.plateauWeight - model.noOvulationWeight;
+      double usual = 1 - model.plateauWeight - model.noOvulationWeight - model.brokenOffWeight;
       for (int i = 0; i < mass.length; i++) {
-        density[i] = plain.density(peaks.at(i), coming, logs, usual, model.plateauWeight);
+        density[i] = plain.density(peaks.at(i), coming, logs, usual, model.plateauWeight, 0, 0);
         double whole = 0;
         double mean = 0;
         double square = 0;

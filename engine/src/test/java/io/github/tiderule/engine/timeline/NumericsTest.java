@@ -135,7 +135,7 @@ class NumericsTest {
 
   @Test
   void aMixtureIsASumOfLikelihoods() {
-    Mixture mixture = new Mixture(2, 2);
+    Mixture mixture = new Mixture(2);
     for (int round = 0; round < 2; round++) {
       mixture.clear();
       mixture.add(-3, new double[] {0.25, 0.5}, 0.5);

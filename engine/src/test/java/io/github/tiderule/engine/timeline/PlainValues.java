@@ -17,14 +17,17 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 final class PlainValues {
 
   private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
-  private static final int SPEEDS = 17;
-  private static final double REACH = 3.6;
+  private static final int SPEEDS = 21;
+  private static final double REACH = 3.75;
 
   private final Model model;
+  private final Evidence evidence;
   private final List<Evidence.Value> values;
   private final List<Evidence.Interval> limits;
   private final List<Line> lines = new ArrayList<>();
   private final List<Model.Plateau> plateaus;
+  private double driftSd;
+  private double driftDays;
 
   /** A row of the table of methods. */
   private record Line(double weight, double intercept, double slope, double scaleSd, double cv) {}
@@ -36,6 +39,7 @@ final class PlainValues {
    */
   PlainValues(Model model, Evidence evidence, List<Model.Plateau> plateaus) {
     this.model = model;
+    this.evidence = evidence;
     this.plateaus = plateaus;
     values = evidence.values();
     limits = evidence.intervals();
@@ -65,11 +69,13 @@ final class PlainValues {
   /**
    * Density of the logs of the numbers, with the LH peak at a day, times the prior of its courses.
    *
+   * @param peak a multiple of a quarter day
    * @param logs of the numbers
    * @param counted which numbers there are
+   * @param courses weights of the ordinary course, plateau, irregular course and early fall
    */
-  double density(double peak, double[] logs, boolean[] counted, double usual, double resting) {
-    return density(peak, logs, counted, -1, new double[] {0}, usual, resting)[0];
+  double density(double peak, double[] logs, boolean[] counted, double... courses) {
+    return density(peak, logs, counted, -1, new double[] {0}, courses)[0];
   }
 
   /**
@@ -78,40 +84,60 @@ final class PlainValues {
    * @param sure that number, which is not odd
    * @param at its logs
    */
-  double[] density(double peak, int sure, double[] at, double usual, double resting) {
+  double[] density(double peak, int sure, double[] at, double... courses) {
     double[] logs = logs();
     logs[sure] = 0;
     boolean[] all = new boolean[logs.length];
     Arrays.fill(all, true);
-    return density(peak, logs, all, sure, at, usual, resting);
+    return density(peak, logs, all, sure, at, courses);
   }
 
   private double[] density(
-      double peak,
-      double[] logs,
-      boolean[] counted,
-      int sure,
-      double[] at,
-      double usual,
-      double resting) {
+      double peak, double[] logs, boolean[] counted, int sure, double[] at, double[] courses) {
     double[] sum = new double[at.length];
     double weights = 0;
     for (int r = 0; r < SPEEDS; r++) {
-      weights += STANDARD.density(-REACH + 2 * REACH * r / (SPEEDS - 1));
+      weights += weight(r);
     }
+    Lattice here = new Lattice((int) Math.round(4 * peak), 1, 0.25);
     for (Line line : lines) {
-      for (int r = 0; usual > 0 && r < SPEEDS; r++) {
+      driftSd = model.driftSd;
+      driftDays = model.driftDays;
+      for (int r = 0; courses[0] > 0 && r < SPEEDS; r++) {
         double z = -REACH + 2 * REACH * r / (SPEEDS - 1);
         double rate = Math.exp(model.rateSd * z);
-        double part = line.weight() * usual * STANDARD.density(z) / weights;
+        double part = line.weight() * courses[0] * weight(r) / weights;
         course(line, model.curve, peak, rate, logs, counted, sure, at, part, sum);
       }
-      for (Model.Plateau plateau : resting > 0 ? plateaus : List.<Model.Plateau>of()) {
-        double part = line.weight() * resting * Math.exp(plateau.logShare());
+      for (Model.Plateau plateau : courses[1] > 0 ? plateaus : List.<Model.Plateau>of()) {
+        double later = model.onset.putOff(here, plateau.days(), evidence)[0];
+        double part = line.weight() * courses[1] * later * Math.exp(plateau.logShare());
         course(line, plateau.curve(), peak, 1, logs, counted, sure, at, part, sum);
+      }
+      for (PopulationCurve falling : courses[3] > 0 ? model.failing : List.<PopulationCurve>of()) {
+        double part = line.weight() * courses[3] / model.failing.size();
+        course(line, falling, peak, 1, logs, counted, sure, at, part, sum);
+      }
+      if (courses[2] > 0) {
+        driftSd = model.irregularSd;
+        driftDays = model.irregularDays;
+        double part = line.weight() * courses[2];
+        course(line, model.curve, peak, 1, logs, counted, sure, at, part, sum);
       }
     }
     return sum;
+  }
+
+  private double speed(double z) {
+    double wider = model.wideRateSd / model.rateSd;
+    return (1 - model.wideRateWeight) * STANDARD.density(z)
+        + model.wideRateWeight * STANDARD.density(z / wider) / wider;
+  }
+
+  /** What a point of speed weighs; those at either end count half. */
+  private double weight(int point) {
+    double half = point == 0 || point == SPEEDS - 1 ? 0.5 : 1;
+    return half * speed(-REACH + 2 * REACH * point / (SPEEDS - 1));
   }
 
   private void course(
@@ -146,8 +172,7 @@ final class PlainValues {
                 + moved[a][1] * moved[b][1]
                 + Math.pow(line.scaleSd(), 2)
                 + Math.pow(model.swingSd, 2) * Math.exp(-apart / model.swingDays)
-                + Math.pow(model.driftSd, 2)
-                    * Math.exp(-0.5 * Math.pow(apart / model.driftDays, 2));
+                + Math.pow(driftSd, 2) * Math.exp(-0.5 * Math.pow(apart / driftDays, 2));
       }
       covariance[a][a] += own(line, value.ngPerMl());
     }
@@ -164,6 +189,14 @@ final class PlainValues {
         covariance[a][a] += model.oddSd * model.oddSd;
         double odd = whole * Math.pow(good, maybe - 1) * model.oddWeight;
         normal(covariance, residual, along, at, odd, into);
+        for (int b = 0; b < a; b++) {
+          if (of[b] != sure) {
+            covariance[b][b] += model.oddSd * model.oddSd;
+            double both = odd * model.oddWeight / good;
+            normal(covariance, residual, along, at, both, into);
+            covariance[b][b] -= model.oddSd * model.oddSd;
+          }
+        }
         covariance[a][a] -= model.oddSd * model.oddSd;
       }
     }
@@ -184,7 +217,7 @@ final class PlainValues {
             + own[1] * own[1]
             + Math.pow(line.scaleSd(), 2)
             + Math.pow(model.swingSd, 2)
-            + Math.pow(model.driftSd, 2)
+            + Math.pow(driftSd, 2)
             + own(line, limit.high());
     double[] with = new double[residual.length];
     for (int a = 0; a < with.length; a++) {
@@ -202,7 +235,10 @@ final class PlainValues {
   }
 
   private double onCurve(double rate, double days) {
-    return model.ratePivot + rate * (days - model.ratePivot);
+    double since = days - model.ratePivot;
+    double most = Math.exp(model.value("rate.most-after"));
+    double after = Math.min(Math.max(rate, 1 / most), most);
+    return model.ratePivot + (since < 0 ? rate : after) * since;
   }
 
   private static double expected(Line line, double logLevel) {

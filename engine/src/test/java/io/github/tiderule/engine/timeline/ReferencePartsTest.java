@@ -121,9 +121,15 @@ class ReferencePartsTest {
       CourseWeights weights = CourseWeights.on(days(season), progesterone(season));
       same(season + ", ordinary", weights.ordinary().log(), season.part("all-ordinary"), tolerance);
       same(season + ", plateau", weights.plateau().log(), season.part("all-plateau"), tolerance);
+      same(
+          season + ", irregular",
+          weights.irregular().log(),
+          season.part("all-irregular"),
+          tolerance);
+      same(season + ", failing", weights.failing().log(), season.part("all-failing"), tolerance);
       ProgesteroneLikelihood progesterone = progesterone(season);
       Mixture none = progesterone.mixture();
-      progesterone.none(none);
+      progesterone.silent(none);
       same(season + ", none", new double[] {none.log()}, season.part("all-none"), tolerance);
       tried++;
     }
@@ -144,7 +150,7 @@ class ReferencePartsTest {
       CourseWeights weights = CourseWeights.on(days(season), progesterone(season));
       ProgesteroneLikelihood progesterone = progesterone(season);
       Mixture none = progesterone.mixture();
-      progesterone.none(none);
+      progesterone.silent(none);
       boolean limits = !season.evidence().intervals().isEmpty();
       for (int r = 0; r < progesterone.ids().size(); r++) {
         String but = "but-" + r;
@@ -152,6 +158,8 @@ class ReferencePartsTest {
         double[] without = {none.logWithout(r)};
         near(where, weights.ordinary().but(r), season.part(but + "-ordinary"), limits);
         near(where, weights.plateau().but(r), season.part(but + "-plateau"), limits);
+        near(where, weights.irregular().but(r), season.part(but + "-irregular"), limits);
+        near(where, weights.failing().but(r), season.part(but + "-failing"), limits);
         near(where, without, season.part(but + "-none"), limits);
         tried++;
       }
@@ -204,9 +212,14 @@ class ReferencePartsTest {
     for (ReferenceSeason season : seasons) {
       Estimate estimate = timeline.estimate(season.evidence());
       double[] courses = season.part("courses");
-      assertThat(season.toString(), estimate.courses().ordinary(), closeTo(courses[0], 0.002));
-      assertThat(season.toString(), estimate.plateau(), closeTo(courses[1], 0.002));
-      assertThat(season.toString(), estimate.noOvulation(), closeTo(courses[2], 0.001));
+      Estimate.Courses ours = estimate.courses();
+      assertThat(season.toString(), ours.ordinary(), closeTo(courses[0], 0.002));
+      assertThat(season.toString(), ours.plateau(), closeTo(courses[1], 0.002));
+      assertThat(season.toString(), ours.irregular(), closeTo(courses[2], 0.002));
+      assertThat(season.toString(), ours.failing(), closeTo(courses[3], 0.002));
+      assertThat(season.toString(), ours.brokenOff(), closeTo(courses[4], 0.001));
+      assertThat(season.toString(), ours.silent(), closeTo(courses[5], 0.001));
+      assertThat(season.toString(), estimate.fit(), closeTo(season.part("fit")[0], 0.01));
       for (int q = 0; q < shares.length; q++) {
         // there the prior is cut off with weight still in it, where the two cut differently
         double tolerance = season.toString().startsWith("17-flat") ? 0.06 : QUANTILE;

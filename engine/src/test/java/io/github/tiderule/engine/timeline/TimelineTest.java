@@ -101,15 +101,18 @@ class TimelineTest {
             later.ovulation().quantile(share),
             closeTo(here.ovulation().quantile(share) + 29, 1e-6));
       }
-      assertThat("seed " + seed, later.plateau(), closeTo(here.plateau(), 1e-9));
-      assertThat("seed " + seed, later.noOvulation(), closeTo(here.noOvulation(), 1e-9));
+      // what is cut off at an end, at most a ten-millionth, can begin a place further on
+      assertThat("seed " + seed, later.plateau(), closeTo(here.plateau(), 2e-7));
+      assertThat("seed " + seed, later.noOvulation(), closeTo(here.noOvulation(), 2e-7));
     }
   }
 
   /**
-   * A higher latest value, as long as it does not look like an error, puts ovulation earlier or
-   * leaves it. Where the speed of the rise is free, a steeper last step also argues for a faster
-   * riser that began later; two hours is the most that this was seen to win by, three are granted.
+   * A higher latest value, as long as it looks neither like an error nor like the end of a rest,
+   * puts ovulation earlier or leaves it: where the values before it may be a rest, a steeper last
+   * step says that the surge has only now begun. Where the speed of the rise is free, a steeper
+   * last step also argues for a faster riser that began later; two hours is the most that this was
+   * seen to win by, three are granted.
    */
   @Tag("long")
   @Test
@@ -127,7 +130,7 @@ class TimelineTest {
       for (double factor : new double[] {0.8, 1, 1.2, 1.45, 1.75}) {
         double value = season.values.get(latest).ngPerMl() * factor;
         Estimate estimate = TIMELINE.estimate(season.withValue(latest, value));
-        if (odd(estimate, id) < 0.1) {
+        if (odd(estimate, id) < 0.1 && estimate.plateau() < 0.1) {
           double now = estimate.ovulation().quantile(0.5);
           assertThat("seed " + seed + ", factor " + factor, now - before, lessThan(hair));
           before = now;
@@ -140,7 +143,8 @@ class TimelineTest {
 
   /**
    * One more value that fits, the one least likely to be an error among values a twelfth apart,
-   * narrows the 90 % interval or widens it by less than four hours.
+   * narrows the 90 % interval, or widens it by less than four hours or a twentieth: it can also
+   * make a course likelier that leaves more open.
    */
   @Tag("long")
   @Test
@@ -161,8 +165,9 @@ class TimelineTest {
           fits = candidate;
         }
       }
-      double widening = width(fits) - width(TIMELINE.estimate(season.evidence()));
-      assertThat("seed " + seed, widening, lessThan(hair));
+      double before = width(TIMELINE.estimate(season.evidence()));
+      double widening = width(fits) - before;
+      assertThat("seed " + seed, widening, lessThan(Math.max(hair, before / 20)));
       narrower += widening < 0 ? 1 : 0;
       seasons++;
     }
