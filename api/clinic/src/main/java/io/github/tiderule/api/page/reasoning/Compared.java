@@ -122,9 +122,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
       long after = ChronoUnit.DAYS.between(ovulation.median().toLocalDate(), day);
       return after == 0
           ? texts.say("thumb.on-ovulation")
-          : after > 0
-              ? texts.count("thumb.after", after)
-              : texts.count("thumb.before", -after);
+          : after > 0 ? texts.count("thumb.after", after) : texts.count("thumb.before", -after);
     }
   }
 }
