@@ -415,7 +415,7 @@ public final class ActionChoice {
                   : "Test progesterone, and LH on the same blood, on {}";
         };
     String how =
-        read.levels().isEmpty()
+        read.levels().isEmpty() && (breeding == null || breeding.first().isEmpty())
             ? "; do not breed by the day count alone."
             : test.kind().equals("progesterone") ? before() : ".";
     Sentence headline = Sentence.of(what + how, clock.dayAndTime(test.at().toInstant()));
