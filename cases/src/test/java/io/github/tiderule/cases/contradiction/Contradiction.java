@@ -60,7 +60,10 @@ enum Contradiction {
     }
   },
 
-  /** A test without gain beside a value of it that moves the first day by more than half a day. */
+  /**
+   * A test told to hardly change the plan, beside a value of it that moves the first day by more
+   * than half a day.
+   */
   NOTHING_GAINED_BY_WHAT_MOVES_THE_PLAN {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
@@ -72,6 +75,7 @@ enum Contradiction {
       return advice.wouldChange().stream()
           .filter(change -> change.observation().equals("next"))
           .filter(change -> moves(change, plan))
+          .filter(change -> told(cycle, advice).contains("hardly change the plan"))
           .map(change -> change.ifThen() + ", yet its gain is " + test.gain())
           .findFirst();
     }
@@ -116,7 +120,7 @@ enum Contradiction {
       if (against.isEmpty()) {
         return Optional.empty();
       }
-      String told = AdviceReport.text(cycle, advice).replaceAll("\\s+", " ");
+      String told = told(cycle, advice);
       return against.stream()
           .filter(day -> day.rank() <= LISTED)
           .filter(
@@ -334,6 +338,10 @@ enum Contradiction {
 
   /** What an answer says beside what else it says; nothing where that holds together. */
   abstract Optional<String> in(CycleRecord cycle, Advice advice);
+
+  private static String told(CycleRecord cycle, Advice advice) {
+    return AdviceReport.text(cycle, advice).replaceAll("\\s+", " ");
+  }
 
   private static boolean against(Reason reason) {
     return !reason.effect().equals("supports");

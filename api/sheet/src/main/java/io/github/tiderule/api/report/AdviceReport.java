@@ -194,13 +194,18 @@ public final class AdviceReport {
             2,
             TEXTS.say(
                 (test.kind().equals("cytology") ? "test.to-date" : "test.to-prove")
-                    + (advice.plan() == null ? "" : ".no-change")));
+                    + (advice.plan() == null || changedByNext() ? "" : ".no-change")));
       }
       if (test.gain() >= 0.005) {
         page.indented(2, TEXTS.say("test.gain", Shares.number(test.gain())));
       }
     }
     page.indented(2, TEXTS.say("test.ask-again", words.moment(advice.validUntil())));
+  }
+
+  /** Whether a value of the next test is told that changes the days. */
+  private boolean changedByNext() {
+    return advice.wouldChange().stream().anyMatch(change -> change.observation().equals("next"));
   }
 
   private void questions() {
