@@ -66,9 +66,15 @@ final class RankedDays {
    */
   List<BreedingDay> of(List<Slot> planned, Predicate<DayReason> counted) {
     List<Judged> judged = new ArrayList<>();
+    double best =
+        table.days().stream()
+            .filter(day -> !forbidden.contains(day.day()))
+            .mapToDouble(CandidateDay::share)
+            .max()
+            .orElse(0);
     for (CandidateDay day : table.days()) {
       List<Reason> why = reasonsFor(day.day(), counted);
-      judged.add(new Judged(day, verdict(day, why, at(planned, day.day()).isPresent()), why));
+      judged.add(new Judged(day, verdict(day, why, at(planned, day.day()).isPresent(), best), why));
     }
     judged.sort(
         Comparator.comparing(Judged::verdict)
@@ -97,8 +103,11 @@ final class RankedDays {
     return planned.stream().filter(slot -> slot.day().equals(day)).findFirst();
   }
 
-  private Verdict verdict(CandidateDay day, List<Reason> why, boolean planned) {
+  private Verdict verdict(CandidateDay day, List<Reason> why, boolean planned, double best) {
     if (forbidden.contains(day.day()) || day.share() < tools.value("planning.possible-share")) {
+      return Verdict.AVOID;
+    }
+    if (!planned && day.share() < best * tools.value("days.share.best-part")) {
       return Verdict.AVOID;
     }
     boolean opposed = why.stream().anyMatch(reason -> reason.effect().equals("opposes"));
