@@ -224,6 +224,7 @@ final class Answer {
    */
   private boolean nothingToWhelp(List<BreedingDay> breedingDays) {
     return planned.bred() == null
+        && !Boolean.TRUE.equals(season.outcome().pregnant())
         && breedingDays.stream().allMatch(day -> day.verdict() == Verdict.AVOID)
         && !(standing instanceof Standing.Stopped)
         && !read.has(

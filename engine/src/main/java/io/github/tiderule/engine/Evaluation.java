@@ -15,6 +15,7 @@ import io.github.tiderule.engine.sheet.SheetMaking;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.engine.testing.Testing;
 import io.github.tiderule.rules.Stage;
+import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.OwnTemperature;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -53,10 +54,15 @@ record Evaluation(Planned planned, Reasoning reasoning) {
         new Answer(tested, course, care, sheetWanted ? sheet.sheet(care, planned) : null);
     Reasoning reasoning =
         answer.reasoning(
-            then -> of(tools, cycle.knownAt(then), false).advice(),
+            then -> of(tools, carrying(cycle.knownAt(then)), false).advice(),
             rereads ? new Rereading(cycle, other -> of(tools, other, false).advice()) : null);
     whole.commit();
     return new Evaluation(planned, reasoning);
+  }
+
+  /** The same season of one who is known to have whelped later. */
+  private static CycleRecord carrying(CycleRecord then) {
+    return then.toBuilder().outcome(Outcome.unknown().pregnant(true)).build();
   }
 
   Advice advice() {

@@ -80,7 +80,8 @@ final class Hindsight {
                 past(one.dioestrusOn()),
                 past(one.whelpedOn()),
                 whelpedLater ? null : one.litterSize(),
-                one.pregnant()));
+                one.pregnant(),
+                one.kind()));
   }
 
   /** The semen in hand, unless it belongs to a day too far ahead to be spoken of. */
