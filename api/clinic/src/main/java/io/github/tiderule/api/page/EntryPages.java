@@ -246,6 +246,6 @@ public final class EntryPages {
   }
 
   private static @Nullable String asked(GivenAdvice given, Entry about, Frame frame) {
-    return Kept.question(given, about.observation(), frame.texts());
+    return Kept.question(given, about.observation(), frame.texts(), frame.words());
   }
 }

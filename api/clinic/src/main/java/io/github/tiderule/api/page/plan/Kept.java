@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is to be read from kept advice without asking the engine again. Its sentences are shown as
  * they were written; only where the thing to do is to answer the one question of the rule it
- * follows from, is that said anew, with what people call the observation.
+ * follows from, or a unit is asked for, is that said anew, with what people call the observation.
  */
 public record Kept(String headline, OffsetDateTime asOf, OffsetDateTime validUntil) {
 
@@ -71,11 +71,19 @@ public record Kept(String headline, OffsetDateTime asOf, OffsetDateTime validUnt
         : observation;
   }
 
-  /** What advice asks about an observation, with its readings; absent where it asks nothing. */
-  public static @Nullable String question(GivenAdvice given, String about, Texts texts) {
+  /**
+   * What advice asks about an observation, with its readings; absent where it asks nothing. Which
+   * unit it is in is asked anew, with what people call it.
+   */
+  public static @Nullable String question(
+      GivenAdvice given, String about, Texts texts, Words words) {
     for (Node.Members question : Documents.of(given.answer()).objects("questions")) {
       if (about.equals(question.text("about"))) {
-        StringBuilder said = new StringBuilder(text(question, "text"));
+        StringBuilder said =
+            new StringBuilder(
+                asksUnit(question)
+                    ? texts.say("question.unit", named(about, given.cycleFile(), words))
+                    : text(question, "text"));
         for (Node.Members reading : question.objects("readings")) {
           String unit = texts.word("unit", text(reading, "unit"));
           said.append(' ').append(texts.say("question.reading", unit, text(reading, "meaning")));
@@ -84,6 +92,14 @@ public record Kept(String headline, OffsetDateTime asOf, OffsetDateTime validUnt
       }
     }
     return null;
+  }
+
+  private static boolean asksUnit(Node.Members question) {
+    return question.objects("readings").stream()
+            .map(reading -> text(reading, "unit"))
+            .distinct()
+            .count()
+        > 1;
   }
 
   private static String text(Node.Members answer, String... path) {
