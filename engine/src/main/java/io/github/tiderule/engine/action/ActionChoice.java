@@ -459,16 +459,14 @@ public final class ActionChoice {
           Sentence.of("Nothing dates this season yet: test progesterone and note the first blood."),
           List.of(EngineStep.TIMELINE.id()));
     }
-    return breeding != null && breeding.first().isPresent()
-        ? new Action(
-            Now.BOOK,
-            Sentence.of(
-                "Plan for {}; no further test is due.", clock.day(breeding.first().get().middle())),
-            List.of(EngineStep.PLAN.id()))
-        : new Action(
-            Now.TEST,
-            Sentence.of("No day can be planned yet; test again before deciding."),
-            List.of(EngineStep.TIMELINE.id()));
+    return mating
+        .firstOfPlan()
+        .orElseGet(
+            () ->
+                new Action(
+                    Now.TEST,
+                    Sentence.of("No day can be planned yet; test again before deciding."),
+                    List.of(EngineStep.TIMELINE.id())));
   }
 
   /** The advice should be asked for again by then. */

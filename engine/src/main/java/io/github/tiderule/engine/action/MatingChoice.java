@@ -222,7 +222,12 @@ final class MatingChoice {
     if (breeding == null || !(breeding.close() || lateButFertile())) {
       return Optional.empty();
     }
-    return breeding.first().flatMap(this::breedOrBook);
+    return firstOfPlan();
+  }
+
+  /** The same however closely ovulation is known, where no test is left to wait for. */
+  Optional<Action> firstOfPlan() {
+    return breeding == null ? Optional.empty() : breeding.first().flatMap(this::breedOrBook);
   }
 
   /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
