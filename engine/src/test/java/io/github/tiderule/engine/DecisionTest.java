@@ -236,7 +236,7 @@ class DecisionTest {
   @Test
   void everyOtherDayIsSaidOfAPlanOfSuchDays() {
     TimedSeason season =
-        TimedSeason.from("03-01").value("03-03T08:30", 1.0).value("03-06T08:30", 5.8);
+        TimedSeason.from("03-01").value("03-03T08:30", 1.0).value("03-06T08:30", 5.0);
     Advice advice = advise(season, "03-06T17:00");
     assertThat(days(plan(advice).at()), contains(day("03-08"), day("03-10")));
     assertThat(
