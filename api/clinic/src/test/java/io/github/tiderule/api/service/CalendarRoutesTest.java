@@ -79,7 +79,7 @@ class CalendarRoutesTest {
           .with("If-Match", "*")
           .post(
               path + "/observations/p2/corrections",
-              "{\"reason\": \"misread\", \"observation\": " + observation("p2", "13", "1.6") + "}")
+              "{\"reason\": \"misread\", \"observation\": " + observation("p2", "13", "0.8") + "}")
           .mustBe(201);
       asker.post(path + "/advice", "{}").mustBe(201);
       Map<String, VEvent> after = events(asker.get(path + "/calendar.ics"));
