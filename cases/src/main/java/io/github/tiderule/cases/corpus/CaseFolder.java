@@ -49,8 +49,8 @@ public record CaseFolder(Path path, String name) {
     Map<String, Double> moved = new TreeMap<>();
     expectation()
         .path("protocol")
-        .fields()
-        .forEachRemaining(field -> moved.put(field.getKey(), field.getValue().doubleValue()));
+        .properties()
+        .forEach(field -> moved.put(field.getKey(), field.getValue().doubleValue()));
     return moved;
   }
 

@@ -8,12 +8,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
+import java.util.Set;
 
 /** Answers less what only says that a unit was converted, to be held against each other. */
 public final class UnitWords {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String CONVERTED = "RDG-058";
+
+  /** Rules that ask only of a value in nmol/L whether it was in the other unit. */
+  private static final Set<String> OF_ONE_UNIT = Set.of("RDG-015", "RDG-016");
 
   private UnitWords() {}
 
@@ -44,6 +48,13 @@ public final class UnitWords {
         }
       }
       kept.set("observationNotes", notes);
+      ArrayNode silent = JSON.createArrayNode();
+      for (JsonNode rule : kept.get("notFired")) {
+        if (!OF_ONE_UNIT.contains(rule.get("rule").asText())) {
+          silent.add(rule);
+        }
+      }
+      kept.set("notFired", silent);
       return kept;
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("no answer in JSON", e);

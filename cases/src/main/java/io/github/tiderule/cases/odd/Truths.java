@@ -1,6 +1,7 @@
 package io.github.tiderule.cases.odd;
 
 import io.github.tiderule.cases.cohort.Draws;
+import java.util.List;
 
 /** Draws what is true of females, kind by kind; the package page says what it is set to. */
 final class Truths {
@@ -26,7 +27,7 @@ final class Truths {
 
   /** Draws for one female of a kind. */
   static Draws draws(long seed, Kind kind, int number) {
-    return Draws.of(seed, LARGEST_COHORT * (1 + kind.ordinal()) + number);
+    return Draws.of(seed, LARGEST_COHORT * (1 + List.of(Kind.values()).indexOf(kind)) + number);
   }
 
   /** The female of that number of a kind; the same for the same seed. */

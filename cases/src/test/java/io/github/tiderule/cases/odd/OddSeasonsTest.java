@@ -82,7 +82,7 @@ class OddSeasonsTest {
 
   @Test
   void seldomDoubtsAnOrdinarySeason() {
-    KindScore ordinary = SCORES.get(Kind.ORDINARY.ordinal());
+    KindScore ordinary = SCORES.get(List.of(Kind.values()).indexOf(Kind.ORDINARY));
     assertThat(
         ordinary.share(Verdict::doubt),
         lessThanOrEqualTo(ALARMED + luck(ALARMED, ordinary.count())));
