@@ -4,11 +4,14 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Unit;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.LhTest;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.Smear;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.fact.semen.SemenPlan;
 import java.time.Duration;
 import java.time.Instant;
@@ -69,6 +72,13 @@ public final class InventedSeason {
             .withId("p" + (observations.size() + 1))
             .method(method)
             .laboratory(laboratory));
+    return this;
+  }
+
+  /** A natural mating. */
+  public InventedSeason mated(double day) {
+    observations.add(
+        new BreedingDone("m" + (observations.size() + 1), day(day), Semen.NATURAL, Route.NATURAL));
     return this;
   }
 

@@ -87,11 +87,17 @@ final class PlainOracle {
         }
       } else {
         long before = ChronoUnit.DAYS.between(local(seen.at()), blood);
-        if (before > value("reading.season.days-before-blood")) {
+        if (before > value("reading.season.days-before-blood")
+            && season.observations().stream().anyMatch(one -> !isOld(one, blood))) {
           say("RDG-031", seen.id());
         }
       }
     }
+  }
+
+  private boolean isOld(Observation seen, LocalDate blood) {
+    return ChronoUnit.DAYS.between(local(seen.at()), blood)
+        > value("reading.season.days-before-blood");
   }
 
   private boolean found(FindingKind kind) {
@@ -127,7 +133,9 @@ final class PlainOracle {
         day -> day.daysAfterOvulation() < value("days.natural.too-early"));
     each(
         "DAY-013",
-        semen == Semen.FROZEN && !found(FindingKind.PROVEN_OVULATION),
+        semen == Semen.FROZEN
+            && !found(FindingKind.PROVEN_OVULATION)
+            && !found(FindingKind.LATE_PRESENTATION),
         day -> !day.day().isAfter(today.plusDays((long) value("days.commit.days"))));
     Integer doses = season.semen.doses();
     each(

@@ -126,7 +126,8 @@ class PublishedFiguresTest {
         concannonSeason(10)
             .smear(14, 95, Neutrophils.NONE)
             .smear(17, 92, Neutrophils.NONE)
-            .smear(18, 35, Neutrophils.MANY);
+            .smear(18, 35, Neutrophils.MANY)
+            .mated(12);
     Advice advice = advise(season, 18.5);
     double firstDayOfDioestrus = 17.5;
     assertThat(
