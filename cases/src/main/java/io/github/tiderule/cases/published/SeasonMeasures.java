@@ -48,7 +48,12 @@ final class SeasonMeasures {
             new Smear("c1", day(10), 95.0, Neutrophils.NONE),
             new Smear("c2", day(14), 95.0, Neutrophils.NONE),
             new Smear("c3", day(17), 92.0, Neutrophils.NONE),
-            new Smear("c4", day(18), 35.0, Neutrophils.MANY));
+            new Smear("c4", day(18), 35.0, Neutrophils.MANY),
+            new io.github.tiderule.rules.fact.observation.BreedingDone(
+                "m1",
+                day(12),
+                io.github.tiderule.rules.fact.semen.Semen.NATURAL,
+                io.github.tiderule.rules.fact.semen.Route.NATURAL));
     shifted = Objects.requireNonNull(advise(18.2, smears).whelping());
   }
 

@@ -82,7 +82,7 @@ class DistributionRefereeTest {
     TruncatedNormalDistribution lag =
         TruncatedNormalDistribution.of(
             value("lag.mean"), value("lag.sd"), value("lag.min"), value("lag.max"));
-    DoubleUnaryOperator ovulation = days -> later(days, lag::cumulativeProbability);
+    DoubleUnaryOperator ovulation = rested(days -> later(days, lag::cumulativeProbability));
     Ovulation said = Objects.requireNonNull(advice().ovulation());
     assertThat(days(said.p05()), closeTo(quantile(ovulation, 0.05), 0.01));
     assertThat(days(said.p25()), closeTo(quantile(ovulation, 0.25), 0.01));
@@ -103,10 +103,30 @@ class DistributionRefereeTest {
         NormalDistribution.of(
             lag.getMean() + PARAMETERS.value("whelping.after-ovulation"),
             Math.hypot(Math.sqrt(lag.getVariance()), PARAMETERS.value("whelping.sd")));
-    DoubleUnaryOperator whelping = days -> later(days, sum::cumulativeProbability);
+    DoubleUnaryOperator whelping = rested(days -> later(days, sum::cumulativeProbability));
     Whelping said = Objects.requireNonNull(advice().whelping());
     assertThat(days(said.p05()), closeTo(quantile(whelping, 0.05), 0.042));
     assertThat(days(said.median()), closeTo(quantile(whelping, 0.5), 0.042));
     assertThat(days(said.p95()), closeTo(quantile(whelping, 0.95), 0.042));
+  }
+
+  /** Half of all rests before the surge put it off by their length. */
+  private static DoubleUnaryOperator rested(DoubleUnaryOperator at) {
+    double half =
+        value("plateau.weight")
+            / (1 - value("broken-off.weight") - value("no-ovulation.weight"))
+            / 2;
+    var rows = io.github.tiderule.rules.parameter.Parameters.plateaus().rows();
+    double all = rows.stream().mapToDouble(row -> Double.parseDouble(row.get("weight"))).sum();
+    return days ->
+        (1 - half) * at.applyAsDouble(days)
+            + half
+                * rows.stream()
+                    .mapToDouble(
+                        row ->
+                            Double.parseDouble(row.get("weight"))
+                                / all
+                                * at.applyAsDouble(days - Double.parseDouble(row.get("days"))))
+                    .sum();
   }
 }
