@@ -2,12 +2,12 @@ package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.DayCount;
 import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.care.RuleOfThumb;
 import io.github.tiderule.rules.conclusion.care.Thumb;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Tells what rules of thumb make of a season. */
@@ -22,26 +22,24 @@ public final class DayCounts {
    */
   public static List<DayCount> of(StageRun care, @Nullable LocalDate planned) {
     return care.ruled(RuleOfThumb.class)
-        .flatMap(
-            ruled -> {
-              RuleOfThumb thumb = ruled.conclusion();
-              @Nullable LocalDate from = toCome(thumb) ? planned : thumb.from();
-              return toCome(thumb) && planned == null
-                  ? Optional.<DayCount>empty().stream()
-                  : Optional.of(
-                      new DayCount(
-                          thumb.thumb(),
-                          thumb.words(),
-                          from,
-                          days(from, thumb),
-                          thumb.observations(),
-                          thumb.but(),
-                          ruled.rule().id(),
-                          ruled.rule().sources()))
-                      .stream();
-            })
+        .filter(ruled -> planned != null || !toCome(ruled.conclusion()))
+        .map(
+            ruled -> count(ruled, toCome(ruled.conclusion()) ? planned : ruled.conclusion().from()))
         .sorted(Comparator.comparing(DayCount::kind).thenComparing(DayCount::rule))
         .toList();
+  }
+
+  private static DayCount count(Ruled<RuleOfThumb> ruled, @Nullable LocalDate from) {
+    RuleOfThumb thumb = ruled.conclusion();
+    return new DayCount(
+        thumb.thumb(),
+        thumb.words(),
+        from,
+        days(from, thumb),
+        thumb.observations(),
+        thumb.but(),
+        ruled.rule().id(),
+        ruled.rule().sources());
   }
 
   private static boolean toCome(RuleOfThumb thumb) {
