@@ -9,9 +9,12 @@ import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.rules.fact.FirstBlood;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Smear;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -49,11 +52,7 @@ final class SeasonMeasures {
             new Smear("c2", day(14), 95.0, Neutrophils.NONE),
             new Smear("c3", day(17), 92.0, Neutrophils.NONE),
             new Smear("c4", day(18), 35.0, Neutrophils.MANY),
-            new io.github.tiderule.rules.fact.observation.BreedingDone(
-                "m1",
-                day(12),
-                io.github.tiderule.rules.fact.semen.Semen.NATURAL,
-                io.github.tiderule.rules.fact.semen.Route.NATURAL));
+            new BreedingDone("m1", day(12), Semen.NATURAL, Route.NATURAL));
     shifted = Objects.requireNonNull(advise(18.2, smears).whelping());
   }
 

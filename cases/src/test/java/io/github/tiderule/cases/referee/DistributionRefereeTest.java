@@ -10,8 +10,11 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.time.OffsetDateTime;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
@@ -19,8 +22,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What the engine says of a season of which only first blood is known, against the same laws as a
- * library of distributions has them: the LH peak is a mixture of shifted log-normals, ovulation
- * follows it by a cut-off normal, whelping follows ovulation by a normal.
+ * library of distributions has them: the LH peak is a mixture of shifted log-normals, which half of
+ * all rests put off by their length, ovulation follows it by a cut-off normal, whelping follows
+ * ovulation by a normal.
  */
 class DistributionRefereeTest {
 
@@ -116,17 +120,21 @@ class DistributionRefereeTest {
         value("plateau.weight")
             / (1 - value("broken-off.weight") - value("no-ovulation.weight"))
             / 2;
-    var rows = io.github.tiderule.rules.parameter.Parameters.plateaus().rows();
-    double all = rows.stream().mapToDouble(row -> Double.parseDouble(row.get("weight"))).sum();
+    Map<Double, Double> weights = new TreeMap<>();
+    Parameters.plateaus()
+        .rows()
+        .forEach(row -> weights.merge(number(row, "days"), number(row, "weight"), Double::sum));
+    double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
     return days ->
         (1 - half) * at.applyAsDouble(days)
             + half
-                * rows.stream()
+                * weights.entrySet().stream()
                     .mapToDouble(
-                        row ->
-                            Double.parseDouble(row.get("weight"))
-                                / all
-                                * at.applyAsDouble(days - Double.parseDouble(row.get("days"))))
+                        rest -> rest.getValue() / all * at.applyAsDouble(days - rest.getKey()))
                     .sum();
+  }
+
+  private static double number(CSVRecord row, String column) {
+    return Double.parseDouble(row.get(column));
   }
 }
