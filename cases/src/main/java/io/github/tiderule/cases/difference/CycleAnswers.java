@@ -16,7 +16,8 @@ record CycleAnswers(Asked asked) {
    */
   void write(String name, String cycle) throws IOException, ReflectiveOperationException {
     asked.runWithProtocol("json/" + name + ".json", cycle, "advise", "--json", Asked.INPUT);
-    asked.runWithProtocol("advise/" + name + ".txt", cycle, "advise", Asked.INPUT);
+    asked.runWithProtocol("screen/" + name + ".txt", cycle, "advise", Asked.INPUT);
+    asked.runWithProtocol("advise/" + name + ".txt", cycle, "advise", "--full", Asked.INPUT);
     asked.runWithProtocol("trace/" + name + ".txt", cycle, "trace", Asked.INPUT);
     asked.run("calendar/" + name + ".ics", cycle, "calendar", Asked.INPUT);
     asked.run("fhir/" + name + ".json", cycle, "fhir", "export", Asked.INPUT);

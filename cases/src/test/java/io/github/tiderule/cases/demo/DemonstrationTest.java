@@ -84,7 +84,7 @@ class DemonstrationTest {
   @ParameterizedTest
   @MethodSource("cycles")
   void theReportFitsEightyColumns(Path file) {
-    ProgramRun run = ProgramRun.of(read(file), "advise", "-");
+    ProgramRun run = ProgramRun.of(read(file), "advise", "--full", "-");
     assertThat(run.status(), equalTo(0));
     assertThat(run.out(), containsString("WHAT TO DO NOW"));
     assertThat(run.out(), containsString("CAUTIONS"));

@@ -9,6 +9,7 @@ import io.github.tiderule.api.command.stream.Given;
 import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.FirstScreen;
 import io.github.tiderule.api.report.RuleReport;
 import io.github.tiderule.api.report.TraceReport;
 import io.github.tiderule.engine.CycleRecord;
@@ -28,7 +29,8 @@ final class CycleCommand {
 
   /** What to print of the answer. */
   enum Form {
-    PLAN,
+    SCREEN,
+    FULL,
     TRACE,
     RULE,
     JSON,
@@ -86,7 +88,8 @@ final class CycleCommand {
   private static String answer(
       CycleRecord cycle, Reasoning reasoning, Engine ready, Form form, String rule) {
     return switch (form) {
-      case PLAN -> AdviceReport.text(cycle, reasoning.advice());
+      case SCREEN -> FirstScreen.text(cycle, reasoning.advice());
+      case FULL -> AdviceReport.text(cycle, reasoning.advice());
       case TRACE -> TraceReport.text(cycle, reasoning, ready.rules().sources());
       case RULE -> RuleReport.text(cycle, reasoning, card(ready, rule), ready.rules().sources());
       case JSON -> AdviceJson.text(reasoning.advice(), Layout.INDENTED);

@@ -112,10 +112,8 @@ public final class Program {
   private int execute(String command, ParseResult parsed, Supplier<Engine> chosen)
       throws IOException {
     return switch (command) {
-      case Specs.ADVISE -> {
-        boolean json = parsed.hasMatchedOption(Specs.JSON);
-        yield cycle(parsed, chosen).run(file(parsed), form(json), moment(parsed, Specs.AS_OF));
-      }
+      case Specs.ADVISE ->
+          cycle(parsed, chosen).run(file(parsed), form(parsed), moment(parsed, Specs.AS_OF));
       case Specs.TRACE ->
           parsed.hasMatchedOption(Specs.RULE)
               ? cycle(parsed, chosen).why(file(parsed), rule(parsed, chosen.get()))
@@ -186,8 +184,10 @@ public final class Program {
                 .orElse("the rulebook command lists every rule."));
   }
 
-  private static CycleCommand.Form form(boolean json) {
-    return json ? CycleCommand.Form.JSON : CycleCommand.Form.PLAN;
+  private static CycleCommand.Form form(ParseResult parsed) {
+    return parsed.hasMatchedOption(Specs.JSON)
+        ? CycleCommand.Form.JSON
+        : parsed.hasMatchedOption(Specs.FULL) ? CycleCommand.Form.FULL : CycleCommand.Form.SCREEN;
   }
 
   private static Given file(ParseResult parsed) {

@@ -16,6 +16,7 @@ final class Specs {
   static final String ACCURACY = "accuracy";
   static final String RULEBOOK = "rulebook";
   static final String JSON = "--json";
+  static final String FULL = "--full";
   static final String AS_OF = "--as-of";
   static final String RECORD = "--record";
   static final String SINCE = "--since";
@@ -68,7 +69,12 @@ final class Specs {
   }
 
   private static CommandSpec advise() {
-    return command(ADVISE, "Prints the plan for one cycle file.")
+    return command(ADVISE, "Prints the answer for one cycle file on one screen.")
+        .addOption(
+            OptionSpec.builder(FULL)
+                .type(boolean.class)
+                .description("Print everything: reasons, other ways, cautions.")
+                .build())
         .addOption(
             OptionSpec.builder(JSON)
                 .type(boolean.class)

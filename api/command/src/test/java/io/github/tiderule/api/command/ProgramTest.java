@@ -32,11 +32,21 @@ class ProgramTest {
   }
 
   @Test
-  void advisePrintsThePlan() throws IOException {
+  void advisePrintsTheFirstScreen() throws IOException {
     Ran ran = Ran.with("", "advise", file(Documents.fullCycle()));
     assertThat(ran.status(), is(ExitStatus.DONE));
-    assertThat(ran.out(), startsWith("Breeding-day plan for Juniper\n"));
+    assertThat(ran.out(), startsWith("Juniper, as of "));
     assertThat(ran.out(), containsString("08:00–12:00"));
+    assertThat(ran.out(), containsString("--full"));
+    assertThat(ran.err(), is(emptyString()));
+  }
+
+  @Test
+  void adviseInFullPrintsEverything() throws IOException {
+    Ran ran = Ran.with("", "advise", "--full", file(Documents.fullCycle()));
+    assertThat(ran.status(), is(ExitStatus.DONE));
+    assertThat(ran.out(), startsWith("Breeding-day plan for Juniper\n"));
+    assertThat(ran.out(), containsString("DAYS, BEST FIRST"));
     assertThat(ran.err(), is(emptyString()));
   }
 
@@ -44,7 +54,7 @@ class ProgramTest {
   void adviseReadsTheStandardInput() {
     Ran ran = Ran.with(Documents.fullCycle(), "advise", "-");
     assertThat(ran.status(), is(ExitStatus.DONE));
-    assertThat(ran.out(), startsWith("Breeding-day plan for Juniper\n"));
+    assertThat(ran.out(), startsWith("Juniper, as of "));
   }
 
   @Test

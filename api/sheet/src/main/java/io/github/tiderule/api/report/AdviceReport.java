@@ -31,7 +31,7 @@ public final class AdviceReport {
   private static final Texts TEXTS = Texts.ofReports();
 
   private static final int HASH_LETTERS = 12;
-  private static final String CARE = "care";
+  static final String CARE = "care";
 
   private final CycleRecord cycle;
   private final Advice advice;

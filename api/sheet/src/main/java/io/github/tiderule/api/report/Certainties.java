@@ -13,7 +13,9 @@ import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** How sure a report is, and what made it so. */
 final class Certainties {
@@ -33,22 +35,13 @@ final class Certainties {
 
   static void write(Page page, CycleRecord cycle, Advice advice) {
     page.heading(SectionKind.HOW_SURE);
-    Words words = page.telling().words();
     Ovulation ovulation = advice.ovulation();
-    if (ovulation == null) {
-      page.indented(2, TEXTS.say("sure.nothing"));
+    String undated = undated(ovulation, advice.course());
+    if (ovulation == null || undated != null) {
+      page.indented(2, Objects.requireNonNull(undated));
       return;
     }
-    if (ovulation.noOvulationProbability() > MORE_LIKELY_THAN_NOT) {
-      page.indented(
-          2, TEXTS.say("sure.probably-not", Shares.inHundred(ovulation.noOvulationProbability())));
-      return;
-    }
-    SeasonCourse course = advice.course();
-    if (course != null && UNDATED.contains(course.kind())) {
-      page.indented(2, TEXTS.say("sure.undated"));
-      return;
-    }
+    Words words = page.telling().words();
     boolean past = !ovulation.median().isAfter(advice.asOf());
     page.indented(
         2,
@@ -65,6 +58,37 @@ final class Certainties {
     if (cycle.observations().isEmpty()) {
       page.indented(2, TEXTS.say("sure.first-blood-alone"));
     }
+  }
+
+  /** When she ovulates in one line, by days: an estimate that spreads over days has no hours. */
+  static String inDays(CycleRecord cycle, Advice advice, Words words) {
+    Ovulation ovulation = advice.ovulation();
+    String undated = undated(ovulation, advice.course());
+    if (ovulation == null || undated != null) {
+      return Objects.requireNonNull(undated);
+    }
+    return TEXTS.say(
+        "screen.ovulation",
+        words.shortDay(ovulation.median().toLocalDate()),
+        words.days(ovulation.p05().toLocalDate(), ovulation.p95().toLocalDate()),
+        TEXTS.say(
+            ovulation.confirmed()
+                ? "screen.proven"
+                : cycle.observations().isEmpty()
+                    ? "screen.first-blood-alone"
+                    : "screen.not-proven"));
+  }
+
+  /** Why no date of ovulation is told; absent where one is. */
+  private static @Nullable String undated(
+      @Nullable Ovulation ovulation, @Nullable SeasonCourse course) {
+    if (ovulation == null) {
+      return TEXTS.say("sure.nothing");
+    }
+    if (ovulation.noOvulationProbability() > MORE_LIKELY_THAN_NOT) {
+      return TEXTS.say("sure.probably-not", Shares.inHundred(ovulation.noOvulationProbability()));
+    }
+    return course != null && UNDATED.contains(course.kind()) ? TEXTS.say("sure.undated") : null;
   }
 
   static void writeWeights(Page page, List<Influence> influences) {

@@ -107,6 +107,17 @@ public final class Words {
         : weekday(on) + " " + on.getDayOfMonth() + " " + month;
   }
 
+  /** As in {@code Thu 14 Jan}, or {@code Thu 14–Sat 16 Jan} where there are several. */
+  public String days(LocalDate from, LocalDate to) {
+    if (from.equals(to)) {
+      return shortDay(from);
+    }
+    boolean once = !monthFirst && from.getMonth() == to.getMonth();
+    return (once ? weekday(from) + " " + from.getDayOfMonth() : shortDay(from))
+        + "–"
+        + shortDay(to);
+  }
+
   /** As in {@code 08:00}. */
   public String clock(LocalTime at) {
     if (!halfDays) {

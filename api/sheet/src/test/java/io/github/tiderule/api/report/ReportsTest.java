@@ -51,6 +51,7 @@ class ReportsTest {
     for (int seed = 0; seed < 400; seed++) {
       Advice advice = InventedAdvice.of(seed);
       assertFits(AdviceReport.text(CYCLE, advice));
+      assertFits(FirstScreen.text(CYCLE, advice));
       assertFits(TraceReport.text(CYCLE, Reasoning.of(advice), SOURCES));
     }
   }

@@ -29,16 +29,31 @@ public final class Shares {
     return p10 < 0.015 ? TEXTS.say("share.unlucky-none") : TEXTS.say("share.unlucky", number(p10));
   }
 
+  /** As in {@code about 91 of 100 eggs (if unlucky, 72)}, and a full stop. */
+  public static String expected(EggShare share) {
+    String mean = number(share.mean());
+    String unlucky = number(share.unlucky());
+    String expected = isSpanned(share.mean()) ? mean : TEXTS.say("share.about", mean);
+    return mean.equals(unlucky)
+        ? TEXTS.say("share.expected", expected)
+        : TEXTS.say("share.expected.unlucky", expected, unlucky);
+  }
+
   /** As in {@code 82}, {@code under 1}, {@code over 99}. */
   public static String number(double share) {
     if (!(share > 0)) {
       return "0";
     }
-    long hundredths = Math.round(share * 100);
-    if (hundredths == 0) {
-      return TEXTS.say("share.under");
+    if (isSpanned(share)) {
+      return TEXTS.say(share < 0.5 ? "share.under" : "share.over");
     }
-    return hundredths >= 100 && share < 1 ? TEXTS.say("share.over") : Long.toString(hundredths);
+    return Long.toString(Math.round(share * 100));
+  }
+
+  /** Whether a share is told as being under or over a hundredth, which no more is about it. */
+  private static boolean isSpanned(double share) {
+    long hundredths = Math.round(share * 100);
+    return share > 0 && share < 1 && (hundredths == 0 || hundredths == 100);
   }
 
   /** As in {@code 1 hour} or {@code 31 hours}, without a sign. */
