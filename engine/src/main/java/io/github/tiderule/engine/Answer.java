@@ -21,6 +21,7 @@ import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.pregnancy.CourseTold;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Part;
@@ -33,6 +34,7 @@ import io.github.tiderule.engine.sheet.SheetMaking;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.engine.timeline.Evidence;
 import io.github.tiderule.rules.Account;
+import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.conclusion.FindingKind;
@@ -58,7 +60,7 @@ final class Answer {
   private final Season season;
   private final @Nullable Dated dated;
   private final @Nullable PregnancyCourse course;
-  private final StageRun care;
+  private final Care care;
   private final @Nullable InseminationSheet sheet;
 
   /**
@@ -68,7 +70,7 @@ final class Answer {
   Answer(
       Tested tested,
       @Nullable PregnancyCourse course,
-      StageRun care,
+      Care care,
       @Nullable InseminationSheet sheet) {
     this.tested = tested;
     this.course = course;
@@ -108,7 +110,7 @@ final class Answer {
   /** The stages of rules that were run, each once. */
   private List<StageRun> runs() {
     return Stream.of(
-            List.of(read.reading(), read.found()), planned.runs(), tested.runs(), List.of(care))
+            List.of(read.reading(), read.found()), planned.runs(), tested.runs(), care.runs())
         .flatMap(List::stream)
         .toList();
   }
@@ -126,7 +128,7 @@ final class Answer {
     }
     planned.write(trace);
     tested.write(trace);
-    trace.add(care);
+    trace.add(Chapter.CARE, care.result());
     return trace;
   }
 

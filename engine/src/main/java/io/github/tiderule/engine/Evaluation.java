@@ -3,6 +3,7 @@ package io.github.tiderule.engine;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Part;
 import io.github.tiderule.engine.season.Read;
@@ -18,6 +19,7 @@ import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.OwnTemperature;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,15 +43,17 @@ record Evaluation(Planned planned, Reasoning reasoning) {
     @Nullable Dated dated = Dated.of(first);
     Read read = dated == null ? first : dated.read();
     @Nullable PregnancyCourse course = dated == null ? null : PregnancyCourse.of(dated);
-    StageRun safety = care(read, dated, course, sheet.facts());
+    List<?> facts = facts(read, dated, course);
+    StageRun safety = read.season().run(Stage.SAFETY, facts);
     Planned planned = Planned.of(Standing.of(read, dated, safety));
     Tested tested = Testing.next(planned);
     boolean sheetWanted = sheet.wanted(planned);
-    // that an insemination is close is known only with the plan
-    StageRun care =
-        sheetWanted && sheet.facts().isEmpty()
-            ? care(read, dated, course, sheet.bareFacts())
-            : safety;
+    Care care =
+        Care.of(
+            safety,
+            read.season().run(Stage.COURSE, facts),
+            read.season().run(Stage.SHEET, facts, sheet.facts(sheetWanted)),
+            read.season().run(Stage.NOTES, facts));
     Answer answer =
         new Answer(tested, course, care, sheetWanted ? sheet.sheet(care, planned) : null);
     Reasoning reasoning =
@@ -87,26 +91,21 @@ record Evaluation(Planned planned, Reasoning reasoning) {
         cycle.background());
   }
 
-  /**
-   * The cautions, and what else there is to say.
-   *
-   * @param forSheet what the day of insemination adds; empty where there is none
-   */
-  private static StageRun care(
-      Read read, @Nullable Dated dated, @Nullable PregnancyCourse course, List<Object> forSheet) {
+  /** What the stages of care see. */
+  private static List<?> facts(Read read, @Nullable Dated dated, @Nullable PregnancyCourse course) {
     Season season = read.season();
-    return season.run(
-        Stage.CARE,
-        read.accepted(),
-        read.levels(),
-        read.findings(),
-        dated == null ? List.of() : List.of(dated.forecast()),
-        course == null ? List.of() : course.caesareanDays(),
-        season.earlierCycles(),
-        season.treatments(),
-        List.of(season.semenPlan(), season.outcome()),
-        SeasonAhead.facts(season),
-        OwnTemperature.of(read.accepted()),
-        forSheet);
+    return Stream.<List<?>>of(
+            read.accepted(),
+            read.levels(),
+            read.findings(),
+            dated == null ? List.of() : List.of(dated.forecast()),
+            course == null ? List.of() : course.caesareanDays(),
+            season.earlierCycles(),
+            season.treatments(),
+            List.of(season.semenPlan(), season.outcome()),
+            SeasonAhead.facts(season),
+            OwnTemperature.of(read.accepted()))
+        .flatMap(List::stream)
+        .toList();
   }
 }

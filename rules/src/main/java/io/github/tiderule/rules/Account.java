@@ -85,10 +85,9 @@ public final class Account {
   /** A rule that one more thing would make speak. */
   public record NearMiss(RuleCard rule, Sentence missing, double distance) {
 
-    /** The nearest first, then by stage and id. */
+    /** The nearest first, then by chapter and id. */
     public static final Comparator<NearMiss> ORDER =
         Comparator.comparingDouble(NearMiss::distance)
-            .thenComparing(miss -> miss.rule().stage())
-            .thenComparing(miss -> miss.rule().id());
+            .thenComparing(NearMiss::rule, RuleCard.ORDER);
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param title what the file is about, in a sentence without its full stop
  * @param cards by id
  */
-public record Concern(Stage stage, String file, String title, List<RuleCard> cards) {
+public record Concern(Chapter chapter, String file, String title, List<RuleCard> cards) {
 
   public Concern {
     cards = List.copyOf(cards);

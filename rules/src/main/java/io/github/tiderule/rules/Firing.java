@@ -1,6 +1,7 @@
 package io.github.tiderule.rules;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -12,6 +13,12 @@ import java.util.List;
  */
 public record Firing(
     RuleCard rule, List<String> observations, List<Conclusion> concluded, List<Object> matched) {
+
+  /** By id, then by what was matched and concluded. */
+  static final Comparator<Firing> ORDER =
+      Comparator.comparing((Firing firing) -> firing.rule().id())
+          .thenComparing(firing -> firing.observations().toString())
+          .thenComparing(firing -> firing.concluded().toString());
 
   /** The rule and what it concluded; the facts it matched would drown both. */
   @Override

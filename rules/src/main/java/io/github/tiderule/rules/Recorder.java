@@ -5,7 +5,6 @@ import io.github.tiderule.rules.fact.observation.Observation;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -101,10 +100,7 @@ final class Recorder {
         firings.add(new Firing(entry.rule(), entry.observations(), kept, entry.matched()));
       }
     }
-    firings.sort(
-        Comparator.comparing((Firing firing) -> firing.rule().id())
-            .thenComparing(firing -> firing.observations().toString())
-            .thenComparing(firing -> firing.concluded().toString()));
+    firings.sort(Firing.ORDER);
     return new StageResult(List.copyOf(firings));
   }
 }

@@ -1,9 +1,6 @@
 package io.github.tiderule.rules;
 
-import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.condition.Given;
-import io.github.tiderule.rules.fact.CandidateDay;
-import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.parameter.Overlay;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.parameter.Parameters;
@@ -12,7 +9,6 @@ import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,8 +28,8 @@ import org.kie.api.runtime.KieSession;
 /**
  * The compiled rules with their parameters and sources.
  *
- * <p>Immutable and safe for use by many threads; make one per process. Each {@link #run} opens a
- * session of its own and closes it.
+ * <p>Immutable and safe for use by many threads; make one per process. Each {@link #run} has a
+ * session to itself, which is emptied and used again.
  */
 public final class RuleBase {
 
@@ -49,23 +45,6 @@ public final class RuleBase {
   private final RuleTexts texts;
   private final @Nullable Overlay overlay;
 
-  /** Words that tell facts apart; what has a name of its own goes by that, which is quicker. */
-  private static String key(Object fact) {
-    if (fact instanceof Observation observation) {
-      return "Observation " + observation.id();
-    }
-    if (fact instanceof Level level) {
-      return "Level " + level.observation();
-    }
-    if (fact instanceof CandidateDay candidate) {
-      return "CandidateDay " + candidate.day();
-    }
-    return fact.toString();
-  }
-
-  /** A fact with the words it is sorted by. */
-  private record Keyed(String key, Object fact) {}
-
   private RuleBase(
       Map<Stage, StageRules> stages,
       Parameters parameters,
@@ -79,7 +58,7 @@ public final class RuleBase {
     this.cards =
         stages.values().stream()
             .flatMap(rules -> rules.cards().values().stream())
-            .sorted(Comparator.comparing(RuleCard::stage).thenComparing(RuleCard::id))
+            .sorted(RuleCard.ORDER)
             .toList();
     this.concerns = concerns(cards, texts);
     this.texts = texts;
@@ -162,12 +141,12 @@ public final class RuleBase {
     return new RuleBase(others, parameters, sources, texts, overlay);
   }
 
-  /** All rules, by stage and id. */
+  /** All rules, by chapter and id. */
   public List<RuleCard> cards() {
     return cards;
   }
 
-  /** The rules by concern: by stage, then in the order of their first ids. */
+  /** The rules by concern: by chapter, then in the order of their first ids. */
   public List<Concern> concerns() {
     return concerns;
   }
@@ -181,7 +160,7 @@ public final class RuleBase {
         .map(
             entry ->
                 new Concern(
-                    entry.getValue().get(0).stage(),
+                    entry.getValue().get(0).stage().chapter(),
                     entry.getKey(),
                     texts.concern(entry.getKey()),
                     entry.getValue()))
@@ -218,13 +197,13 @@ public final class RuleBase {
    *     rules that cannot speak of such facts
    */
   public StageResult run(Stage stage, Collection<?> facts) {
-    List<Object> sorted = sorted(facts);
+    List<Object> sorted = FactOrder.sorted(facts);
     StageRules rules = Objects.requireNonNull(stages.get(stage));
-    KieSession session = rules.base().newKieSession();
+    KieSession session = rules.session();
     try {
       Recorder recorder = Recorder.listeningTo(session, rules.cards());
       session.setGlobal(SAY, sentences);
-      for (Parameter parameter : rules.parameters(parameters.of(stage.word()), sorted)) {
+      for (Parameter parameter : rules.parameters(parameters.of(stage.chapter().word()), sorted)) {
         session.insert(parameter);
       }
       for (Object fact : sorted) {
@@ -250,14 +229,5 @@ public final class RuleBase {
         rules.conditions(),
         new Given(parameters, Account.facts(facts, result)),
         result);
-  }
-
-  private static List<Object> sorted(Collection<?> facts) {
-    List<Keyed> keyed = new ArrayList<>(facts.size());
-    for (Object fact : facts) {
-      keyed.add(new Keyed(key(fact), fact));
-    }
-    keyed.sort(Comparator.comparing(Keyed::key));
-    return keyed.stream().map(Keyed::fact).toList();
   }
 }

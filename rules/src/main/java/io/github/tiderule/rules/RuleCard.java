@@ -2,6 +2,7 @@ package io.github.tiderule.rules;
 
 import io.github.tiderule.rules.sentence.Sentence;
 import io.github.tiderule.rules.sentence.Sentences;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,6 +15,10 @@ import java.util.List;
  */
 public record RuleCard(
     Stage stage, String id, Told told, List<String> sources, List<String> parameters) {
+
+  /** By chapter and id. */
+  public static final Comparator<RuleCard> ORDER =
+      Comparator.comparing(RuleCard::chapter).thenComparing(RuleCard::id);
 
   /**
    * The words of a card.
@@ -32,6 +37,11 @@ public record RuleCard(
           say.that(concludes.template()),
           say.that(why.template()));
     }
+  }
+
+  /** Where the rule is told. */
+  public Chapter chapter() {
+    return stage.chapter();
   }
 
   /** The finding in a few words. */

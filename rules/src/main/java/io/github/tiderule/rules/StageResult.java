@@ -7,6 +7,15 @@ import java.util.stream.Stream;
 /** What one stage concluded, in an order that does not depend on the order of the facts. */
 public record StageResult(List<Firing> firings) {
 
+  /** What several stages concluded, as if it were one. */
+  public static StageResult together(List<StageResult> results) {
+    return new StageResult(
+        results.stream()
+            .flatMap(result -> result.firings().stream())
+            .sorted(Firing.ORDER)
+            .toList());
+  }
+
   /** All conclusions of one kind, in order. */
   public <T extends Conclusion> List<T> all(Class<T> kind) {
     return firings.stream()

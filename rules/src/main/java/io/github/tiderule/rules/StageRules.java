@@ -14,11 +14,14 @@ import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionsPool;
 
 /** The rules of one stage. Safe for use by many threads. */
 final class StageRules {
 
   private final KieBase base;
+  private final KieSessionsPool sessions;
   private final Map<String, RuleCard> cards;
   private final List<Model> models;
   private final RuleTexts texts;
@@ -34,6 +37,7 @@ final class StageRules {
 
   StageRules(KieBase base, Map<String, RuleCard> cards, List<Model> models, RuleTexts texts) {
     this.base = base;
+    this.sessions = base.newKieSessionsPool(1);
     this.cards = cards;
     this.models = models;
     this.texts = texts;
@@ -53,8 +57,9 @@ final class StageRules {
     return same;
   }
 
-  KieBase base() {
-    return base;
+  /** An empty session; disposed of, it is emptied and kept for whoever asks next. */
+  KieSession session() {
+    return sessions.newKieSession();
   }
 
   /** The cards by rule name. */

@@ -61,7 +61,9 @@ class AccountTest {
       wrong.addAll(disagreements(Stage.FINDINGS, evidence, "seed " + seed));
       evidence.addAll(RULES.run(Stage.FINDINGS, evidence).all(Finding.class));
       wrong.addAll(disagreements(Stage.NEXT, evidence, "seed " + seed));
-      wrong.addAll(disagreements(Stage.CARE, evidence, "seed " + seed));
+      for (Stage stage : List.of(Stage.SAFETY, Stage.COURSE, Stage.SHEET, Stage.NOTES)) {
+        wrong.addAll(disagreements(stage, evidence, "seed " + seed));
+      }
     }
     assertThat(wrong, is(empty()));
   }
@@ -114,7 +116,7 @@ class AccountTest {
   @Test
   void aValueNobodyGaveIsMissingAndNotFalse() {
     List<Object> facts = FactLine.facts("now 50; noblood; sign s1 49 unwell");
-    Account account = RULES.account(Stage.CARE, facts, RULES.run(Stage.CARE, facts));
+    Account account = RULES.account(Stage.SAFETY, facts, RULES.run(Stage.SAFETY, facts));
     assertThat(
         account.nearMisses().stream().map(miss -> miss.rule().id()).toList(), hasItem("CAR-011"));
     assertThat(

@@ -90,7 +90,9 @@ class RenamedRulesTest {
       compare(other, Stage.FINDINGS, evidence, "seed " + seed, differences);
       evidence.addAll(RULES.run(Stage.FINDINGS, evidence).all(Finding.class));
       compare(other, Stage.NEXT, evidence, "seed " + seed, differences);
-      compare(other, Stage.CARE, evidence, "seed " + seed, differences);
+      for (Stage stage : List.of(Stage.SAFETY, Stage.COURSE, Stage.SHEET, Stage.NOTES)) {
+        compare(other, stage, evidence, "seed " + seed, differences);
+      }
     }
     return differences;
   }

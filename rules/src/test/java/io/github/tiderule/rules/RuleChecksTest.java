@@ -51,7 +51,7 @@ class RuleChecksTest {
 
   @Test
   void anIdUsedTwiceAgainOrUnlistedIsFound() {
-    List<Written> one = rule("care/a", "CAR-001", "A( x )", "b");
+    List<Written> one = rule("notes/a", "CAR-001", "A( x )", "b");
     assertThat(RuleChecks.ids(one, List.of("CAR-001")), is(empty()));
     assertThat(
         RuleChecks.ids(both(one, one), List.of("CAR-001")), contains("CAR-001 names two rules"));
@@ -74,19 +74,19 @@ class RuleChecksTest {
   void twinsAreFoundWhateverTheirNamesAndSpaces() {
     List<Written> one =
         rule(
-            "care/a",
+            "notes/a",
             "CAR-001",
             "$a : Sign( present == true )",
             "insertLogical( Caution.of( CautionLevel.VET ) )");
     List<Written> twin =
         rule(
-            "care/a",
+            "notes/a",
             "CAR-002",
             "$b :  Sign( present == true )",
             "insertLogical( Caution.of( CautionLevel.VET, 1 ) )");
     List<Written> other =
         rule(
-            "care/a",
+            "notes/a",
             "CAR-003",
             "$b : Sign( present == true )",
             "insertLogical( Caution.of( CautionLevel.CARE ) )");

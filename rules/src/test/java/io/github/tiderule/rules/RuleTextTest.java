@@ -29,13 +29,13 @@ class RuleTextTest {
   private static final Path RULEBASE =
       Path.of("src/main/resources/io/github/tiderule/rulebase").toAbsolutePath();
   private static final RuleBase RULES = RuleBase.load();
-  private static final Map<Stage, String> PREFIX =
+  private static final Map<Chapter, String> PREFIX =
       Map.of(
-          Stage.READING, "RDG",
-          Stage.FINDINGS, "FND",
-          Stage.DAYS, "DAY",
-          Stage.NEXT, "NXT",
-          Stage.CARE, "CAR");
+          Chapter.READING, "RDG",
+          Chapter.FINDINGS, "FND",
+          Chapter.DAYS, "DAY",
+          Chapter.NEXT, "NXT",
+          Chapter.CARE, "CAR");
 
   /** What must not stand in a rule file, and why. */
   private static final Map<String, Pattern> FORBIDDEN =
@@ -116,7 +116,7 @@ class RuleTextTest {
   void everyRuleIsNamedByItsStageAndTitledOnce() {
     List<String> wrong = new ArrayList<>();
     for (RuleCard card : RULES.cards()) {
-      if (!card.id().matches(PREFIX.get(card.stage()) + "-\\d{3}")) {
+      if (!card.id().matches(PREFIX.get(card.chapter()) + "-\\d{3}")) {
         wrong.add(card.id());
       }
     }
@@ -154,8 +154,8 @@ class RuleTextTest {
   void everyParameterOfARuleStageIsUsed() {
     List<String> used =
         RULES.cards().stream().flatMap(card -> card.parameters().stream()).distinct().toList();
-    for (Stage stage : Stage.values()) {
-      for (Parameter parameter : RULES.parameters().of(stage.word())) {
+    for (Chapter chapter : Chapter.values()) {
+      for (Parameter parameter : RULES.parameters().of(chapter.word())) {
         boolean ofAMethod =
             Stream.of("reading.factor.", "findings.noise.").anyMatch(parameter.id()::startsWith);
         if (!ofAMethod) {

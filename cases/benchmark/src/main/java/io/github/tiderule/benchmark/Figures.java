@@ -1,11 +1,14 @@
 package io.github.tiderule.benchmark;
 
 import io.github.tiderule.cases.oracle.RulesBenchmark;
+import io.github.tiderule.rules.Stage;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What was measured, as a page. */
 record Figures(
@@ -16,7 +19,8 @@ record Figures(
     Map<String, Pair> posteriors) {
 
   private static final String WHOLE = "whole";
-  private static final Set<String> STAGES = Set.of("reading", "findings", "days", "next", "care");
+  private static final Set<String> STAGES =
+      Arrays.stream(Stage.values()).map(Stage::word).collect(Collectors.toSet());
 
   /**
    * What two ways to the same cost, ms.
@@ -33,48 +37,48 @@ record Figures(
 
   String page() {
     return """
-        # How long it takes
+    # How long it takes
 
-        Medians of one run of `mvn -q -DskipTests -Pbenchmark package`, on %d processors, Java %s. What
-        other work the machine had is not known here; ratios within a table are worth more than figures.
+    Medians of one run of `mvn -q -DskipTests -Pbenchmark package`, on %d processors, Java %s. What
+    other work the machine had is not known here; ratios within a table are worth more than figures.
 
-        ## One warm answer, ten observations, two doses
+    ## One warm answer, ten observations, two doses
 
-        | part | ms |
-        |---|---|
-        %s
-        The engine's own account (medians of its flight-recorder events; rules of days and of next tests lie
-        within the plan and the next test):
+    | part | ms |
+    |---|---|
+    %s
+    The engine's own account (medians of its flight-recorder events; rules of days and of next tests lie
+    within the plan and the next test):
 
-        | part | ms | share |
-        |---|---|---|
-        %s
-        ## Cost and size
+    | part | ms | share |
+    |---|---|---|
+    %s
+    ## Cost and size
 
-        | observations | doses | half-days to breed on | ms |
-        |---|---|---|---|
-        %s
-        ![cost by size](cost.svg)
+    | observations | doses | half-days to breed on | ms |
+    |---|---|---|---|
+    %s
+    ![cost by size](cost.svg)
 
-        ## Rules beside plain Java
+    ## Rules beside plain Java
 
-        | | ms a season |
-        |---|---|
-        | rule engine, %d rules, with what each conclusion rests on | %s |
-        | plain Java, %d of those rules, only whether they speak | %s |
-        | ratio | %s |
+    | | ms a season |
+    |---|---|
+    | rule engine, %d rules, with what each conclusion rests on | %s |
+    | plain Java, %d of those rules, only whether they speak | %s |
+    | ratio | %s |
 
-        ## Posterior beside the independent one
+    ## Posterior beside the independent one
 
-        %s
-        ## Commands, whole processes
+    %s
+    ## Commands, whole processes
 
-        | command | seconds | most memory, MB |
-        |---|---|---|
-        | `java -jar tiderule.jar advise` | %s | %s |
-        | `api/bin/tiderule advise`, classes shared since the first run | %s | %s |
-        | `java -jar tiderule.jar batch`, %d cycles | %s (%s cycles a second) | %s |
-        """
+    | command | seconds | most memory, MB |
+    |---|---|---|
+    | `java -jar tiderule.jar advise` | %s | %s |
+    | `api/bin/tiderule advise`, classes shared since the first run | %s | %s |
+    | `java -jar tiderule.jar batch`, %d cycles | %s (%s cycles a second) | %s |
+    """
         .formatted(
             Runtime.getRuntime().availableProcessors(),
             System.getProperty("java.version"),
@@ -134,11 +138,11 @@ record Figures(
     }
     List<Double> ratios = posteriors.values().stream().map(Pair::ratio).toList();
     return """
-        Over %d cases of `cases/reference`, the independent program on the coarsest grid on which it is as near to
-        the finest as the engine is held to be (`cases/reference/cost.py`; Python with numpy, so the ratio is of
-        programs, not of methods alone): the engine takes %s ms, the other %s ms, medians; the other takes %s
-        times as long in the median, %s to %s times in all.
-        """
+    Over %d cases of `cases/reference`, the independent program on the coarsest grid on which it is as near to
+    the finest as the engine is held to be (`cases/reference/cost.py`; Python with numpy, so the ratio is of
+    programs, not of methods alone): the engine takes %s ms, the other %s ms, medians; the other takes %s
+    times as long in the median, %s to %s times in all.
+    """
         .formatted(
             posteriors.size(),
             ms(Medians.of(posteriors.values().stream().map(Pair::ours).toList())),

@@ -47,7 +47,7 @@ final class CoverageSection {
       sheet.table(
           List.of("rule", "stage", "title"),
           never.stream()
-              .map(card -> List.of(card.id(), card.stage().name(), card.title()))
+              .map(card -> List.of(card.id(), card.chapter().name(), card.title()))
               .toList());
     }
   }

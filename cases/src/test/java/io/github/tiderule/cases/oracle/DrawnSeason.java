@@ -1,5 +1,7 @@
 package io.github.tiderule.cases.oracle;
 
+import io.github.tiderule.rules.Chapter;
+import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.reading.Level;
@@ -32,6 +34,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -39,6 +42,10 @@ import org.jspecify.annotations.Nullable;
 
 /** A season drawn from a seed, with what every stage may be given; sensible or not. */
 final class DrawnSeason {
+
+  /** The stages of care. */
+  static final List<Stage> CARE =
+      Arrays.stream(Stage.values()).filter(stage -> stage.chapter() == Chapter.CARE).toList();
 
   static final ZoneId ZONE = ZoneId.of("Europe/Vienna");
   private static final Instant START = Instant.parse("2027-01-03T07:00:00Z");

@@ -38,7 +38,9 @@ class RuleOracleTest {
     add(spoken, rules, Stage.FINDINGS, season.forFindings());
     add(spoken, rules, Stage.DAYS, season.forDays());
     add(spoken, rules, Stage.NEXT, season.forNext());
-    add(spoken, rules, Stage.CARE, season.forCare());
+    for (Stage stage : DrawnSeason.CARE) {
+      add(spoken, rules, stage, season.forCare());
+    }
     return spoken;
   }
 
@@ -54,7 +56,7 @@ class RuleOracleTest {
     if (conclusion instanceof DayReason reason) {
       return List.of(reason.day()).toString();
     }
-    if (stage == Stage.CARE || stage == Stage.NEXT) {
+    if (stage == Stage.NEXT || DrawnSeason.CARE.contains(stage)) {
       return "[yes]";
     }
     return conclusion instanceof Finding || !(stage == Stage.READING)

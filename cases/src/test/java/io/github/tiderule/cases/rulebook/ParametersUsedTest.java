@@ -6,8 +6,8 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.is;
 
+import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.RuleBase;
-import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.parameter.Parameter;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,7 +43,7 @@ class ParametersUsedTest {
 
   @Test
   void everyParameterOfTheEngineIsAskedFor() throws IOException {
-    List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
+    List<String> stages = Arrays.stream(Chapter.values()).map(Chapter::word).toList();
     List<String> ids =
         RULES.parameters().all().stream()
             .filter(parameter -> !stages.contains(parameter.scope()))

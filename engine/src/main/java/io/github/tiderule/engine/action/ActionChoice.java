@@ -11,12 +11,12 @@ import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Read;
 import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.SeasonAhead;
-import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
@@ -50,7 +50,7 @@ public final class ActionChoice {
   private final Season season;
   private final Tools tools;
   private final Clock clock;
-  private final StageRun care;
+  private final Care care;
   private final @Nullable Dated dated;
   private final @Nullable PregnancyCourse course;
   private final @Nullable Breeding breeding;
@@ -68,7 +68,7 @@ public final class ActionChoice {
    * @param course null where nothing dates the season
    * @param care what rules say of it
    */
-  public ActionChoice(Tested tested, @Nullable PregnancyCourse course, StageRun care) {
+  public ActionChoice(Tested tested, @Nullable PregnancyCourse course, Care care) {
     this.course = course;
     this.care = care;
     standing = tested.planned().standing();
@@ -123,7 +123,8 @@ public final class ActionChoice {
             new Action(
                 Now.PASSED,
                 Sentence.of(
-                    "Whelping is near, within a day or two: stay with her, and tell your vet today."),
+                    "Whelping is near, within a day or two: stay with her, and tell your vet"
+                        + " today."),
                 because));
   }
 
@@ -134,8 +135,8 @@ public final class ActionChoice {
             new Action(
                 Now.BOOK,
                 Sentence.of(
-                    "No season has begun: see to what is due, and note the first blood. If she is in"
-                        + " season already, test now."),
+                    "No season has begun: see to what is due, and note the first blood. If she is"
+                        + " in season already, test now."),
                 SeasonAhead.due(care)))
         : Optional.empty();
   }

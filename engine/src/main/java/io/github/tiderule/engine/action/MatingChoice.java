@@ -9,9 +9,9 @@ import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Commitments;
 import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Season;
-import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.About;
@@ -38,12 +38,12 @@ final class MatingChoice {
   private final Tools tools;
   private final Clock clock;
   private final Planned planned;
-  private final StageRun care;
+  private final Care care;
   private final @Nullable Breeding breeding;
   private final @Nullable NextTest test;
   private final @Nullable OnForecast forecast;
 
-  MatingChoice(Tested tested, StageRun care) {
+  MatingChoice(Tested tested, Care care) {
     this.care = care;
     planned = tested.planned();
     season = planned.season();

@@ -3,7 +3,7 @@ package io.github.tiderule.engine.action;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
-import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.care.Caution;
@@ -18,9 +18,9 @@ final class VetChoice {
 
   private final Standing standing;
   private final @Nullable PregnancyCourse course;
-  private final StageRun care;
+  private final Care care;
 
-  VetChoice(Standing standing, @Nullable PregnancyCourse course, StageRun care) {
+  VetChoice(Standing standing, @Nullable PregnancyCourse course, Care care) {
     this.standing = standing;
     this.course = course;
     this.care = care;

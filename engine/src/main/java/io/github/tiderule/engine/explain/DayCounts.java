@@ -1,7 +1,7 @@
 package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.DayCount;
-import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.care.RuleOfThumb;
 import io.github.tiderule.rules.conclusion.care.Thumb;
@@ -20,7 +20,7 @@ public final class DayCounts {
    *
    * @param planned the first day of the plan; null where there is none
    */
-  public static List<DayCount> of(StageRun care, @Nullable LocalDate planned) {
+  public static List<DayCount> of(Care care, @Nullable LocalDate planned) {
     return care.ruled(RuleOfThumb.class)
         .filter(ruled -> planned != null || !toCome(ruled.conclusion()))
         .map(

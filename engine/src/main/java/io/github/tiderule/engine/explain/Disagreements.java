@@ -1,7 +1,7 @@
 package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
-import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.rules.conclusion.care.Leaning;
 import io.github.tiderule.rules.conclusion.care.Position;
 import io.github.tiderule.rules.conclusion.care.Topic;
@@ -14,7 +14,7 @@ public final class Disagreements {
   private Disagreements() {}
 
   /** The topics on which at least two schools speak and the plan leans some way. */
-  public static List<Disagreement> of(StageRun care) {
+  public static List<Disagreement> of(Care care) {
     List<Disagreement> found = new ArrayList<>();
     for (Topic topic : Topic.values()) {
       List<Disagreement.Position> positions =

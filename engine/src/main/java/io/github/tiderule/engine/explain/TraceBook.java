@@ -3,7 +3,9 @@ package io.github.tiderule.engine.explain;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.Firing;
+import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.sentence.Sentence;
@@ -20,11 +22,16 @@ public final class TraceBook {
 
   /** Everything one stage of rules concluded. */
   public void add(StageRun run) {
-    for (Firing firing : run.result().firings()) {
+    add(run.stage().chapter(), run.result());
+  }
+
+  /** Everything of one chapter. */
+  public void add(Chapter chapter, StageResult result) {
+    for (Firing firing : result.firings()) {
       lines.add(
           new TraceLine(
               lines.size() + 1,
-              run.stage().word(),
+              chapter.word(),
               firing.rule().id(),
               firing.rule().title(),
               firing.observations(),

@@ -5,7 +5,7 @@ import io.github.tiderule.engine.advice.course.Caesarean;
 import io.github.tiderule.engine.advice.course.LookBack;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.Whelping;
-import io.github.tiderule.engine.season.StageRun;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Standing;
 import java.time.Instant;
 import java.util.function.Function;
@@ -32,7 +32,7 @@ public record CourseTold(
   public static CourseTold of(
       @Nullable PregnancyCourse course,
       Standing standing,
-      StageRun care,
+      Care care,
       Function<Instant, Advice> then) {
     if (course == null) {
       return new CourseTold(null, null, null, null);

@@ -8,10 +8,10 @@ import io.github.tiderule.engine.advice.course.Milestone;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Read;
 import io.github.tiderule.engine.season.Season;
-import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Turning;
@@ -121,7 +121,7 @@ public final class PregnancyCourse {
    *
    * @param counted whether days may be counted from ovulation, and else red flags alone are told
    */
-  @Nullable Pregnancy pregnancy(StageRun care, boolean counted) {
+  @Nullable Pregnancy pregnancy(Care care, boolean counted) {
     List<Milestone> milestones =
         (counted
                 ? care.ruled(io.github.tiderule.rules.conclusion.care.Milestone.class)
@@ -188,7 +188,7 @@ public final class PregnancyCourse {
   }
 
   /** Days for a caesarean with what the rules say of them; null before term is near. */
-  @Nullable Caesarean caesarean(StageRun care) {
+  @Nullable Caesarean caesarean(Care care) {
     List<CaesareanDay> days = caesareanDays();
     if (days.isEmpty()) {
       return null;
@@ -199,13 +199,13 @@ public final class PregnancyCourse {
         tools
             .say()
             .that(
-                "Counted from ovulation, never from a mating or for convenience. A vet decides, from"
-                    + " her progesterone, the pups on ultrasound and her own signs; from day"
-                    + " {care.caesarean.first} on have help ready day and night, since she may begin"
-                    + " first"));
+                "Counted from ovulation, never from a mating or for convenience. A vet decides,"
+                    + " from her progesterone, the pups on ultrasound and her own signs; from day"
+                    + " {care.caesarean.first} on have help ready day and night, since she may"
+                    + " begin first"));
   }
 
-  private static List<Caesarean.Day> told(StageRun care, CaesareanDay day) {
+  private static List<Caesarean.Day> told(Care care, CaesareanDay day) {
     return care.ruled(CaesareanView.class)
         .filter(ruled -> ruled.conclusion().day().equals(day.day()))
         .limit(1)

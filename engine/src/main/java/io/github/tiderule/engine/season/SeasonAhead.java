@@ -71,7 +71,7 @@ public final class SeasonAhead {
   }
 
   /** Ids of the rules that find a check due. */
-  public static List<String> due(StageRun care) {
+  public static List<String> due(Care care) {
     return checks(care).stream()
         .filter(check -> check.state().equals(CheckState.DUE.word()))
         .map(Check::rule)
@@ -85,14 +85,14 @@ public final class SeasonAhead {
    * @param over whether nothing of the season on file is left to time
    * @return null where the file tells nothing of that time, and no interval to expect it from
    */
-  public static @Nullable BeforeSeason of(Season season, StageRun care, boolean over) {
+  public static @Nullable BeforeSeason of(Season season, Care care, boolean over) {
     if (!asked(season) && !(over && hasInterval(season))) {
       return null;
     }
     return new BeforeSeason(next(season), checks(care));
   }
 
-  private static List<Check> checks(StageRun care) {
+  private static List<Check> checks(Care care) {
     return care.ruled(SeasonCheck.class)
         .sorted(
             Comparator.comparing((Ruled<SeasonCheck> ruled) -> ruled.conclusion().state())

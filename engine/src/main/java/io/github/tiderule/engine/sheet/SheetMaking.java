@@ -13,9 +13,9 @@ import io.github.tiderule.engine.insemination.Span;
 import io.github.tiderule.engine.insemination.TemperatureMatch;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.season.Care;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Season;
-import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.About;
@@ -72,14 +72,16 @@ public final class SheetMaking {
     return season;
   }
 
-  /** What the file says of the semen in hand, for the rules; empty where it says nothing. */
-  public List<Object> facts() {
-    return season.insemination() == null ? List.of() : semen.facts();
-  }
-
-  /** What there is to say for the rules where the file describes no semen. */
-  public List<Object> bareFacts() {
-    return List.of(new InseminationDay(semen.kind(), semen.route()));
+  /**
+   * What the rules are told of the day of insemination.
+   *
+   * @param wanted whether a sheet is made; it may be where the file describes no semen in hand
+   */
+  public List<Object> facts(boolean wanted) {
+    if (season.insemination() != null) {
+      return semen.facts();
+    }
+    return wanted ? List.of(new InseminationDay(semen.kind(), semen.route())) : List.of();
   }
 
   /** Whether a sheet is to be made: the file describes semen, or the plan's first dose is close. */
@@ -99,7 +101,7 @@ public final class SheetMaking {
   }
 
   /** Findings about the semen that are cautions as well. */
-  public static Stream<Ruled<Caution>> graveFindings(StageRun care) {
+  public static Stream<Ruled<Caution>> graveFindings(Care care) {
     return care.ruled(SheetFinding.class)
         .filter(ruled -> ruled.conclusion().level() != CautionLevel.CARE)
         .map(
@@ -110,7 +112,7 @@ public final class SheetMaking {
   }
 
   /** The sheet. */
-  public InseminationSheet sheet(StageRun care, Planned planned) {
+  public InseminationSheet sheet(Care care, Planned planned) {
     @Nullable SemenInHand inHand = semen.inHand();
     @Nullable Span usable = inHand == null ? null : inHand.usable();
     @Nullable Insemination described = season.insemination();
@@ -163,7 +165,7 @@ public final class SheetMaking {
     return planned.first().map(clock::quarter).orElse(null);
   }
 
-  private static List<Warning> findings(StageRun care) {
+  private static List<Warning> findings(Care care) {
     Stream<Ruled<Caution>> ofDoses =
         care.ruled(Caution.class).filter(ruled -> ruled.conclusion().about() == About.DOSE);
     Stream<Ruled<Caution>> seen =
@@ -176,7 +178,7 @@ public final class SheetMaking {
     return Warnings.of(Stream.concat(seen, ofDoses));
   }
 
-  private static List<Line> lines(StageRun care, Predicate<SheetPart> wanted) {
+  private static List<Line> lines(Care care, Predicate<SheetPart> wanted) {
     return care.ruled(SheetLine.class)
         .filter(ruled -> wanted.test(ruled.conclusion().part()))
         .sorted(
@@ -195,7 +197,7 @@ public final class SheetMaking {
   }
 
   /** Route, then volume by every school there is, then reach. */
-  private static List<Line> advice(StageRun care) {
+  private static List<Line> advice(Care care) {
     List<Line> advice = new ArrayList<>(lines(care, part -> part == SheetPart.ROUTE));
     care.ruled(Position.class)
         .filter(ruled -> ruled.conclusion().about() == Topic.VOLUME)
@@ -214,7 +216,7 @@ public final class SheetMaking {
 
   /** The last day after the insemination that is still worth a good share of the best one. */
   private @Nullable LocalDate secondParcelBy(
-      StageRun care, @Nullable Breeding breeding, @Nullable Instant at) {
+      Care care, @Nullable Breeding breeding, @Nullable Instant at) {
     boolean asked =
         care.all(Underdose.class).stream().anyMatch(low -> low.semen() == Semen.CHILLED);
     if (!asked || breeding == null) {

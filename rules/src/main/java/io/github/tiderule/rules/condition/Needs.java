@@ -20,14 +20,15 @@ public final class Needs {
   /**
    * One rule.
    *
-   * @param kinds kinds of facts that there must be and that rules do not conclude
+   * @param kinds places, among all kinds asked for, of those that there must be and that rules do
+   *     not conclude
    * @param parameters ids of the parameters it asks for
    */
-  private record OfRule(List<Class<?>> kinds, Set<String> parameters) {
+  private record OfRule(int[] kinds, List<String> parameters) {
 
-    private boolean met(Collection<?> facts) {
-      for (Class<?> kind : kinds) {
-        if (facts.stream().noneMatch(kind::isInstance)) {
+    private boolean met(boolean[] present) {
+      for (int kind : kinds) {
+        if (!present[kind]) {
           return false;
         }
       }
@@ -35,9 +36,11 @@ public final class Needs {
     }
   }
 
+  private final List<Class<?>> kinds;
   private final List<OfRule> rules;
 
-  private Needs(List<OfRule> rules) {
+  private Needs(List<Class<?>> kinds, List<OfRule> rules) {
+    this.kinds = kinds;
     this.rules = rules;
   }
 
@@ -46,6 +49,7 @@ public final class Needs {
    */
   public static Optional<Needs> ofRules(Collection<RuleConditions> rules) {
     List<OfRule> all = new ArrayList<>();
+    List<Class<?>> everyKind = new ArrayList<>();
     for (RuleConditions rule : rules) {
       List<Class<?>> kinds = new ArrayList<>();
       Set<String> parameters = new LinkedHashSet<>();
@@ -54,9 +58,14 @@ public final class Needs {
           return Optional.empty();
         }
       }
-      all.add(new OfRule(List.copyOf(kinds), parameters));
+      all.add(new OfRule(places(kinds, everyKind), List.copyOf(parameters)));
     }
-    return Optional.of(new Needs(all));
+    return Optional.of(new Needs(List.copyOf(everyKind), all));
+  }
+
+  private static int[] places(List<Class<?>> kinds, List<Class<?>> everyKind) {
+    kinds.stream().filter(kind -> !everyKind.contains(kind)).distinct().forEach(everyKind::add);
+    return kinds.stream().mapToInt(everyKind::indexOf).toArray();
   }
 
   private static boolean collect(
@@ -80,13 +89,35 @@ public final class Needs {
   }
 
   /** Those of some parameters that could matter to some facts. */
-  public List<Parameter> of(Collection<Parameter> parameters, Collection<?> facts) {
+  public List<Parameter> of(List<Parameter> parameters, Collection<?> facts) {
+    boolean[] present = present(facts);
     Set<String> wanted = new HashSet<>();
     for (OfRule rule : rules) {
-      if (rule.met(facts)) {
+      if (rule.met(present)) {
         wanted.addAll(rule.parameters());
       }
     }
-    return parameters.stream().filter(parameter -> wanted.contains(parameter.id())).toList();
+    List<Parameter> chosen = new ArrayList<>(wanted.size());
+    for (Parameter parameter : parameters) {
+      if (wanted.contains(parameter.id())) {
+        chosen.add(parameter);
+      }
+    }
+    return chosen;
+  }
+
+  /** Of every kind that is asked for, whether there is one. */
+  private boolean[] present(Collection<?> facts) {
+    Set<Class<?>> types = new HashSet<>();
+    for (Object fact : facts) {
+      types.add(fact.getClass());
+    }
+    boolean[] present = new boolean[kinds.size()];
+    for (Class<?> type : types) {
+      for (int i = 0; i < present.length; i++) {
+        present[i] |= kinds.get(i).isAssignableFrom(type);
+      }
+    }
+    return present;
   }
 }

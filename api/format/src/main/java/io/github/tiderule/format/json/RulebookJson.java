@@ -26,7 +26,7 @@ public final class RulebookJson {
                     rules.concerns(),
                     concern ->
                         json.text("file", concern.file())
-                            .text("stage", concern.stage().word())
+                            .text("stage", concern.chapter().word())
                             .text("title", concern.title())
                             .texts("cards", concern.cards().stream().map(RuleCard::id).toList()))
                 .objects(
@@ -34,7 +34,7 @@ public final class RulebookJson {
                     rules.cards(),
                     card ->
                         json.text("id", card.id())
-                            .text("stage", card.stage().word())
+                            .text("stage", card.chapter().word())
                             .text("title", card.title())
                             .text("sentence", card.sentence())
                             .text("looksAt", card.looksAt())

@@ -52,23 +52,32 @@ public final class NodeText {
 
   /** The same JSON text, with every character escaped that does not show as itself. */
   public static String escaped(String json) {
-    if (Characters.visible(json).equals(json)) {
-      return json;
+    StringBuilder escaped = new StringBuilder();
+    int kept = 0;
+    int next;
+    for (int i = 0; i < json.length(); i = next) {
+      next = i + 1;
+      if (plain(json.charAt(i))) {
+        continue;
+      }
+      int character = json.codePointAt(i);
+      next = i + Character.charCount(character);
+      if (!Legibility.isSafe(character)) {
+        escaped.append(json, kept, i);
+        for (char unit : Character.toChars(character)) {
+          escaped.append(String.format(Locale.ROOT, "\\u%04X", (int) unit));
+        }
+        kept = next;
+      }
     }
-    StringBuilder escaped = new StringBuilder(json.length());
-    json.codePoints()
-        .forEach(
-            character -> {
-              // outside its texts, JSON as it is written here has no such character but line feeds
-              if (character == '\n' || Legibility.isSafe(character)) {
-                escaped.appendCodePoint(character);
-              } else {
-                for (char unit : Character.toChars(character)) {
-                  escaped.append(String.format(Locale.ROOT, "\\u%04X", (int) unit));
-                }
-              }
-            });
-    return escaped.toString();
+    return kept == 0 ? json : escaped.append(json, kept, json.length()).toString();
+  }
+
+  /**
+   * Whether a character is seen at once to show as itself; of controls JSON has line feeds only.
+   */
+  private static boolean plain(char character) {
+    return (character >= ' ' && character < 0x7F) || character == '\n';
   }
 
   private static void write(JsonGenerator json, Node node) throws IOException {

@@ -47,7 +47,7 @@ public final class RuleReport {
       ConditionLines.full(page, reasoning.conditions(rule));
     } else if (spoken.isEmpty()) {
       page.heading(SectionKind.NOT_ASKED);
-      page.indented(2, TEXTS.say("rule.not-asked.stage", rule.stage().word()));
+      page.indented(2, TEXTS.say("rule.not-asked.stage", rule.chapter().word()));
     }
     page.heading(SectionKind.SOURCES);
     for (String key : rule.sources()) {

@@ -54,7 +54,9 @@ public class RulesBenchmark {
         + rules.run(Stage.FINDINGS, season.forFindings()).firings().size()
         + rules.run(Stage.DAYS, season.forDays()).firings().size()
         + rules.run(Stage.NEXT, season.forNext()).firings().size()
-        + rules.run(Stage.CARE, season.forCare()).firings().size();
+        + DrawnSeason.CARE.stream()
+            .mapToInt(stage -> rules.run(stage, season.forCare()).firings().size())
+            .sum();
   }
 
   /** The plain reckoning. */

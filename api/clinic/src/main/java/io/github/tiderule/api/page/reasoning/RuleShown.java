@@ -83,7 +83,7 @@ public record RuleShown(
     return new RuleShown(
         card.id(),
         card.title(),
-        card.stage().word(),
+        card.chapter().word(),
         card.looksAt(),
         card.concludes(),
         card.why(),

@@ -1,10 +1,10 @@
 package io.github.tiderule.api.report.rulebook;
 
 import io.github.tiderule.api.report.text.PlainNumber;
+import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
-import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.source.Source;
 import java.util.List;
@@ -68,9 +68,9 @@ public final class RulebookHtml {
     RulebookWords.localNotes(rules)
         .forEach(note -> html.append("<p class=\"local\">").append(escaped(note)).append("</p>\n"));
     contents();
-    for (Stage stage : Stage.values()) {
-      html.append("<h2>Stage ").append(escaped(stage.word())).append("</h2>\n");
-      rules.concerns().stream().filter(one -> one.stage() == stage).forEach(this::concern);
+    for (Chapter chapter : Chapter.values()) {
+      html.append("<h2>Stage ").append(escaped(chapter.word())).append("</h2>\n");
+      rules.concerns().stream().filter(one -> one.chapter() == chapter).forEach(this::concern);
     }
     parameters();
     sources();

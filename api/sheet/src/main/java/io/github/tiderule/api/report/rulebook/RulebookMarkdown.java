@@ -1,10 +1,10 @@
 package io.github.tiderule.api.report.rulebook;
 
 import io.github.tiderule.api.report.text.PlainNumber;
+import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
-import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.source.Source;
 import java.util.List;
@@ -35,9 +35,9 @@ public final class RulebookMarkdown {
     if (rules.overlay().isPresent()) {
       text.append('\n');
     }
-    for (Stage stage : Stage.values()) {
-      text.append("\n## Stage ").append(stage.word()).append('\n');
-      rules.concerns().stream().filter(one -> one.stage() == stage).forEach(this::concern);
+    for (Chapter chapter : Chapter.values()) {
+      text.append("\n## Stage ").append(chapter.word()).append('\n');
+      rules.concerns().stream().filter(one -> one.chapter() == chapter).forEach(this::concern);
     }
     text.append("\n## Parameters\n\n")
         .append("| id | value | unit | from–to | source | read | since | meaning |\n")

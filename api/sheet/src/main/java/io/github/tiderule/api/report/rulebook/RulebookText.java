@@ -3,10 +3,10 @@ package io.github.tiderule.api.report.rulebook;
 import io.github.tiderule.api.report.text.Page;
 import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Telling;
+import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.Concern;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.RuleCard;
-import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.parameter.Parameter;
 import io.github.tiderule.rules.source.Source;
 
@@ -22,10 +22,10 @@ public final class RulebookText {
     page.line(RulebookWords.summary(rules));
     page.line(rules.fingerprint());
     RulebookWords.localNotes(rules).forEach(note -> page.hanging(0, "-", note));
-    for (Stage stage : Stage.values()) {
-      page.heading(SectionKind.STAGE, stage.word());
+    for (Chapter chapter : Chapter.values()) {
+      page.heading(SectionKind.STAGE, chapter.word());
       rules.concerns().stream()
-          .filter(concern -> concern.stage() == stage)
+          .filter(concern -> concern.chapter() == chapter)
           .forEach(concern -> concern(page, rules, concern));
     }
     page.heading(SectionKind.SOURCES);
