@@ -122,6 +122,7 @@ final class Rereading {
         : Optional.empty();
   }
 
+  /** The result as it would be entered once the report was asked, its words with it. */
   private static Observation read(Observation one, String about, PossibleReading reading) {
     return one.id().equals(about) && one instanceof Progesterone result
         ? new Progesterone(
@@ -136,7 +137,7 @@ final class Rereading {
             result.specimen(),
             result.tube(),
             result.handling(),
-            result.asReported())
+            reading.unit().word())
         : one;
   }
 }

@@ -20,6 +20,7 @@ import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -115,8 +116,15 @@ public record Read(Season season, StageRun reading, StageRun found) {
     return reading.all(Held.class);
   }
 
+  /** What is asked, each choice between two readings of one result once. */
   public List<Question> questions() {
-    return reading.all(Question.class);
+    Set<List<Object>> choices = new HashSet<>();
+    return reading.all(Question.class).stream()
+        .filter(
+            question ->
+                question.readings().isEmpty()
+                    || choices.add(List.of(question.about(), question.readings())))
+        .toList();
   }
 
   List<Discounted> discounted() {

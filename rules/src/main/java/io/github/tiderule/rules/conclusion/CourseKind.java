@@ -31,6 +31,8 @@ public enum CourseKind implements Worded {
   /** Weeks into the season and not risen. */
   NO_RISE("no-rise"),
   SLOW("slow"),
+  /** It has risen, and no later value bears that out yet. */
+  UNCONFIRMED("unconfirmed"),
   FAST("fast"),
   RISING("rising"),
   /** Well past the level of ovulation. */

@@ -187,6 +187,11 @@ public record Progesterone(
     return statedUnit == null ? Double.NaN : statedUnit.other().toNgPerMl(value);
   }
 
+  /** Whether it is stated in nmol/L. */
+  public boolean inNmol() {
+    return statedUnit == Unit.NMOL_PER_L;
+  }
+
   /** The value in ng/mL if its point were lost: a tenth of it. */
   public double tenthNgPerMl() {
     return ngPerMl() / 10;
