@@ -24,7 +24,7 @@ P = model.P
 GRID = model.Grid(rates=11)
 ACCEPTANCE = model.Grid(latents=9, reach=2.8)
 WITHOUT = model.Grid(1 / 6, rates=21, latents=41)
-SHIFT = model.standard_nodes(9, 3.0)
+SHIFT = model.standard_nodes(13, 3.0)
 DIOESTRUS = model.standard_nodes(13, 3.5)
 
 

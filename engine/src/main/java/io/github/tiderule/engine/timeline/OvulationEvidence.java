@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** What smears and ultrasound say of ovulation. */
 final class OvulationEvidence {
 
-  private static final Nodes SHIFT = Nodes.of(9, 3);
+  private static final Nodes SHIFT = Nodes.of(13, 3);
   private static final Nodes DIOESTRUS = Nodes.of(13, 3.5);
 
   private final double scanError;
