@@ -5,6 +5,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -15,8 +16,11 @@ import java.util.Set;
  * @param observations ids of the observations in doubt
  * @param asked what is asked about
  * @param general whether the season itself is in doubt
+ * @param unconfirmed the observation on which all is told to rest, until a later one bears it out;
+ *     that is a reservation and no doubt
  */
-record Doubts(Set<String> observations, Set<String> asked, boolean general) {
+record Doubts(
+    Set<String> observations, Set<String> asked, boolean general, Set<String> unconfirmed) {
 
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
 
@@ -33,12 +37,14 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
           "pause",
           "no-rise");
 
+  private static final String UNCONFIRMED = "unconfirmed";
   private static final String HELD = "held";
   private static final String FIRST_BLOOD = "firstBlood";
 
   Doubts {
     observations = Set.copyOf(observations);
     asked = Set.copyOf(asked);
+    unconfirmed = Set.copyOf(unconfirmed);
   }
 
   static Doubts of(Advice advice) {
@@ -57,6 +63,8 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
       oddCourse = true;
       observations.addAll(course.observations());
     }
+    List<String> unconfirmed =
+        course != null && course.kind().equals(UNCONFIRMED) ? course.observations() : List.of();
     Ovulation ovulation = advice.ovulation();
     Action.Now now = advice.action().now();
     boolean general =
@@ -64,7 +72,7 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
             || now == Action.Now.VET
             || now == Action.Now.ANSWER
             || (ovulation != null && ovulation.noOvulationProbability() >= MORE_LIKELY_THAN_NOT);
-    return new Doubts(observations, asked, general);
+    return new Doubts(observations, asked, general, Set.copyOf(unconfirmed));
   }
 
   boolean any() {
@@ -73,6 +81,16 @@ record Doubts(Set<String> observations, Set<String> asked, boolean general) {
 
   boolean about(String observation) {
     return observations.contains(observation) || asked.contains(observation);
+  }
+
+  /** Whether the answer says that its days rest on one value that may mislead. */
+  boolean reserved() {
+    return !unconfirmed.isEmpty();
+  }
+
+  /** Whether all is told to rest on an observation. */
+  boolean restsOn(String observation) {
+    return unconfirmed.contains(observation);
   }
 
   boolean aboutFirstBlood() {

@@ -37,6 +37,19 @@ final class MarkedLevel {
     logs.tailMap(day, false).clear();
   }
 
+  /** The day of the highest mark before a day, the last of equals; minus infinity for none. */
+  double topBefore(double day) {
+    double top = Double.NEGATIVE_INFINITY;
+    double highest = Double.NEGATIVE_INFINITY;
+    for (Map.Entry<Double, Double> mark : logs.headMap(day, false).entrySet()) {
+      if (mark.getValue() >= highest) {
+        highest = mark.getValue();
+        top = mark.getKey();
+      }
+    }
+    return top;
+  }
+
   /** Level in her blood, ng/mL, without the pulses within a day. */
   double at(double day) {
     return StrictMath.exp(lineAt(day) + swingAt(day));

@@ -121,10 +121,12 @@ public final class OddLook {
   }
 
   private static String faults(Verdict verdict) {
-    return (verdict.over() ? " OVER" : "")
-        + (verdict.firmOutside() ? " INTERVAL" : verdict.outside() ? " outside" : "")
+    return (verdict.over() ? " OVER" : verdict.overAtOnce() ? " over-at-once" : "")
+        + (verdict.confident()
+            ? " INTERVAL"
+            : verdict.firmOutside() ? " firm-outside" : verdict.outside() ? " outside" : "")
         + (verdict.falseProof() ? " PROOF" : "")
-        + (verdict.slipUnnoticed() ? " SLIP" : "")
+        + (verdict.harmfulSlip() ? " SLIP" : verdict.slipUnnoticed() ? " slip" : "")
         + (verdict.doseInVain() ? " VAIN" : "")
         + (verdict.doubt() ? " doubt" : "");
   }

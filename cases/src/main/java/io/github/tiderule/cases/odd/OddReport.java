@@ -8,12 +8,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Writes the report of odd seasons: {@code OddReport [DIRECTORY [SEASONS [SEED]]]}. */
 public final class OddReport {
 
   private static final String NAME = "odd-seasons";
   private static final double AIM = 0.02;
+
+  private static final List<Predicate<Verdict>> FAULTS =
+      List.of(
+          Verdict::over,
+          Verdict::confident,
+          Verdict::falseProof,
+          Verdict::harmfulSlip,
+          Verdict::doseInVain,
+          Verdict::wrong);
+
+  private static final List<Predicate<Verdict>> AT_FIRST =
+      List.of(
+          Verdict::overAtOnce, Verdict::firmOutside, Verdict::slipUnnoticed, Verdict::wrongAtFirst);
 
   private final List<String> markdown = new ArrayList<>();
   private final List<String> csv = new ArrayList<>();
@@ -57,15 +71,29 @@ public final class OddReport {
             + " turn. Shares of seasons, per cent, in which it happens on any evening.");
     markdown.add("");
     markdown.add(
-        "Over: told over while a dose to come would meet half her eggs, or before the true season."
-            + " Interval: ovulation told within four days (nine times in ten), no doubt told, and the"
-            + " truth more than a day outside; where she does not ovulate, told as past."
+        "Over: told over while a dose given from the next morning on, or as soon as it can be there,"
+            + " would meet half her eggs, or before the true season."
+            + " Interval: ovulation told within four days (nine times in ten), no doubt told, nor that"
+            + " all rests on one value, and the"
+            + " truth more than a day outside; where she does not ovulate, told as past once her level"
+            + " has not risen for two days."
             + " False proof: ovulation called proven, and it comes more than a day later"
-            + " or never. Slip: it moves the plan by more than a day, and nobody asks. In vain: the"
+            + " or never. Slip: it moves the plan by more than a day, nobody asks, it is not the value"
+            + " on which all is told to rest, and it makes the answer act, or keeps it from acting: to"
+            + " breed, to book, or to give the season up. In vain: the"
             + " only dose is to be given, booked or ordered before the next result, on less than a"
             + " tenth of her eggs. Any: one of these. Doubt: something is asked, held, odd or for a"
             + " vet, on any evening, and on the last. Answers: of all answers with an interval and no"
             + " doubt, however wide, those with the truth more than a day outside.");
+    markdown.add("");
+    markdown.add(
+        "Three of these were counted more widely at first, and stand so in the second table. Over: of a"
+            + " dose given at eight in the evening, the hour of asking, which nobody gives; a mating on"
+            + " the next morning is the first that is left. Interval: also where the"
+            + " answer says that its days rest on one value that a later one has to bear out, and for"
+            + " a season without ovulation also while her level still rises, when it is the level of any"
+            + " season and ovulation the right forecast. Slip: also where a plan of days ahead is moved"
+            + " and the answer is to test again first, which no evening can tell from a true value.");
     markdown.add("");
     markdown.add("Make it again: see cases/report/README.md. Above 2 % stands in bold.");
     markdown.add("");
@@ -75,38 +103,49 @@ public final class OddReport {
     markdown.add("|---|---|---|---|---|---|---|---|---|---|");
     csv.add(
         "kind,seasons,answers,over,interval,falseProof,slip,inVain,any,doubt,doubtAtLast,"
-            + "answersOutside");
+            + "answersOutside,overAtFirst,intervalAtFirst,slipAtFirst,anyAtFirst");
     scores.forEach(this::row);
     List<KindScore> odd = scores.stream().filter(score -> score.kind() != Kind.ORDINARY).toList();
+    markdown.add(together("All odd kinds together", odd, Verdict::wrong));
+    markdown.add("");
+    markdown.add("Counted as at first:");
+    markdown.add("");
+    markdown.add("| kind | over | interval | slip | any |");
+    markdown.add("|---|---|---|---|---|");
+    scores.forEach(
+        score -> markdown.add("| " + score.kind().words() + " |" + shares(score, AT_FIRST)));
     markdown.add(
-        String.format(
-            Locale.ROOT,
-            "%nAll odd kinds together: %d of %d seasons confidently wrong (%.1f %%).",
-            odd.stream().mapToLong(score -> score.count(Verdict::wrong)).sum(),
-            odd.stream().mapToInt(KindScore::count).sum(),
-            100.0
-                * odd.stream().mapToLong(score -> score.count(Verdict::wrong)).sum()
-                / odd.stream().mapToInt(KindScore::count).sum()));
+        together("All odd kinds together, counted as at first", odd, Verdict::wrongAtFirst));
+  }
+
+  private static String together(String what, List<KindScore> odd, Predicate<Verdict> is) {
+    long wrong = odd.stream().mapToLong(score -> score.count(is)).sum();
+    int of = odd.stream().mapToInt(KindScore::count).sum();
+    return String.format(
+        Locale.ROOT,
+        "%n%s: %d of %d seasons confidently wrong (%.1f %%).",
+        what,
+        wrong,
+        of,
+        100.0 * wrong / of);
+  }
+
+  private static String shares(KindScore score, List<Predicate<Verdict>> faults) {
+    return faults.stream()
+        .map(score::share)
+        .map(
+            share ->
+                String.format(Locale.ROOT, share > AIM ? " **%.1f** |" : " %.1f |", 100 * share))
+        .collect(Collectors.joining());
   }
 
   private void row(KindScore score) {
-    List<Predicate<Verdict>> faults =
-        List.of(
-            Verdict::over,
-            Verdict::firmOutside,
-            Verdict::falseProof,
-            Verdict::slipUnnoticed,
-            Verdict::doseInVain,
-            Verdict::wrong);
-    StringBuilder line = new StringBuilder("| " + score.kind().words() + " |");
+    StringBuilder line =
+        new StringBuilder("| " + score.kind().words() + " |" + shares(score, FAULTS));
     StringBuilder values =
         new StringBuilder(
             "\"" + score.kind().words() + "\"," + score.count() + "," + score.answers());
-    for (Predicate<Verdict> fault : faults) {
-      double share = score.share(fault);
-      line.append(String.format(Locale.ROOT, share > AIM ? " **%.1f** |" : " %.1f |", 100 * share));
-      values.append(String.format(Locale.ROOT, ",%.4f", share));
-    }
+    FAULTS.forEach(fault -> values.append(String.format(Locale.ROOT, ",%.4f", score.share(fault))));
     boolean alarmed = score.kind() == Kind.ORDINARY && score.share(Verdict::doubt) > AIM;
     line.append(
         String.format(
@@ -122,6 +161,8 @@ public final class OddReport {
             score.share(Verdict::doubt),
             score.doubtedAtLast(),
             score.outsideOfDated()));
+    AT_FIRST.forEach(
+        fault -> values.append(String.format(Locale.ROOT, ",%.4f", score.share(fault))));
     markdown.add(line.toString());
     csv.add(values.toString());
   }

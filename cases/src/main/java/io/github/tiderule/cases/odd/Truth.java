@@ -33,8 +33,18 @@ record Truth(
     double cornifiedUntil,
     MarkedLevel progesterone) {
 
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+
   boolean ovulates() {
     return Double.isFinite(ovulation);
+  }
+
+  /**
+   * Whether, in a season without ovulation, her level has not risen for so many days: before that
+   * it is the level of any season.
+   */
+  boolean risesNoMore(double day, double forDays) {
+    return day >= progesterone.topBefore(day < trueBlood ? trueBlood : NEVER) + forDays;
   }
 
   boolean lhHighAt(double day) {

@@ -22,32 +22,44 @@ import org.jspecify.annotations.Nullable;
  * @param outside such an interval more than a day beside the truth; where she does not ovulate, one
  *     that says she probably has, since before that nobody can know
  * @param firmOutside the same of an interval of at most {@value #FIRM} days
+ * @param confident the same where the answer does not say that all rests on one value either; and
+ *     where she does not ovulate, only once her level has risen no more for {@value #KNOWABLE}
+ *     days, since until then it is the level of any season
  * @param falseProof ovulation called proven though it comes more than a day later or never
  * @param slipUnnoticed a slip moved the plan by more than a day and nothing about it is asked or
  *     told
+ * @param harmfulSlip the same where it makes the answer act, or keeps it from acting: to breed, to
+ *     book, or to give the season up, and the answer does not rest by its own words on the slip
  * @param doseInVain the dose would be spent before the engine is asked again, on less than a tenth
  *     of her eggs
  * @param doubt whether something is told to be odd, asked, held or for a vet
  */
 record Verdict(
     boolean over,
+    boolean overAtOnce,
     boolean dated,
     boolean outside,
     boolean firmOutside,
+    boolean confident,
     boolean falseProof,
     boolean slipUnnoticed,
+    boolean harmfulSlip,
     boolean doseInVain,
     boolean doubt) {
 
   static final double FIRM = 4;
+  static final double KNOWABLE = 2;
   private static final double HALF = 0.5;
   private static final double LITTLE = 0.1;
   private static final double LIKELY_NONE = 0.2;
   private static final double DAY = 1;
   private static final double LAST_CALL = 18 / 24.0;
+  private static final double NEXT_MORNING = 1 + 8 / 24.0;
+  private static final Set<Action.Now> ACTS =
+      Set.of(Action.Now.BREED, Action.Now.BOOK, Action.Now.PASSED);
   private static final double ORDERED_AND_SENT = 40 / 24.0;
   private static final Verdict REFUSED =
-      new Verdict(false, false, false, false, false, false, false, true);
+      new Verdict(false, false, false, false, false, false, false, false, false, false, true);
 
   /** Puts every evening of a season to the engine. A dose that is spent is spent once. */
   static List<Verdict> of(Tiderule engine, Eggs eggs, OddSeason season) {
@@ -70,7 +82,12 @@ record Verdict(
 
   /** Whether anything is wrong that costs a season. */
   boolean wrong() {
-    return over || firmOutside || falseProof || slipUnnoticed || doseInVain;
+    return over || confident || falseProof || harmfulSlip || doseInVain;
+  }
+
+  /** The same by what was counted before. */
+  boolean wrongAtFirst() {
+    return overAtOnce || firmOutside || falseProof || slipUnnoticed || doseInVain;
   }
 
   private record Judge(Eggs eggs, OddSeason season, Asked asked, Advice advice) {
@@ -81,13 +98,19 @@ record Verdict(
       Ovulation ovulation = advice.ovulation();
       boolean dated = ovulation != null && !doubt;
       boolean outside = ovulation != null && !doubt && outside(ovulation);
+      boolean firmOutside = outside && width(ovulation) <= FIRM;
+      boolean slipUnnoticed = withoutSlip != null && moved(withoutSlip) && !noticed(doubts);
+      boolean over = passed(advice) && !doubt;
       return new Verdict(
-          passed(advice) && !doubt && left() >= HALF,
+          over && left(Math.floor(asked.day()) + NEXT_MORNING) >= HALF,
+          over && left(asked.day()) >= HALF,
           dated,
           outside,
-          outside && width(ovulation) <= FIRM,
+          firmOutside,
+          firmOutside && !doubts.reserved() && knowable(),
           ovulation != null && ovulation.confirmed() && truth() > asked.day() + DAY,
-          withoutSlip != null && moved(withoutSlip) && !noticed(doubts),
+          slipUnnoticed,
+          slipUnnoticed && withoutSlip != null && harmful(withoutSlip, doubts),
           !spent && spends() && meets() < LITTLE,
           doubt);
     }
@@ -102,9 +125,18 @@ record Verdict(
       return Calendar.day(at.toInstant()) - season.begins();
     }
 
-    /** What a dose still to come can meet, once it can be there. */
-    private double left() {
-      double from = asked.day() + (season.row() == Row.CHILLED_ONE ? ORDERED_AND_SENT : 0);
+    /** Whether anybody can know that she does not ovulate, where she does not. */
+    private boolean knowable() {
+      return Double.isFinite(truth()) || season.truth().risesNoMore(asked.day(), KNOWABLE);
+    }
+
+    /**
+     * What a dose still to come can meet, once it can be there.
+     *
+     * @param soonest when semen that is at hand is given at the soonest
+     */
+    private double left(double soonest) {
+      double from = season.row() == Row.CHILLED_ONE ? asked.day() + ORDERED_AND_SENT : soonest;
       return eggs.best(season.row(), from - season.truth().ovulation());
     }
 
@@ -125,6 +157,11 @@ record Verdict(
             && day(ovulation.median()) < asked.day();
       }
       return truth < day(ovulation.p05()) - DAY || truth > day(ovulation.p95()) + DAY;
+    }
+
+    private boolean harmful(Advice without, Doubts doubts) {
+      boolean acts = ACTS.contains(advice.action().now()) || ACTS.contains(without.action().now());
+      return acts && asked.slipped().stream().noneMatch(doubts::restsOn);
     }
 
     private boolean moved(Advice without) {
