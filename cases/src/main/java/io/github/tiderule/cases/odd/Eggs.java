@@ -13,7 +13,6 @@ final class Eggs {
   private static final double FROM = -12;
   private static final double STEP = 0.1;
   private static final int STEPS = 240;
-  private static final double BOTH_SCHOOLS = 0.5;
 
   /** Age of chilled semen when it can first be given, hours. */
   private static final double AGE_HOURS = 24;
@@ -21,7 +20,7 @@ final class Eggs {
   private final Map<Row, double[]> shares = new EnumMap<>(Row.class);
 
   Eggs(long seed) {
-    EggLaw law = EggLaw.of(seed, BOTH_SCHOOLS);
+    EggLaw law = EggLaw.of(seed, EggLaw.World.MIXED);
     for (Row row : List.of(Row.NATURAL, Row.CHILLED_ONE, Row.FROZEN_ONE)) {
       double[] share = new double[STEPS];
       for (int i = 0; i < STEPS; i++) {

@@ -21,6 +21,10 @@ final class Blood {
   private static final int FIRST_DAY = 5;
   private static final int LAST_DAY = 40;
   private static final double USUAL_HOUR = 8.5 / 24;
+
+  /** An LH test beside a lower progesterone is taken for a burst before the surge. */
+  private static final double BORNE_OUT = 1;
+
   private static final long LARGEST_COHORT = 1_000_000;
 
   private final Bitch bitch;
@@ -59,19 +63,24 @@ final class Blood {
    * Testing every second day from day 5 after the noted first blood.
    *
    * @param pastFive day of the drawing whose value is the first above 5; infinite for never
+   * @param lhSeen day of the first of these drawings with LH high and progesterone above 1; infinite
+   *     for none
    * @param untilPastFive how many tests that took
    * @param untilProven how many tests it takes to a proven rise
    */
-  record EverySecondDay(double pastFive, int untilPastFive, int untilProven) {}
+  record EverySecondDay(
+      double pastFive, double lhSeen, int untilPastFive, int untilProven) {}
 
   EverySecondDay everySecondDay() {
     List<Observation> seen = new ArrayList<>();
     double pastFive = Double.POSITIVE_INFINITY;
+    double lhSeen = Double.POSITIVE_INFINITY;
     int untilPastFive = 0;
     for (int after = FIRST_DAY; after <= LAST_DAY; after += 2) {
       double day = bitch.noticedAfter() + after + USUAL_HOUR;
       Progesterone value = progesterone(day);
       seen.add(value);
+      lhSeen = Double.isInfinite(lhSeen) && bitch.lhHighAt(day) && Season.past(value, BORNE_OUT) ? day : lhSeen;
       if (Double.isInfinite(pastFive)) {
         untilPastFive++;
         pastFive = Season.past(value, 5) ? day : pastFive;
@@ -80,6 +89,6 @@ final class Blood {
         break;
       }
     }
-    return new EverySecondDay(pastFive, untilPastFive, seen.size());
+    return new EverySecondDay(pastFive, lhSeen, untilPastFive, seen.size());
   }
 }

@@ -85,8 +85,4 @@ record PlanScore(
   boolean targetMet() {
     return ratio() >= row.target();
   }
-
-  boolean betterThanThumbs() {
-    return thumbs.stream().allMatch(thumb -> ours > thumb);
-  }
 }

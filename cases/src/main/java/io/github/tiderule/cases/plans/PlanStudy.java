@@ -49,9 +49,7 @@ final class PlanStudy {
     Blood.EverySecondDay tests = blood.everySecondDay();
     Map<Thumb, List<Given>> thumbs = new EnumMap<>(Thumb.class);
     for (Thumb thumb : Thumb.values()) {
-      boolean never = thumb == Thumb.PAST_FIVE && Double.isInfinite(tests.pastFive());
-      thumbs.put(
-          thumb, never ? List.of() : thumb.doses(row, bitch.noticedAfter(), tests.pastFive()));
+      thumbs.put(thumb, thumb.doses(row, bitch.noticedAfter(), tests));
     }
     return new Bred(
         bitch, Keeper.breed(engine, row, blood), Collections.unmodifiableMap(thumbs), tests);

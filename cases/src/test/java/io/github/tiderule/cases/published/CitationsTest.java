@@ -35,7 +35,7 @@ class CitationsTest {
 
   /** Keys that stand for no publication. */
   private static final Set<String> NONE =
-      Set.of("common-practice", "unit-definition", "working-value");
+      Set.of("common-practice", "published-fit", "unit-definition", "working-value");
 
   private static final Pattern KEY =
       Pattern.compile("\\b[a-z]{3,}(?:-[a-z]+)*-(?:19|20)[0-9]{2}\\b");

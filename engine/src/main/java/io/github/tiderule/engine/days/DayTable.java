@@ -25,6 +25,7 @@ public final class DayTable {
   private final Map<LocalDate, Integer> bestSlot;
   private final List<EggShares.TimedDose> doses;
   private final List<EggShares.TimedDose> earlier;
+  private final SemenPlan plan;
 
   private DayTable(
       TimeAxis axis,
@@ -33,7 +34,8 @@ public final class DayTable {
       List<CandidateDay> days,
       Map<LocalDate, Integer> bestSlot,
       List<EggShares.TimedDose> doses,
-      List<EggShares.TimedDose> earlier) {
+      List<EggShares.TimedDose> earlier,
+      SemenPlan plan) {
     this.axis = axis;
     this.slots = slots;
     this.shares = shares;
@@ -41,6 +43,7 @@ public final class DayTable {
     this.bestSlot = bestSlot;
     this.doses = doses;
     this.earlier = earlier;
+    this.plan = plan;
   }
 
   /**
@@ -101,7 +104,7 @@ public final class DayTable {
               closed(eggs, ovulation, middle),
               plan.semen() == Semen.CHILLED ? slot.ageHours() : 0));
     }
-    return new DayTable(axis, slots, shares, days, bestSlot, doses, earlier);
+    return new DayTable(axis, slots, shares, days, bestSlot, doses, earlier, plan);
   }
 
   private static double closed(EggModel eggs, Density ovulation, double middle) {
@@ -177,7 +180,8 @@ public final class DayTable {
         allowed,
         spacingHours,
         parameters.value("planning.near-tie"),
-        parameters.value("planning.combine-share"));
+        parameters.value("planning.combine-share"),
+        Practice.of(parameters, plan));
   }
 
   /** The slot that stands for a day. */

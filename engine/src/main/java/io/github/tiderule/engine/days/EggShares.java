@@ -206,6 +206,19 @@ final class EggShares {
     return sum;
   }
 
+  /** The median ovulation, in days on the axis. */
+  double median() {
+    double sum = 0;
+    for (int i = 0; i < day.length; i++) {
+      sum += chance[i];
+      if (sum >= 0.5) {
+        double part = chance[i] > 0 ? (sum - 0.5) / chance[i] : 0;
+        return i == 0 ? day[i] : day[i] - part * (day[i] - day[i - 1]);
+      }
+    }
+    return day[day.length - 1];
+  }
+
   /** Time of each ovulation kept, in days on the axis. */
   double[] days() {
     return day;

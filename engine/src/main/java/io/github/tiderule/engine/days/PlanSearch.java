@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Exhaustive search over sets of one to four doses on allowed slots. Not safe for use by several
@@ -34,6 +36,7 @@ public final class PlanSearch {
   private final double spacing;
   private final double nearTie;
   private final double worth;
+  private final Practice practice;
   private final double[] alone;
   private final Map<Integer, List<ScoredPlan>> found = new HashMap<>();
 
@@ -46,6 +49,7 @@ public final class PlanSearch {
    *     if ovulation lies at an edge or one of its doses fails
    * @param worth a slot that alone adds less than this part of what the best one adds is not
    *     combined
+   * @param practice what tells apart sets that lie within its margin of the best, before all else
    */
   PlanSearch(
       EggShares shares,
@@ -53,13 +57,15 @@ public final class PlanSearch {
       boolean[] allowed,
       double spacing,
       double nearTie,
-      double worth) {
+      double worth,
+      Practice practice) {
     this.shares = shares;
     this.hours = hours;
     this.allowed = allowed;
     this.spacing = spacing;
     this.nearTie = nearTie;
     this.worth = worth;
+    this.practice = practice;
     alone = new double[shares.slots()];
     for (int s = 0; s < alone.length; s++) {
       alone[s] = shares.meanWith(shares.start(), s);
@@ -82,11 +88,18 @@ public final class PlanSearch {
       if (!sets.isEmpty()) {
         // they are found earliest first, and equal ones stay so
         sets.sort(Comparator.comparingDouble(f -> -f.mean()));
+        List<Found> first = practised(sets);
+        Set<Found> taken = Set.copyOf(first);
         List<ScoredPlan> plans = new ArrayList<>();
-        sets.stream().limit(KEPT).map(this::score).forEach(plans::add);
-        double most = sets.get(0).mean();
+        Stream.concat(first.stream(), sets.stream().filter(set -> !taken.contains(set)))
+            .limit(KEPT)
+            .map(this::score)
+            .forEach(plans::add);
+        double most = first.get(0).mean();
         int near = 0;
-        while (k > 1 && near < plans.size() && sets.get(near).mean() >= most - nearTie) {
+        while (k > 1
+            && near < Math.min(first.size(), KEPT)
+            && first.get(near).mean() >= most - nearTie) {
           near++;
         }
         plans.subList(0, near).sort(SAFEST.thenComparingDouble(plan -> -alone(plan)));
@@ -142,6 +155,20 @@ public final class PlanSearch {
   }
 
   private record Found(List<Integer> slots, double mean) {}
+
+  /** Of the sets near the best, those that are most like practice; best first. */
+  private List<Found> practised(List<Found> sets) {
+    double ovulation = 24 * shares.median();
+    double least = sets.get(0).mean() - practice.margin();
+    List<Found> near = sets.stream().takeWhile(set -> set.mean() >= least).toList();
+    int fewest = near.stream().mapToInt(set -> faults(set, ovulation)).min().orElse(0);
+    return near.stream().filter(set -> faults(set, ovulation) == fewest).toList();
+  }
+
+  private int faults(Found set, double ovulation) {
+    return practice.faults(
+        set.slots().stream().mapToDouble(slot -> hours[slot]).toArray(), ovulation);
+  }
 
   /** What each dose of a set meets alone, summed. */
   private double alone(ScoredPlan set) {

@@ -7,7 +7,9 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.greaterThanOrEqualTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThan;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
 
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
@@ -86,7 +88,7 @@ class PlanSearchTest {
       Semen semen = List.of(Semen.FRESH, Semen.CHILLED, Semen.FROZEN).get(seed % 3);
       EggShares shares = shares(hours, semen, 10, 0.4 + random.nextDouble());
       for (int doses = 1; doses <= 4; doses++) {
-        PlanSearch search = new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, COMBINE);
+        PlanSearch search = new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, COMBINE, Practice.NONE);
         double most = everything(shares, hours, 24, 0, shares.start(), doses);
         double found = search.best(doses).stream().mapToDouble(ScoredPlan::mean).max().orElse(0);
         assertThat("seed " + seed + ", " + doses, found, closeTo(most, 0.002));
@@ -110,7 +112,8 @@ class PlanSearchTest {
             new boolean[] {true, true},
             24,
             NEAR_TIE,
-            COMBINE);
+            COMBINE,
+            Practice.NONE);
     assertThat(search.best(4).get(0).slots(), hasSize(1));
     PlanSearch nothing =
         new PlanSearch(
@@ -119,7 +122,8 @@ class PlanSearchTest {
             new boolean[] {false, false},
             24,
             NEAR_TIE,
-            COMBINE);
+            COMBINE,
+            Practice.NONE);
     assertThat(nothing.best(2), hasSize(0));
     assertThat(nothing.options(List.of(), 2), hasSize(0));
   }
@@ -129,7 +133,7 @@ class PlanSearchTest {
     double[] hours = {240, 264, 288, 312};
     boolean[] allowed = {true, true, true, true};
     PlanSearch search =
-        new PlanSearch(shares(hours, Semen.CHILLED, 10, 1), hours, allowed, 24, NEAR_TIE, COMBINE);
+        new PlanSearch(shares(hours, Semen.CHILLED, 10, 1), hours, allowed, 24, NEAR_TIE, COMBINE, Practice.NONE);
     for (List<Integer> option : search.options(List.of(1), 2)) {
       assertThat(option.get(0), equalTo(1));
       assertThat(option, hasSize(2));
@@ -194,7 +198,7 @@ class PlanSearchTest {
   private static PlanSearch search(
       double[] hours, boolean[] allowed, double spacing, double nearTie, double worth) {
     return new PlanSearch(
-        shares(hours, Semen.FROZEN, 10, 0.8), hours, allowed, spacing, nearTie, worth);
+        shares(hours, Semen.FROZEN, 10, 0.8), hours, allowed, spacing, nearTie, worth, Practice.NONE);
   }
 
   private static boolean[] all(int count) {
@@ -299,7 +303,7 @@ class PlanSearchTest {
           expected.add(List.of(s));
         }
       }
-      PlanSearch search = new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, 0.6);
+      PlanSearch search = new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, 0.6, Practice.NONE);
       assertThat(search.options(List.of(), 1), equalTo(expected));
       assertThat(search.best(1), hasSize(expected.size()));
     }
@@ -361,7 +365,7 @@ class PlanSearchTest {
     double[] hours = new double[13];
     Arrays.setAll(hours, s -> 300 + s);
     PlanSearch search =
-        new PlanSearch(shares(same, Semen.FROZEN, 10, 0.8), hours, all(13), 1, NEAR_TIE, 0);
+        new PlanSearch(shares(same, Semen.FROZEN, 10, 0.8), hours, all(13), 1, NEAR_TIE, 0, Practice.NONE);
     List<List<Integer>> single = search.best(1).stream().map(ScoredPlan::slots).toList();
     for (int s = 0; s < 13; s++) {
       assertThat(single.get(s), equalTo(List.of(s)));
@@ -389,5 +393,24 @@ class PlanSearchTest {
       assertThat(little + 0.3, lessThan(much));
       assertThat(shares.p10(misses), closeTo(little + 0.1 * (much - little), 1e-5));
     }
+  }
+
+  /** Sets that meet nearly the same are told apart by practice, others are not. */
+  @Test
+  void practiceDecidesBetweenNearEqualSets() {
+    double[] hours = {240, 264, 288, 312, 336, 360};
+    EggShares shares = shares(hours, Semen.FROZEN, 10, 0.8);
+    PlanSearch free = new PlanSearch(shares, hours, all(6), 24, 0, 0, Practice.NONE);
+    Practice close = new Practice(1, 0, 24, -100, 100);
+    PlanSearch bound = new PlanSearch(shares, hours, all(6), 24, 0, 0, close);
+    PlanSearch narrow =
+        new PlanSearch(shares, hours, all(6), 24, 0, 0, new Practice(0, 0, 24, -100, 100));
+    List<Integer> chosen = bound.best(2).get(0).slots();
+    assertThat(hours[chosen.get(1)] - hours[chosen.get(0)], is(24.0));
+    assertThat(narrow.best(2).get(0), is(free.best(2).get(0)));
+    Practice early = new Practice(1, 0, 1000, 0, 1.2);
+    PlanSearch single = new PlanSearch(shares, hours, all(6), 24, 0, 0, early);
+    assertThat(hours[single.best(1).get(0).slots().get(0)], lessThanOrEqualTo(11.2 * 24));
+    assertThat(hours[free.best(1).get(0).slots().get(0)], greaterThan(12.0 * 24));
   }
 }
