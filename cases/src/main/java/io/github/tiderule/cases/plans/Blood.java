@@ -63,13 +63,12 @@ final class Blood {
    * Testing every second day from day 5 after the noted first blood.
    *
    * @param pastFive day of the drawing whose value is the first above 5; infinite for never
-   * @param lhSeen day of the first of these drawings with LH high and progesterone above 1; infinite
-   *     for none
+   * @param lhSeen day of the first of these drawings with LH high and progesterone above 1;
+   *     infinite for none
    * @param untilPastFive how many tests that took
    * @param untilProven how many tests it takes to a proven rise
    */
-  record EverySecondDay(
-      double pastFive, double lhSeen, int untilPastFive, int untilProven) {}
+  record EverySecondDay(double pastFive, double lhSeen, int untilPastFive, int untilProven) {}
 
   EverySecondDay everySecondDay() {
     List<Observation> seen = new ArrayList<>();
@@ -80,7 +79,10 @@ final class Blood {
       double day = bitch.noticedAfter() + after + USUAL_HOUR;
       Progesterone value = progesterone(day);
       seen.add(value);
-      lhSeen = Double.isInfinite(lhSeen) && bitch.lhHighAt(day) && Season.past(value, BORNE_OUT) ? day : lhSeen;
+      lhSeen =
+          Double.isInfinite(lhSeen) && bitch.lhHighAt(day) && Season.past(value, BORNE_OUT)
+              ? day
+              : lhSeen;
       if (Double.isInfinite(pastFive)) {
         untilPastFive++;
         pastFive = Season.past(value, 5) ? day : pastFive;

@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
  * songsasen-2007), each with a scatter of its own. Sperm is ready in 4 to 7 hours. It lives, by
  * expert opinion (common practice; doak-1967 for the first): natural and fresh 2.5 to 11, about
  * 5.8; chilled for a day 1 to 3, less 0.6 to 1.2 for each day more. The cervix closes 4 to 6 after
- * ovulation (tsutsui-2009). How long eggs and thawed sperm live, and when thawed sperm finds the egg
- * ready, is what {@linkplain World worlds} differ in. Shapes of the draws are this law's own.
+ * ovulation (tsutsui-2009). How long eggs and thawed sperm live, and when thawed sperm finds the
+ * egg ready, is what {@linkplain World worlds} differ in. Shapes of the draws are this law's own.
  */
 public final class EggLaw {
 

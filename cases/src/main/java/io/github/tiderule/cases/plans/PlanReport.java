@@ -81,8 +81,7 @@ public final class PlanReport {
     markdown.add("## What is missed");
     markdown.add("");
     List<String> missed = new ArrayList<>();
-    worlds.forEach(
-        (world, all) -> all.forEach(score -> missed.addAll(missed(world, score))));
+    worlds.forEach((world, all) -> all.forEach(score -> missed.addAll(missed(world, score))));
     scores.forEach(score -> missed.addAll(tests(score.row().words(), score)));
     markdown.addAll(missed.isEmpty() ? List.of("Nothing.") : missed);
   }
@@ -151,7 +150,8 @@ public final class PlanReport {
     markdown.add("");
     markdown.add("### " + world.words());
     markdown.add("");
-    StringBuilder head = new StringBuilder("| row | knowing | ours / knowing | aim | regret: ours |");
+    StringBuilder head =
+        new StringBuilder("| row | knowing | ours / knowing | aim | regret: ours |");
     for (Thumb thumb : Thumb.values()) {
       head.append(' ').append(thumb.words()).append(" |");
     }
@@ -242,7 +242,8 @@ public final class PlanReport {
     }
     for (Thumb thumb : Thumb.values()) {
       if (score.thumbs().get(thumb.ordinal()) >= score.ours()) {
-        missed.add("- " + row + ": the rule of thumb \"" + thumb.words() + "\" meets as many eggs.");
+        missed.add(
+            "- " + row + ": the rule of thumb \"" + thumb.words() + "\" meets as many eggs.");
       }
     }
     return missed;

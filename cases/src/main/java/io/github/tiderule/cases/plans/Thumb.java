@@ -35,10 +35,10 @@ enum Thumb {
    *
    * <p>Fixed days count from the noted first blood. With one dose the middle day is taken, with two
    * the last two. The first value above 5 is dated by its drawing; two days later for all but
-   * frozen semen, which is three days later, and further doses as soon after as they may be. The day
-   * of the first positive LH test, where the same blood shows one, is followed by five or six days
-   * for frozen semen, and by one less for the others; where no test shows it, the value above 5
-   * decides.
+   * frozen semen, which is three days later, and further doses as soon after as they may be. The
+   * day of the first positive LH test, where the same blood shows one, is followed by five or six
+   * days for frozen semen, and by one less for the others; where no test shows it, the value above
+   * 5 decides.
    *
    * @param noted the noted first blood, whole days
    * @param tests what testing every second day shows

@@ -93,9 +93,9 @@ class PlanCohortTest {
   }
 
   /**
-   * In every world. Where LH is tested on every second day's blood, rules of thumb come close to the
-   * plan for semen that lives for days, and a small cohort may fall short of them by luck; the report
-   * says where the large one does.
+   * In every world. Where LH is tested on every second day's blood, rules of thumb come close to
+   * the plan for semen that lives for days, and a small cohort may fall short of them by luck; the
+   * report says where the large one does.
    */
   @ParameterizedTest
   @EnumSource(Row.class)
@@ -166,7 +166,8 @@ class PlanCohortTest {
     assertThat(
         one(law, Row.FROZEN_ONE, 4),
         allOf(greaterThan(one(law, Row.FROZEN_ONE, 3)), greaterThan(one(law, Row.FROZEN_ONE, 5))));
-    assertThat(one(EggLaw.of(SEED, EggLaw.World.EARLY), Row.FROZEN_ONE, 3), greaterThanOrEqualTo(0.9));
+    assertThat(
+        one(EggLaw.of(SEED, EggLaw.World.EARLY), Row.FROZEN_ONE, 3), greaterThanOrEqualTo(0.9));
     assertThat(one(EggLaw.of(SEED, EggLaw.World.LATE), Row.FROZEN_ONE, 3), lessThan(0.5));
   }
 

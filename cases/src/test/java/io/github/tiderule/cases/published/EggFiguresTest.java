@@ -86,10 +86,10 @@ class EggFiguresTest {
 
   /**
    * steckler-2013 (abstract): days 5, 6 and 7 after progesterone first reached 6 to 9 nmol/L took
-   * 0.11, 0.56 and 0.27 of the eggs not yet fertilised; best pair day 6 and 7. By when that level is
-   * reached, day 6 is 3.5 to 4 days after ovulation. The model has the best single day and the best
-   * pair; it takes more on each day, since a share of eggs met leaves out all other reasons why an
-   * egg is not fertilised, and its day 5 lies much nearer to day 6 than in the trial.
+   * 0.11, 0.56 and 0.27 of the eggs not yet fertilised; best pair day 6 and 7. By when that level
+   * is reached, day 6 is 3.5 to 4 days after ovulation. The model has the best single day and the
+   * best pair; it takes more on each day, since a share of eggs met leaves out all other reasons
+   * why an egg is not fertilised, and its day 5 lies much nearer to day 6 than in the trial.
    */
   @Test
   void thawedDosesTakeEggsInTheOrderOfTheTrial() {
@@ -97,7 +97,9 @@ class EggFiguresTest {
     double[] days = {2.75, 3.75, 4.75};
     for (int i = 0; i < 3; i++) {
       double alone = share(FROZEN, kind -> true, days[i]);
-      print("frozen, day %d: published %.2f of the eggs left, model %.2f", i + 5, published[i], alone);
+      print(
+          "frozen, day %d: published %.2f of the eggs left, model %.2f",
+          i + 5, published[i], alone);
     }
     assertThat(
         share(FROZEN, kind -> true, days[1]),
@@ -105,7 +107,8 @@ class EggFiguresTest {
             greaterThan(share(FROZEN, kind -> true, days[0])),
             greaterThan(share(FROZEN, kind -> true, days[2]))));
     assertThat(
-        share(FROZEN, kind -> true, days[1], days[2]), greaterThan(share(FROZEN, kind -> true, 1.75, 2.75)));
+        share(FROZEN, kind -> true, days[1], days[2]),
+        greaterThan(share(FROZEN, kind -> true, 1.75, 2.75)));
   }
 
   /**

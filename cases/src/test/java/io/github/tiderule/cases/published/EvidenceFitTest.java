@@ -50,13 +50,23 @@ class EvidenceFitTest {
 
   /** Seven points of a Gauss–Hermite rule for a standard normal variable, and their weights. */
   private static final double[] X = {
-    -3.750439717725742, -2.366759410734541, -1.154405394739968, 0, 1.154405394739968,
-    2.366759410734541, 3.750439717725742
+    -3.750439717725742,
+    -2.366759410734541,
+    -1.154405394739968,
+    0,
+    1.154405394739968,
+    2.366759410734541,
+    3.750439717725742
   };
 
   private static final double[] W = {
-    0.000548268858737, 0.030757123967586, 0.240123178605013, 0.457142857142857, 0.240123178605013,
-    0.030757123967586, 0.000548268858737
+    0.000548268858737,
+    0.030757123967586,
+    0.240123178605013,
+    0.457142857142857,
+    0.240123178605013,
+    0.030757123967586,
+    0.000548268858737
   };
 
   private static Path evidence() {
@@ -253,8 +263,7 @@ class EvidenceFitTest {
   private static double conceived(CSVRecord row, double[] days) {
     double arrives =
         inVagina(row)
-            ? shifted(
-                value("pups.arrives." + row.get("semen")), ARRIVES_APART * aside(row, "way"))
+            ? shifted(value("pups.arrives." + row.get("semen")), ARRIVES_APART * aside(row, "way"))
             : 1;
     return shifted(value("pups.fertile"), FERTILE_APART * aside(row, "fertile"))
         * arrives

@@ -159,7 +159,7 @@ public final class PlanSearch {
   /** Of the sets near the best, those that are most like practice; best first. */
   private List<Found> practised(List<Found> sets) {
     double ovulation = 24 * shares.median();
-    double least = sets.get(0).mean() - practice.margin();
+    double least = sets.get(0).mean() - Math.max(practice.margin(), nearTie);
     List<Found> near = sets.stream().takeWhile(set -> set.mean() >= least).toList();
     int fewest = near.stream().mapToInt(set -> faults(set, ovulation)).min().orElse(0);
     return near.stream().filter(set -> faults(set, ovulation) == fewest).toList();

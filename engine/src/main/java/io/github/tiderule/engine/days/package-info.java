@@ -9,10 +9,10 @@
  *
  * <p>Parameters are named without their scope {@code eggs}; each row of the file says where its
  * value comes from and how it was read; {@code cases/evidence} fits them together to what was
- * published, and says which of them the results speak to. Time t is in days from the middle of her ovulation to the
- * dose; it is meant for −12 ≤ t ≤ 14, and outside nothing is met. Φ is the standard normal
- * distribution function; a life that is log-normal with median m and log spread s outlasts x &gt; 0
- * with probability 1 − Φ(ln(x/m)/s), and x ≤ 0 surely.
+ * published, and says which of them the results speak to. Time t is in days from the middle of her
+ * ovulation to the dose; it is meant for −12 ≤ t ≤ 14, and outside nothing is met. Φ is the
+ * standard normal distribution function; a life that is log-normal with median m and log spread s
+ * outlasts x &gt; 0 with probability 1 − Φ(ln(x/m)/s), and x ≤ 0 surely.
  *
  * <p><b>The egg.</b> It is ripe at R, normal with mean {@code ripening-mean} and variance {@code
  * spread-sd}² + {@code ripening-sd}²: her follicles rupture over 12 to 36 hours (spattini-2003),
@@ -36,12 +36,12 @@
  * model: rules weigh the dose, the motility and the route.
  *
  * <p><b>The two schools on thawed semen.</b> Practice inseminates two to three days after
- * ovulation, and 77 to 79 in 100 seasons so dosed whelped (thomassen-2006); steckler-2013 told sires
- * apart by day, and found most eggs taken about a day later. The early school has the egg ready for
- * thawed sperm at R. The late school, of weight {@code frozen-late-weight}, has it ready only W =
- * {@code frozen-late-wait} after R; the egg dies no later for it. Both are fitted: the results say
- * how long eggs wait on average, and hardly how that is split between weight and wait. For other
- * semen, which waits for days, W = 0 and there is one school.
+ * ovulation, and 77 to 79 in 100 seasons so dosed whelped (thomassen-2006); steckler-2013 told
+ * sires apart by day, and found most eggs taken about a day later. The early school has the egg
+ * ready for thawed sperm at R. The late school, of weight {@code frozen-late-weight}, has it ready
+ * only W = {@code frozen-late-wait} after R; the egg dies no later for it. Both are fitted: the
+ * results say how long eggs wait on average, and hardly how that is split between weight and wait.
+ * For other semen, which waits for days, W = 0 and there is one school.
  *
  * <p><b>The meeting.</b> A dose meets an egg when both are alive at the later of the two moments
  * from which they can: with u = t + {@code sperm-ready},

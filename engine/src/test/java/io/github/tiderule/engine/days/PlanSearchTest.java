@@ -88,7 +88,8 @@ class PlanSearchTest {
       Semen semen = List.of(Semen.FRESH, Semen.CHILLED, Semen.FROZEN).get(seed % 3);
       EggShares shares = shares(hours, semen, 10, 0.4 + random.nextDouble());
       for (int doses = 1; doses <= 4; doses++) {
-        PlanSearch search = new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, COMBINE, Practice.NONE);
+        PlanSearch search =
+            new PlanSearch(shares, hours, allowed, 24, NEAR_TIE, COMBINE, Practice.NONE);
         double most = everything(shares, hours, 24, 0, shares.start(), doses);
         double found = search.best(doses).stream().mapToDouble(ScoredPlan::mean).max().orElse(0);
         assertThat("seed " + seed + ", " + doses, found, closeTo(most, 0.002));
@@ -133,7 +134,14 @@ class PlanSearchTest {
     double[] hours = {240, 264, 288, 312};
     boolean[] allowed = {true, true, true, true};
     PlanSearch search =
-        new PlanSearch(shares(hours, Semen.CHILLED, 10, 1), hours, allowed, 24, NEAR_TIE, COMBINE, Practice.NONE);
+        new PlanSearch(
+            shares(hours, Semen.CHILLED, 10, 1),
+            hours,
+            allowed,
+            24,
+            NEAR_TIE,
+            COMBINE,
+            Practice.NONE);
     for (List<Integer> option : search.options(List.of(1), 2)) {
       assertThat(option.get(0), equalTo(1));
       assertThat(option, hasSize(2));
@@ -198,7 +206,13 @@ class PlanSearchTest {
   private static PlanSearch search(
       double[] hours, boolean[] allowed, double spacing, double nearTie, double worth) {
     return new PlanSearch(
-        shares(hours, Semen.FROZEN, 10, 0.8), hours, allowed, spacing, nearTie, worth, Practice.NONE);
+        shares(hours, Semen.FROZEN, 10, 0.8),
+        hours,
+        allowed,
+        spacing,
+        nearTie,
+        worth,
+        Practice.NONE);
   }
 
   private static boolean[] all(int count) {
@@ -365,7 +379,8 @@ class PlanSearchTest {
     double[] hours = new double[13];
     Arrays.setAll(hours, s -> 300 + s);
     PlanSearch search =
-        new PlanSearch(shares(same, Semen.FROZEN, 10, 0.8), hours, all(13), 1, NEAR_TIE, 0, Practice.NONE);
+        new PlanSearch(
+            shares(same, Semen.FROZEN, 10, 0.8), hours, all(13), 1, NEAR_TIE, 0, Practice.NONE);
     List<List<Integer>> single = search.best(1).stream().map(ScoredPlan::slots).toList();
     for (int s = 0; s < 13; s++) {
       assertThat(single.get(s), equalTo(List.of(s)));
