@@ -143,10 +143,8 @@ final class Answer {
     @Nullable Dated days = standing instanceof Standing.BrokenOff ? null : dated;
     ActionChoice action = new ActionChoice(tested, course, care);
     boolean unusable = action.doseUnusable();
-    List<BreedingDay> breedingDays =
-        breeding == null || action.asked().isPresent()
-            ? List.of()
-            : unusable ? breeding.daysOfAnother() : breeding.days();
+    boolean unplanned = unusable || action.valuesWait() || action.asked().isPresent();
+    List<BreedingDay> breedingDays = days(action);
     CourseTold told = CourseTold.of(course, standing, care, then);
     return new Advice(
         Stamp.of(Tiderule.VERSION, season.tools().rules()),
@@ -157,10 +155,7 @@ final class Answer {
         days == null ? null : days.lhPeak(),
         days == null ? null : days.ovulation(),
         breedingDays,
-        breeding == null
-                || unusable
-                || action.asked().isPresent()
-                || tested.tooLateForPlan().isPresent()
+        breeding == null || unplanned || tested.tooLateForPlan().isPresent()
             ? null
             : breeding.plan(
                 tested.forecast(),
@@ -175,7 +170,7 @@ final class Answer {
         questions(),
         warnings(),
         dated == null ? List.of() : dated.influence(),
-        unusable || action.asked().isPresent() ? List.of() : tested.changes(),
+        unplanned ? List.of() : tested.changes(),
         trace.lines(),
         near.told(),
         standing.silent() ? List.of() : Disagreements.of(care),
@@ -184,8 +179,19 @@ final class Answer {
         standing instanceof Standing.Stopped || standing instanceof Standing.BrokenOff
             ? null
             : SeasonAhead.of(season, care, action.seasonOver()),
-        standing.silent() ? List.of() : DayCounts.of(care, firstPlanned(breeding)),
+        standing.silent() ? List.of() : DayCounts.of(care, unplanned ? null : firstPlanned(breeding)),
         seasonCourse());
+  }
+
+  /** The days ahead; none is recommended while none is planned. */
+  private List<BreedingDay> days(ActionChoice action) {
+    @Nullable Breeding breeding = planned.breeding();
+    if (breeding == null || action.asked().isPresent()) {
+      return List.of();
+    }
+    return action.doseUnusable()
+        ? breeding.daysOfAnother()
+        : action.valuesWait() ? breeding.daysUnplanned() : breeding.days();
   }
 
   private @Nullable LocalDate firstPlanned(@Nullable Breeding breeding) {

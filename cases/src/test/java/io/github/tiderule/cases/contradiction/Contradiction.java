@@ -204,6 +204,19 @@ enum Contradiction {
     }
   },
 
+  /** A plan, or a day recommended, on values of which the headline says that nothing is done. */
+  PLANNED_ON_NOTHING {
+    @Override
+    Optional<String> in(CycleRecord cycle, Advice advice) {
+      String headline = advice.action().headline().toString();
+      boolean waits = headline.contains("commit nothing") || headline.contains("trust no date");
+      boolean recommended =
+          advice.breedingDays().stream().anyMatch(day -> day.verdict() == Verdict.RECOMMENDED);
+      return when(
+          waits && (advice.plan() != null || recommended), () -> "planned beside: " + headline);
+    }
+  },
+
   /** One word for a day that meets nearly all her eggs and for one that meets a seventh of them. */
   ONE_WORD_FOR_FEW_AND_ALL {
     @Override

@@ -30,6 +30,11 @@ final class CourseChoice {
                 lead(ruled).map(lead -> new Action(now(ruled), lead, List.of(ruled.rule().id()))));
   }
 
+  /** Whether nothing is planned on her values before another one. */
+  boolean waiting() {
+    return read.course().map(ruled -> ruled.conclusion().waits()).orElse(false);
+  }
+
   /** The words of it. */
   Optional<Sentence> lead() {
     return read.course().flatMap(CourseChoice::lead);

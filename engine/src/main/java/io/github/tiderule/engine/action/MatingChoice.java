@@ -225,6 +225,39 @@ final class MatingChoice {
     return firstOfPlan();
   }
 
+  /**
+   * A mating of the plan that comes before the next test is not hidden behind it: one more does no
+   * harm, and waiting may cost her best day.
+   */
+  Optional<Action> beforeTest() {
+    if (breeding == null
+        || test == null
+        || !repeatable()
+        || planned.standing().read().levels().isEmpty()) {
+      return Optional.empty();
+    }
+    NextTest next = test;
+    return breeding
+        .first()
+        .filter(
+            slot ->
+                Hours.between(season.asOf(), slot.from()) <= tools.value("planning.breed-within"))
+        .filter(slot -> slot.middle().isBefore(next.at().toInstant()))
+        .filter(slot -> !breeding.opposed(slot.day()))
+        .map(
+            slot ->
+                new Action(
+                    Now.BREED,
+                    breed(slot),
+                    because(),
+                    List.of(Sentence.of("{} all the same.", TestAsked.of(next, season)))));
+  }
+
+  private boolean repeatable() {
+    Semen semen = season.semenPlan().semen();
+    return semen == Semen.NATURAL || semen == Semen.FRESH;
+  }
+
   /** The same however closely ovulation is known, where no test is left to wait for. */
   Optional<Action> firstOfPlan() {
     return breeding == null ? Optional.empty() : breeding.first().flatMap(this::breedOrBook);
@@ -232,9 +265,7 @@ final class MatingChoice {
 
   /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
   private boolean lateButFertile() {
-    Semen semen = season.semenPlan().semen();
-    return planned.standing().read().lateWithFullSmear()
-        && (semen == Semen.NATURAL || semen == Semen.FRESH);
+    return planned.standing().read().lateWithFullSmear() && repeatable();
   }
 
   private Optional<Action> breedOrBook(Slot first) {

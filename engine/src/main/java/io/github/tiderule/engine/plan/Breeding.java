@@ -39,6 +39,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The days ahead with their shares and reasons, and the plan made of them. */
@@ -63,27 +65,42 @@ public final class Breeding {
     clock = dated.season().clock();
     semenPlan = dated.season().semenPlan();
     doses = tools.planner().dosesLeft(semenPlan, dated.read().breedings());
-    forbidden = new HashSet<>();
-    for (DayReason reason : reasons.all(DayReason.class)) {
-      if (reason.effect() == Effect.VETOES) {
-        forbidden.add(reason.day());
-      }
-    }
+    forbidden = days(reason -> reason.effect() == Effect.VETOES);
     search = tools.planner().search(table, semenPlan, forbidden);
     choice =
         byCalendarAlone()
             ? null
-            : chosen()
+            : worthy()
                 .filter(found -> found.best().mean() - table.alreadyMet() > leastShare())
                 .orElse(null);
   }
 
-  private Optional<Planner.Choice> chosen() {
+  private Set<LocalDate> days(Predicate<DayReason> which) {
+    return reasons.all(DayReason.class).stream()
+        .filter(which)
+        .map(DayReason::day)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The plan without a day far below the best one, which is called one to avoid. */
+  private Optional<Planner.Choice> worthy() {
+    Set<LocalDate> far = days(reason -> reason.about() == About.FAR_BELOW_BEST);
+    Optional<Planner.Choice> usual = chosen(forbidden, search);
+    if (usual.isEmpty()
+        || Planner.days(table, usual.get().best()).stream().noneMatch(far::contains)) {
+      return usual;
+    }
+    Set<LocalDate> closed = new HashSet<>(forbidden);
+    closed.addAll(far);
+    return chosen(closed, tools.planner().search(table, semenPlan, closed));
+  }
+
+  private Optional<Planner.Choice> chosen(Set<LocalDate> closed, PlanSearch among) {
     return dated.read().has(FindingKind.BY_SIGNS) && semenPlan.doses() == null && doses > 0
         ? tools
             .planner()
-            .everySecondDay(table, search, forbidden, tools.value("planning.possible-share"))
-        : tools.planner().choose(table, search, semenPlan, doses);
+            .everySecondDay(table, among, closed, tools.value("planning.possible-share"))
+        : tools.planner().choose(table, among, semenPlan, doses);
   }
 
   /** Whether nothing but the calendar dates her: its days are a forecast, and no plan. */
@@ -258,14 +275,21 @@ public final class Breeding {
 
   /** The days, best first. */
   public List<BreedingDay> days() {
-    return new RankedDays(tools, clock, table, reasons, forbidden, close())
-        .of(best().map(plan -> slots(plan.slots())).orElse(List.of()));
+    return ranked().of(best().map(plan -> slots(plan.slots())).orElse(List.of()));
+  }
+
+  /** The same while nothing is planned: none is recommended. */
+  public List<BreedingDay> daysUnplanned() {
+    return ranked().of(List.of());
   }
 
   /** The same for another dose or male: none is recommended, and none is judged by this dose. */
   public List<BreedingDay> daysOfAnother() {
-    return new RankedDays(tools, clock, table, reasons, forbidden, close())
-        .of(List.of(), reason -> reason.about() != About.DOSE);
+    return ranked().of(List.of(), reason -> reason.about() != About.DOSE);
+  }
+
+  private RankedDays ranked() {
+    return new RankedDays(tools, clock, table, reasons, forbidden, close());
   }
 
   /**

@@ -10,6 +10,7 @@ import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.StageResult;
+import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.fact.CandidateDay;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Every day ahead with its rank, its verdict and the reasons for it. */
 final class RankedDays {
@@ -30,6 +32,7 @@ final class RankedDays {
   private final StageRun reasons;
   private final Set<LocalDate> forbidden;
   private final boolean close;
+  private final Set<LocalDate> farBelow;
 
   /**
    * @param forbidden days that a rule vetoes
@@ -48,6 +51,11 @@ final class RankedDays {
     this.reasons = reasons;
     this.forbidden = forbidden;
     this.close = close;
+    farBelow =
+        reasons.all(DayReason.class).stream()
+            .filter(reason -> reason.about() == About.FAR_BELOW_BEST)
+            .map(DayReason::day)
+            .collect(Collectors.toUnmodifiableSet());
   }
 
   /**
@@ -66,15 +74,9 @@ final class RankedDays {
    */
   List<BreedingDay> of(List<Slot> planned, Predicate<DayReason> counted) {
     List<Judged> judged = new ArrayList<>();
-    double best =
-        table.days().stream()
-            .filter(day -> !forbidden.contains(day.day()))
-            .mapToDouble(CandidateDay::share)
-            .max()
-            .orElse(0);
     for (CandidateDay day : table.days()) {
       List<Reason> why = reasonsFor(day.day(), counted);
-      judged.add(new Judged(day, verdict(day, why, at(planned, day.day()).isPresent(), best), why));
+      judged.add(new Judged(day, verdict(day, why, at(planned, day.day()).isPresent()), why));
     }
     judged.sort(
         Comparator.comparing(Judged::verdict)
@@ -103,11 +105,11 @@ final class RankedDays {
     return planned.stream().filter(slot -> slot.day().equals(day)).findFirst();
   }
 
-  private Verdict verdict(CandidateDay day, List<Reason> why, boolean planned, double best) {
+  private Verdict verdict(CandidateDay day, List<Reason> why, boolean planned) {
     if (forbidden.contains(day.day()) || day.share() < tools.value("planning.possible-share")) {
       return Verdict.AVOID;
     }
-    if (!planned && day.share() < best * tools.value("days.share.best-part")) {
+    if (farBelow.contains(day.day())) {
       return Verdict.AVOID;
     }
     boolean opposed = why.stream().anyMatch(reason -> reason.effect().equals("opposes"));

@@ -8,6 +8,8 @@ public enum About {
   UNUSABLE_DOSE,
   /** A day that is closed only until a test has been made. */
   TEST_FIRST,
+  /** A day that meets several times fewer eggs than the best one: it is one to avoid. */
+  FAR_BELOW_BEST,
   /** Whelping within a day or two: it leads the answer. */
   WHELPING_NEAR,
   /** A bitch too young to be bred: no day is planned. */

@@ -29,6 +29,14 @@ public record Course(
     return new Course(kind, List.of(observations), since, words, null);
   }
 
+  /**
+   * Whether no day is planned before another value: the values do not bear one. A single odd one
+   * leaves the rise before it standing.
+   */
+  public boolean waits() {
+    return lead != null && kind != CourseKind.ODD_VALUE;
+  }
+
   /** With what is done about it first. */
   public Course first(Sentence act) {
     return new Course(kind, observations, since, words, act);

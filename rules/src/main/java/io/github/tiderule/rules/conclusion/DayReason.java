@@ -28,6 +28,11 @@ public record DayReason(
     return new DayReason(day, effect, About.DOSE, List.of(), words);
   }
 
+  /** A day that meets several times fewer eggs than the best one. */
+  public static DayReason farBelowBest(LocalDate day, Sentence words) {
+    return new DayReason(day, Effect.OPPOSES, About.FAR_BELOW_BEST, List.of(), words);
+  }
+
   /** A day that is closed until a test has been made. */
   public static DayReason untilTested(LocalDate day, List<String> observations, Sentence words) {
     return new DayReason(day, Effect.VETOES, About.TEST_FIRST, observations, words);

@@ -33,6 +33,7 @@ public final class ReferralSummary {
                 (html, room) -> html.title(title),
                 plan::moment,
                 plan::now,
+                plan::values,
                 new HistoryPart(cycle),
                 new CurvePart(input, 165, 155, 145, 135, 125, 115, 105),
                 new SeriesPart(input),

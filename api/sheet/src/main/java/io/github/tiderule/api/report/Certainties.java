@@ -11,6 +11,8 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.Influence;
+import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -31,6 +33,9 @@ final class Certainties {
 
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
 
+  /** An estimate that spreads further is told by days. */
+  private static final Duration HOURS_MEAN_SOMETHING = Duration.ofHours(36);
+
   private Certainties() {}
 
   static void write(Page page, CycleRecord cycle, Advice advice) {
@@ -47,9 +52,9 @@ final class Certainties {
         2,
         TEXTS.say(
             past ? "sure.past" : "sure.ahead",
-            words.about(ovulation.median()),
-            words.about(ovulation.p05()),
-            words.about(ovulation.p95())));
+            when(ovulation, ovulation.median(), words),
+            when(ovulation, ovulation.p05(), words),
+            when(ovulation, ovulation.p95(), words)));
     page.indented(2, TEXTS.say(ovulation.confirmed() ? "sure.proven" : "sure.not-proven"));
     if (ovulation.noOvulationProbability() >= WORTH_NAMING) {
       page.indented(
@@ -89,6 +94,13 @@ final class Certainties {
       return TEXTS.say("sure.probably-not", Shares.inHundred(ovulation.noOvulationProbability()));
     }
     return course != null && UNDATED.contains(course.kind()) ? TEXTS.say("sure.undated") : null;
+  }
+
+  /** By the clock only where ovulation is known closely enough for hours to mean something. */
+  private static String when(Ovulation ovulation, OffsetDateTime at, Words words) {
+    return ovulation.p05().plus(HOURS_MEAN_SOMETHING).isBefore(ovulation.p95())
+        ? words.shortDay(at.toLocalDate())
+        : words.about(at);
   }
 
   static void writeWeights(Page page, List<Influence> influences) {

@@ -50,7 +50,7 @@ public final class Telling extends Phrasing {
     return inWords(Words.REPORTS);
   }
 
-  /** On a terminal: keys stand as in the file, and so do days. */
+  /** On a terminal: keys stand as in the file. */
   public static Telling onTerminal(CycleRecord cycle) {
     return new Telling(Words.REPORTS, Naming.KEYS, cycle);
   }
@@ -173,7 +173,7 @@ public final class Telling extends Phrasing {
   @Override
   protected String day(LocalDate day, Part.DayForm form) {
     return switch (form) {
-      case FILE -> naming == Naming.KEYS ? super.day(day, form) : near(day);
+      case FILE -> near(day);
       case SHORT -> words.shortDay(day);
       case FULL -> words.day(day);
     };

@@ -1,0 +1,186 @@
+package io.github.tiderule.engine.action;
+
+import io.github.tiderule.engine.advice.Action;
+import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.Bred;
+import io.github.tiderule.engine.advice.NextTest;
+import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.plan.Breeding;
+import io.github.tiderule.engine.plan.Planned;
+import io.github.tiderule.engine.pregnancy.PregnancyCourse;
+import io.github.tiderule.engine.season.Clock;
+import io.github.tiderule.engine.season.Dated;
+import io.github.tiderule.engine.season.Read;
+import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.engine.season.Tools;
+import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.sentence.Sentence;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says whether anything of the season is left to time. */
+final class PastChoice {
+
+  private final Read read;
+  private final Season season;
+  private final Tools tools;
+  private final Clock clock;
+  private final @Nullable PregnancyCourse course;
+  private final @Nullable Dated dated;
+  private final @Nullable Breeding breeding;
+  private final @Nullable NextTest test;
+  private final @Nullable Bred bred;
+  private final boolean testStandsFirst;
+
+  /**
+   * @param course null where nothing dates the season
+   */
+  PastChoice(Tested tested, @Nullable PregnancyCourse course) {
+    this.course = course;
+    Planned planned = tested.planned();
+    read = planned.standing().read();
+    season = read.season();
+    tools = season.tools();
+    clock = season.clock();
+    dated = planned.standing().dated();
+    breeding = planned.breeding();
+    bred = planned.bred();
+    test = tested.nextTest();
+    testStandsFirst = tested.first().isPresent();
+  }
+
+  /** Where it is known what became of the season, nothing is left to time. */
+  Optional<Action> closed() {
+    return read.findings().stream()
+        .filter(f -> f.kind() == FindingKind.WHELPED || f.kind() == FindingKind.NOT_PREGNANT)
+        .findFirst()
+        .map(
+            found ->
+                new Action(
+                    Now.PASSED,
+                    found.kind() == FindingKind.WHELPED
+                        ? Sentence.of("She has whelped; nothing is left to time this season.")
+                        : Sentence.of("She is not pregnant; nothing is left to time this season."),
+                    List.of(EngineStep.WHELPING.id())));
+  }
+
+  /** Whether nothing of the season is left to time. */
+  boolean over() {
+    return closed().or(this::passed).filter(action -> action.now() == Now.PASSED).isPresent();
+  }
+
+  /**
+   * The last frozen dose keeps for her next season where this one would meet too few of her eggs.
+   */
+  Optional<Action> kept() {
+    return breeding == null || !behind()
+        ? Optional.empty()
+        : breeding
+            .tooLittleForLast()
+            .map(
+                share ->
+                    new Action(
+                        Now.PASSED,
+                        Sentence.of(
+                            "Keep the last dose for another season: the best day left would meet"
+                                + " about {} in 100 of her eggs.",
+                            Math.round(100 * share)),
+                        List.of(EngineStep.EGG_SHARE.id(), EngineStep.PLAN.id())));
+  }
+
+  /** Her days are over, or would be if more than an estimate said so. */
+  Optional<Action> passed() {
+    if (testStandsFirst
+        || dated == null
+        || timesAreMissing()
+        || (breeding != null && breeding.best().isPresent())) {
+      return Optional.empty();
+    }
+    return awaitsWhelping().or(this::overOrUnproven);
+  }
+
+  private Optional<Action> awaitsWhelping() {
+    @Nullable Whelping whelping = course == null ? null : course.whelping();
+    if (whelping == null || !(pregnant() || bredAndDone())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Action(
+            Now.PASSED,
+            Sentence.of(
+                pregnant()
+                    ? "She is pregnant and nothing is left to time; whelping about {}."
+                    : "She is bred and nothing is left to time; whelping about {}.",
+                clock.day(whelping.median().toInstant())),
+            List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
+  }
+
+  private boolean pregnant() {
+    return Boolean.TRUE.equals(season.outcome().pregnant());
+  }
+
+  private boolean bredAndDone() {
+    return bred != null && (behind() || (breeding != null && !breeding.dosesLeft()));
+  }
+
+  private Optional<Action> overOrUnproven() {
+    boolean smearFirst = test != null && read.lateByValueAlone();
+    if (!behind() || smearFirst) {
+      return Optional.empty();
+    }
+    List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
+    return Optional.of(
+        past()
+            ? new Action(
+                Now.PASSED,
+                Sentence.of(
+                    "This season's time for breeding is over; no day ahead would meet her eggs."),
+                because)
+            : new Action(
+                Now.TEST,
+                Sentence.of(
+                    "No day ahead looks fertile, but nothing proves that she ovulated: smear today,"
+                        + " and test progesterone once more."),
+                because));
+  }
+
+  /** Whether more than an estimate says so: proof, a turned smear, or time without doubt. */
+  private boolean past() {
+    double sure = 86_400 * tools.value("planning.over-after");
+    return read.proven()
+        || read.has(FindingKind.LATE_TURNED)
+        || (dated != null
+            && dated
+                .quantile(tools.value("planning.past-share"))
+                .plusSeconds(Math.round(sure))
+                .isBefore(season.asOf()));
+  }
+
+  /** Whether a breeding would still do, yet none of the times given for it is left. */
+  private boolean timesAreMissing() {
+    return dated != null
+        && bred == null
+        && breeding == null
+        && Planned.shareNow(dated) > tools.value("planning.possible-share");
+  }
+
+  /** Whether ovulation has passed, nine times in ten and more. */
+  private boolean behind() {
+    return dated != null && dated.past();
+  }
+
+  /** Where every time that stud and clinic gave is gone or out of reach, others are asked for. */
+  Optional<Action> noTimeLeft() {
+    return timesAreMissing()
+        ? Optional.of(
+            new Action(
+                Now.ANSWER,
+                Sentence.of(
+                    "None of the times given can be used any more: ask stud or clinic for others."),
+                List.of(EngineStep.PLAN.id())))
+        : Optional.empty();
+  }
+}
