@@ -179,7 +179,9 @@ final class Answer {
         standing instanceof Standing.Stopped || standing instanceof Standing.BrokenOff
             ? null
             : SeasonAhead.of(season, care, action.seasonOver()),
-        standing.silent() ? List.of() : DayCounts.of(care, unplanned ? null : firstPlanned(breeding)),
+        standing.silent()
+            ? List.of()
+            : DayCounts.of(care, unplanned ? null : firstPlanned(breeding)),
         seasonCourse());
   }
 

@@ -92,7 +92,10 @@ public record CycleRecord(
         earlierCycles.stream().sorted(Comparator.comparing(EarlierCycle::firstBloodOn)).toList();
     treatments =
         treatments.stream()
-            .sorted(Comparator.comparing(Treatment::on).thenComparing(Treatment::kind))
+            .sorted(
+                Comparator.comparing(Treatment::on)
+                    .thenComparing(Treatment::kind)
+                    .thenComparing(Treatment::toString))
             .toList();
     observations =
         observations.stream()

@@ -5,6 +5,7 @@ import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Outcome;
+import io.github.tiderule.rules.fact.Treatment;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.kennel.Background;
@@ -36,7 +37,7 @@ final class Hindsight {
         cycle.zone(),
         female(),
         cycle.earlierCycles().stream().flatMap(one -> earlier(one).stream()).toList(),
-        cycle.treatments().stream().filter(one -> !one.on().isAfter(today)).toList(),
+        cycle.treatments().stream().flatMap(one -> treatment(one).stream()).toList(),
         past(cycle.firstBlood().on()) == null ? FirstBlood.unknown() : cycle.firstBlood(),
         cycle.observations().stream().filter(one -> !known(one).isAfter(moment)).toList(),
         cycle.semenPlan(),
@@ -67,6 +68,13 @@ final class Hindsight {
         known.littersWhelped(),
         known.caesareans(),
         known.missedPregnancies());
+  }
+
+  private Optional<Treatment> treatment(Treatment one) {
+    return one.on().isAfter(today)
+        ? Optional.empty()
+        : Optional.of(
+            new Treatment(one.kind(), one.on(), one.form(), one.purpose(), past(one.removedOn())));
   }
 
   private Optional<EarlierCycle> earlier(EarlierCycle one) {

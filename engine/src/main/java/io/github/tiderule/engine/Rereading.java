@@ -60,7 +60,8 @@ final class Rereading {
             soonest.isEmpty()
                 ? asked.headline()
                 : Sentence.of(
-                    "Phone the laboratory before {} and ask for the unit of {}: two plans hang on it.",
+                    "Phone the laboratory before {} and ask for the unit of {}: two plans hang on"
+                        + " it.",
                     clock.dayAndTime(soonest.get()),
                     Part.key(question.about())),
             asked.because(),

@@ -6,7 +6,9 @@ import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentForm;
 import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.TreatmentPurpose;
 import io.github.tiderule.rules.fact.assay.Handling;
 import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.assay.Method;
@@ -24,6 +26,7 @@ import io.github.tiderule.rules.fact.observation.PregnancyScan;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
 import io.github.tiderule.rules.fact.observation.Radiograph;
+import io.github.tiderule.rules.fact.observation.RefusalReason;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
 import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.SignKind;
@@ -82,7 +85,11 @@ final class WholeSeason {
                 .litterSize(6)
                 .pregnant(true)
                 .kind(EarlierKind.SILENT))
-        .add(new Treatment(TreatmentKind.OTHER, day("2026-11-02")))
+        .add(
+            new Treatment(TreatmentKind.OTHER, day("2026-11-02"))
+                .form(TreatmentForm.IMPLANT)
+                .purpose(TreatmentPurpose.SUPPRESSION)
+                .removedOn(day("2026-12-20")))
         .firstBlood(FirstBlood.seen(day("2027-03-01")))
         .add(value())
         .add(ProgesteroneBand.between(3, 10, Unit.NG_PER_ML, march(9, 7)))
@@ -91,8 +98,13 @@ final class WholeSeason {
         .add(Vaginoscopy.of(Folds.SHRINKING, march(10, 9)))
         .add(Sign.seen(SignKind.STANDS, march(10, 18)))
         .add(Sign.notSeen(SignKind.FLAGS, march(10, 19)))
+        .add(Sign.seen(SignKind.REFUSES, march(11, 18)).reason(RefusalReason.FEAR))
         .add(OvaryScan.of(OvaryFinding.FOLLICLES, march(11, 8)))
-        .add(BreedingDone.of(Semen.CHILLED, march(12, 10)).route(Route.TRANSCERVICAL))
+        .add(
+            BreedingDone.of(Semen.CHILLED, march(12, 10))
+                .route(Route.TRANSCERVICAL)
+                .sire("Rex")
+                .note("quiet"))
         .add(
             PregnancyScan.of(ScanFinding.PREGNANT, march(12, 11))
                 .innerChorionicCavityMm(18.5, 19)
@@ -104,7 +116,8 @@ final class WholeSeason {
         .laboratory(
             LaboratoryHours.unknown()
                 .turnaroundHours(8)
-                .opensOn(DayOfWeek.FRIDAY, DayOfWeek.MONDAY))
+                .opensOn(DayOfWeek.FRIDAY, DayOfWeek.MONDAY)
+                .reachable(true))
         .outcome(
             Outcome.unknown()
                 .pregnant(true)

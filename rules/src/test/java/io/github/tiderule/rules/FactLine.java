@@ -17,10 +17,13 @@ import io.github.tiderule.rules.fact.Moment;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.OwnTemperature;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentForm;
 import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.TreatmentPurpose;
 import io.github.tiderule.rules.fact.Worded;
 import io.github.tiderule.rules.fact.assay.Comparator;
 import io.github.tiderule.rules.fact.assay.Handling;
+import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.fact.assay.Specimen;
@@ -37,6 +40,7 @@ import io.github.tiderule.rules.fact.observation.PregnancyScan;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
 import io.github.tiderule.rules.fact.observation.Radiograph;
+import io.github.tiderule.rules.fact.observation.RefusalReason;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
 import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.SignKind;
@@ -128,7 +132,12 @@ final class FactLine {
       }
       case "folds" -> new Vaginoscopy(w.get(1), at(w.number(2)), word(Folds.values(), w.get(3)));
       case "sign" ->
-          new Sign(w.get(1), at(w.number(2)), word(SignKind.values(), w.get(3)), !w.has("no"));
+          new Sign(
+              w.get(1),
+              at(w.number(2)),
+              word(SignKind.values(), w.get(3)),
+              !w.has("no"),
+              w.key("reason") == null ? null : word(RefusalReason.values(), w.key("reason")));
       case "scan" ->
           new OvaryScan(w.get(1), at(w.number(2)), word(OvaryFinding.values(), w.get(3)));
       case "bred" ->
@@ -136,8 +145,11 @@ final class FactLine {
               w.get(1),
               at(w.number(2)),
               word(Semen.values(), w.get(3)),
-              word(Route.values(), w.get(4)));
-      case "treat" -> new Treatment(word(TreatmentKind.values(), w.get(1)), date(w.number(2)));
+              word(Route.values(), w.get(4)),
+              w.key("sire"),
+              null);
+      case "lab" -> LaboratoryHours.unknown().reachable(!w.has("unreachable"));
+      case "treat" -> treatment(w);
       case "earlier" ->
           new EarlierCycle(
               date(w.number(1)),
@@ -182,6 +194,20 @@ final class FactLine {
       case "asked", "test", "whelped", "stud" -> KennelFacts.of(w);
       default -> throw new IllegalArgumentException("no such fact: " + w);
     };
+  }
+
+  private static Treatment treatment(Words w) {
+    @Nullable Double out = w.keyNumber("out");
+    return new Treatment(
+        word(TreatmentKind.values(), w.get(1)),
+        date(w.number(2)),
+        said(TreatmentForm.values(), w),
+        said(TreatmentPurpose.values(), w),
+        out == null ? null : date(out));
+  }
+
+  private static <T extends Worded> @Nullable T said(T[] values, Words w) {
+    return Arrays.stream(values).filter(value -> w.has(value.word())).findFirst().orElse(null);
   }
 
   private static Outcome outcome(Words w) {
@@ -269,7 +295,8 @@ final class FactLine {
         w.keyNumber("age"),
         dose,
         List.of(),
-        null);
+        null,
+        w.keyNumber("travel"));
   }
 
   private Forecast forecast(double daysToMedian, double width, double noOvulation, double fit) {

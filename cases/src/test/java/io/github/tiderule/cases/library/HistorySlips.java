@@ -6,6 +6,7 @@ import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentForm;
 import io.github.tiderule.rules.fact.TreatmentKind;
 import io.github.tiderule.rules.kennel.Background;
 import io.github.tiderule.rules.kennel.HealthTest;
@@ -66,6 +67,27 @@ final class HistorySlips {
             "implausible-date",
             cycle -> cycle.add(new Treatment(TreatmentKind.OTHER, AHEAD)),
             "treatments[0].on"),
+        Slip.of(
+            "'female': {'treatments': [{'kind': 'deslorelin', 'on': '2026-05-01', 'removedOn':"
+                + " '2026-04-01'}]}",
+            "/female/treatments/0/removedOn",
+            "wrong-order",
+            cycle ->
+                cycle.add(
+                    new Treatment(TreatmentKind.DESLORELIN, LocalDate.of(2026, 5, 1))
+                        .removedOn(LocalDate.of(2026, 4, 1))),
+            "treatments[0].removedOn"),
+        Slip.of(
+            "'female': {'treatments': [{'kind': 'progestogen', 'on': '2026-05-01', 'form':"
+                + " 'long-acting', 'removedOn': '2026-06-01'}]}",
+            "/female/treatments/0/removedOn",
+            "contradiction",
+            cycle ->
+                cycle.add(
+                    new Treatment(TreatmentKind.PROGESTOGEN, LocalDate.of(2026, 5, 1))
+                        .form(TreatmentForm.LONG_ACTING)
+                        .removedOn(LocalDate.of(2026, 6, 1))),
+            "treatments[0].removedOn"),
         Slip.ended(
             "'whelpedOn': '2027-01-02'",
             "whelpedOn",

@@ -2,13 +2,18 @@ package io.github.tiderule.cases.library;
 
 import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
+import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.LhTest;
 import io.github.tiderule.rules.fact.observation.PregnancyScan;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import io.github.tiderule.rules.fact.observation.ProgesteroneBand;
 import io.github.tiderule.rules.fact.observation.Radiograph;
+import io.github.tiderule.rules.fact.observation.RefusalReason;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
+import io.github.tiderule.rules.fact.observation.Sign;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import io.github.tiderule.rules.fact.observation.Smear;
+import io.github.tiderule.rules.fact.semen.Semen;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.stream.Stream;
@@ -132,6 +137,21 @@ final class ObservationSlips {
             "/observations",
             "too-many",
             cycle -> cycle.addAll(Collections.nCopies(501, LhTest.positive(AT))),
-            "observations"));
+            "observations"),
+        Slip.of(
+            "'observations': [{'id': 's1', 'kind': 'sign', 'at': '2027-01-08T07:00:00Z', 'sign':"
+                + " 'flags', 'present': true, 'reason': 'fear'}]",
+            "/observations/0/reason",
+            "contradiction",
+            cycle ->
+                cycle.add(Sign.seen(SignKind.FLAGS, AT).reason(RefusalReason.FEAR).withId("s1")),
+            "observations[0].reason"),
+        Slip.of(
+            "'observations': [{'id': 'm1', 'kind': 'breeding', 'at': '2027-01-08T07:00:00Z',"
+                + " 'semen': 'natural', 'route': 'natural', 'sire': ' '}]",
+            "/observations/0/sire",
+            "empty-text",
+            cycle -> cycle.add(BreedingDone.of(Semen.NATURAL, AT).sire(" ").withId("m1")),
+            "observations[0].sire"));
   }
 }

@@ -94,7 +94,8 @@ public final class ActionChoice {
             new Action(
                 Now.PASSED,
                 Sentence.of(
-                    "Whelping is near, within a day or two: stay with her, and tell your vet today."),
+                    "Whelping is near, within a day or two: stay with her, and tell your vet"
+                        + " today."),
                 because));
   }
 
@@ -105,8 +106,8 @@ public final class ActionChoice {
             new Action(
                 Now.BOOK,
                 Sentence.of(
-                    "No season has begun: see to what is due, and note the first blood. If she is in"
-                        + " season already, test now."),
+                    "No season has begun: see to what is due, and note the first blood. If she is"
+                        + " in season already, test now."),
                 SeasonAhead.due(care)))
         : Optional.empty();
   }
@@ -159,8 +160,7 @@ public final class ActionChoice {
 
   /** The advice should be asked for again by then. */
   public Instant validUntil() {
-    Instant until =
-        season.asOf().plus(Clock.ofDays(season.tools().value("planning.valid-days")));
+    Instant until = season.asOf().plus(Clock.ofDays(season.tools().value("planning.valid-days")));
     if (test != null && test.at().toInstant().isAfter(season.asOf())) {
       until = earlier(until, test.at().toInstant());
     }

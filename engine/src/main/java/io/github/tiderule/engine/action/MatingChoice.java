@@ -111,10 +111,22 @@ final class MatingChoice {
                                     clock.day(slot.middle()),
                                     clock.span(slot)),
                                 because(),
-                                List.of(
-                                    Sentence.of(
-                                        "Not ready yet, past it, in pain, or not this male: a smear"
-                                            + " tells the first two, a vet the third.")))));
+                                whyRefused())));
+  }
+
+  /** What is done about the reason that was found, or what the reasons may be. */
+  private List<Sentence> whyRefused() {
+    List<Sentence> known =
+        care.all(Caution.class).stream()
+            .filter(one -> one.about() == About.REFUSAL)
+            .map(Caution::words)
+            .toList();
+    return known.isEmpty()
+        ? List.of(
+            Sentence.of(
+                "Not ready yet, past it, in pain, or not this male: a smear tells the first two, a"
+                    + " vet the third."))
+        : known;
   }
 
   private Set<String> refusing() {
@@ -148,9 +160,17 @@ final class MatingChoice {
                         Sentence.of(
                             "Then every second day while she stands, until the smear turns; smear"
                                 + " her every day or two."),
-                        Sentence.of(
-                            "Smears and standing can be days out. Wherever progesterone can be"
-                                + " tested, one value says more."))));
+                        withoutLaboratory())));
+  }
+
+  private Sentence withoutLaboratory() {
+    return Boolean.FALSE.equals(season.laboratory().reachable())
+        ? Sentence.of(
+            "Smears and standing can be days out, so breed right through. An LH kit at home, daily"
+                + " from her swelling on, would narrow it.")
+        : Sentence.of(
+            "Smears and standing can be days out. Wherever progesterone can be tested, one value"
+                + " says more.");
   }
 
   /**

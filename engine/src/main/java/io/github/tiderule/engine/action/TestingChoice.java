@@ -55,15 +55,17 @@ final class TestingChoice {
       return Optional.empty();
     }
     NextTest next = test;
-    return first.map(
-        ruled ->
-            new Action(
-                Now.TEST,
-                Sentence.of("{}: {}.", TestAsked.of(next, season), ruled.conclusion().words()),
-                Stream.concat(Stream.of(ruled.rule().id()), next.because().stream())
-                    .distinct()
-                    .toList(),
-                Stream.concat(since().stream(), follows(ruled)).toList()));
+    return first
+        .filter(ruled -> ruled.conclusion().test().name().equalsIgnoreCase(next.kind()))
+        .map(
+            ruled ->
+                new Action(
+                    Now.TEST,
+                    Sentence.of("{}: {}.", TestAsked.of(next, season), ruled.conclusion().words()),
+                    Stream.concat(Stream.of(ruled.rule().id()), next.because().stream())
+                        .distinct()
+                        .toList(),
+                    Stream.concat(since().stream(), follows(ruled)).toList()));
   }
 
   /** The same act, with what comes before any act that cannot be undone. */

@@ -9,6 +9,8 @@ import io.github.tiderule.rules.fact.observation.PregnancyScan;
 import io.github.tiderule.rules.fact.observation.Radiograph;
 import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.SignKind;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -49,13 +51,7 @@ final class PregnancyPast {
 
   private void add(Observation seen) {
     if (seen instanceof BreedingDone done) {
-      add(
-          "breeding",
-          seen,
-          switch (done.semen()) {
-            case NATURAL -> Sentence.of("Bred by mating");
-            case FRESH, CHILLED, FROZEN -> Sentence.of("Bred with {} semen", done.semen());
-          });
+      add("breeding", seen, bred(done));
     } else if (seen instanceof PregnancyScan scan) {
       add("scan", seen, counted("Scan: " + words(scan), scan.fetuses()));
     } else if (seen instanceof Radiograph radiograph) {
@@ -74,6 +70,16 @@ final class PregnancyPast {
         && happened.stream().noneMatch(one -> one.kind().equals("first-pup"))) {
       add("first-pup", seen, Sentence.of("First pup seen"));
     }
+  }
+
+  private static Sentence bred(BreedingDone done) {
+    Sentence how =
+        done.semen() == Semen.NATURAL
+            ? Sentence.of("Bred by mating")
+            : Sentence.of("Bred with {} semen", done.semen());
+    Sentence whose =
+        done.sire() == null ? how : Sentence.of("{}, by {}", how, Part.quote(done.sire()));
+    return done.note() == null ? whose : Sentence.of("{} ({})", whose, Part.quote(done.note()));
   }
 
   private void add(String kind, Observation seen, Sentence text) {

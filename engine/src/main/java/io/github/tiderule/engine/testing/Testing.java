@@ -57,8 +57,10 @@ public final class Testing {
     read = planned.standing().read();
     season = read.season();
     times = new DrawTimes(read);
+    Set<TestKind> done = done();
     Optional<Ruled<TestDue>> first =
         due.ruled(TestDue.class)
+            .filter(ruled -> !done.contains(ruled.conclusion().kind()))
             .min(
                 Comparator.comparing((Ruled<TestDue> ruled) -> !decides(ruled.conclusion()))
                     .thenComparing(ruled -> ruled.conclusion().kind())
@@ -68,17 +70,25 @@ public final class Testing {
     because = first.map(ruled -> because(due, ruled.conclusion())).orElse(List.of());
   }
 
-  /** The next test of a season; none is talked about where all talk is stopped, or between two. */
+  /**
+   * The next test of a season; none is talked about where all talk is stopped, where a vet says
+   * first whether she is to be bred, or between two seasons.
+   */
   public static Tested next(Planned planned) {
-    if (planned.standing() instanceof Standing.Stopped
-        || planned.standing() instanceof Standing.BrokenOff
-        || SeasonAhead.between(planned.season())) {
+    if (isUntold(planned.standing()) || SeasonAhead.between(planned.season())) {
       return Tested.untold(planned);
     }
     Part next = Part.begun("next test");
     Tested tested = new Testing(planned, due(planned.standing())).tested();
     next.commit();
     return tested;
+  }
+
+  /** Whether it is no season to test in, or a vet says first whether it is one. */
+  private static boolean isUntold(Standing standing) {
+    return standing instanceof Standing.Stopped
+        || standing instanceof Standing.BrokenOff
+        || (standing instanceof Standing.ForVet && !standing.read().vetOnly());
   }
 
   private static StageRun due(Standing standing) {
@@ -95,6 +105,13 @@ public final class Testing {
         season.earlierCycles(),
         dated == null ? List.of() : List.of(dated.forecast()),
         List.of(season.semenPlan(), season.laboratory()));
+  }
+
+  /** The kinds of tests that rules have ended. */
+  private Set<TestKind> done() {
+    return due.all(TestingDone.class).stream()
+        .map(TestingDone::kind)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private boolean decides(TestDue test) {
@@ -123,8 +140,7 @@ public final class Testing {
             .anyMatch(one -> one.drawn() == TestKind.PROGESTERONE && one.also() == TestKind.LH);
     TestChoice choice =
         new TestChoice(season, foresight, series(read), breeding, plan, lhOnSameBlood);
-    Set<TestKind> done =
-        due.all(TestingDone.class).stream().map(TestingDone::kind).collect(Collectors.toSet());
+    Set<TestKind> done = done();
     @Nullable Draw decides = Tested.first(due).isPresent() ? floor : null;
     TestChoice.Chosen chosen =
         decides != null

@@ -38,6 +38,10 @@ record HistoryValidation(SeasonDates dates) {
     place.has("kind", treatment.kind());
     place.has("on", treatment.on());
     place.day("on", treatment.on(), dates::past);
+    place.day("removedOn", treatment.removedOn(), dates::past);
+    if (treatment.on() != null) {
+      place.note(SeasonConsistency.removed(treatment));
+    }
   }
 
   void check(Place place, Outcome outcome, @Nullable LocalDate firstBlood) {

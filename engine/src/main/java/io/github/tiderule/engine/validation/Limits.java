@@ -56,6 +56,9 @@ public final class Limits {
   /** Characters of a result's own words. */
   public static final int AS_REPORTED = 200;
 
+  /** Characters of a note. */
+  public static final int NOTE = 500;
+
   public static final int OBSERVATIONS = 500;
   public static final int EARLIER_CYCLES = 50;
   public static final int TREATMENTS = 100;

@@ -2,6 +2,8 @@ package io.github.tiderule.engine.validation;
 
 import io.github.tiderule.rules.fact.assay.Comparator;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
+import io.github.tiderule.rules.fact.observation.Sign;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -82,6 +84,22 @@ public final class ObservationConsistency {
     return Presence.allMissing(
         "fetuses and skeletonSeen",
         "Maybe one of them was left out? A radiograph needs at least one.");
+  }
+
+  /** Why a sign has no such reason: only a refusal has one. */
+  public static Optional<Violation> reason(Sign sign) {
+    boolean refusal =
+        (sign.sign() == SignKind.REFUSES && sign.present())
+            || (sign.sign() == SignKind.STANDS && !sign.present());
+    return sign.reason() == null || refusal
+        ? Optional.empty()
+        : Optional.of(
+            Violation.of(
+                    "reason",
+                    Violation.Code.CONTRADICTION,
+                    sign.reason(),
+                    "reason is \"" + sign.reason().word() + "\", yet she did not refuse")
+                .hint("Maybe the sign is a slip? A reason belongs to a refusal."));
   }
 
   /** Why a scan contradicts itself: fetuses where it finds none. */

@@ -113,11 +113,14 @@ final class ObservationValidation {
       place.has("folds", look.folds());
     } else if (observation instanceof Sign sign) {
       place.has("sign", sign.sign());
+      place.note(ObservationConsistency.reason(sign));
     } else if (observation instanceof OvaryScan scan) {
       place.has("finding", scan.finding());
     } else if (observation instanceof BreedingDone breeding) {
       place.has("semen", breeding.semen());
       place.has("route", breeding.route());
+      place.text("sire", breeding.sire(), Limits.NAME);
+      place.text("note", breeding.note(), Limits.NOTE);
     } else if (observation instanceof BodyTemperature temperature) {
       place.number("celsius", temperature.celsius(), Limits.BODY_CELSIUS);
     } else if (!(observation instanceof LhTest)) {

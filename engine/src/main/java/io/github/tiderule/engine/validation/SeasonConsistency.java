@@ -4,6 +4,8 @@ import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Outcome;
+import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentForm;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.kennel.HealthTestKind;
 import io.github.tiderule.rules.kennel.HealthTestResult;
@@ -31,6 +33,32 @@ public final class SeasonConsistency {
   /** Whether first blood of this certainty has a day. */
   public static boolean needsDay(@Nullable Certainty certainty) {
     return certainty == Certainty.SEEN || certainty == Certainty.ESTIMATED;
+  }
+
+  /** Why an implant cannot have been taken out then: it was not in yet, or there was none. */
+  public static Optional<Violation> removed(Treatment treatment) {
+    @Nullable LocalDate out = treatment.removedOn();
+    if (out == null) {
+      return Optional.empty();
+    }
+    if (out.isBefore(treatment.on())) {
+      return Optional.of(
+          Violation.of(
+              "removedOn",
+              Violation.Code.WRONG_ORDER,
+              out,
+              "removedOn (" + out + ") is before on (" + treatment.on() + ")"));
+    }
+    boolean implant = treatment.form() == null || treatment.form() == TreatmentForm.IMPLANT;
+    return implant
+        ? Optional.empty()
+        : Optional.of(
+            Violation.of(
+                    "removedOn",
+                    Violation.Code.CONTRADICTION,
+                    out,
+                    "removedOn is " + out + ", yet the form is no implant")
+                .hint("Maybe form should be \"implant\"?"));
   }
 
   /** Why she cannot have whelped: she was not pregnant. */

@@ -16,6 +16,8 @@ public enum About {
   TOO_YOUNG,
   /** Bleeding weeks after a whelping: a vet comes before any plan. */
   AFTER_WHELPING,
+  /** Why she refused, and what to do about it. */
+  REFUSAL,
   /** Anything else. */
   OTHER
 }

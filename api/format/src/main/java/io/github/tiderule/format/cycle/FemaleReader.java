@@ -8,7 +8,9 @@ import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.Treatment;
+import io.github.tiderule.rules.fact.TreatmentForm;
 import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.TreatmentPurpose;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,7 +98,15 @@ final class FemaleReader {
     }
     TreatmentKind kind = fields.required("kind").word(TreatmentKind.class);
     LocalDate on = season.anyPastDay(fields.required("on"));
+    TreatmentForm form = fields.optional("form").word(TreatmentForm.class);
+    TreatmentPurpose purpose = fields.optional("purpose").word(TreatmentPurpose.class);
+    LocalDate removedOn = season.anyPastDay(fields.optional("removedOn"));
     fields.refuseOthers();
-    return kind == null || on == null ? null : new Treatment(kind, on);
+    if (kind == null || on == null) {
+      return null;
+    }
+    Treatment treatment = new Treatment(kind, on, form, purpose, removedOn);
+    SeasonConsistency.removed(treatment).ifPresent(fields::refuse);
+    return treatment;
   }
 }

@@ -15,9 +15,9 @@ enum Kind implements Worded {
   LH("lh", "result"),
   CYTOLOGY("cytology", "cornifiedPercent neutrophils"),
   VAGINOSCOPY("vaginoscopy", "folds"),
-  SIGN("sign", "sign present"),
+  SIGN("sign", "sign present reason"),
   ULTRASOUND("ultrasound", "finding"),
-  BREEDING("breeding", "semen route"),
+  BREEDING("breeding", "semen route sire note"),
   SCAN("scan", "finding innerChorionicCavityMm biparietalMm fetuses"),
   RADIOGRAPH("radiograph", "fetuses skeletonSeen"),
   TEMPERATURE("temperature", "celsius");

@@ -22,8 +22,9 @@ final class LaboratoryReader {
     }
     Double turnaround = fields.optional("turnaroundHours").number(Limits.TURNAROUND);
     List<DayOfWeek> opensOn = weekdays(fields.optional("opensOn"));
+    Boolean reachable = fields.optional("reachable").flag();
     fields.refuseOthers();
-    return new LaboratoryHours(turnaround, opensOn);
+    return new LaboratoryHours(turnaround, opensOn, reachable);
   }
 
   static List<DayOfWeek> weekdays(Field field) {

@@ -13,6 +13,7 @@ import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.OvaryFinding;
 import io.github.tiderule.rules.fact.observation.OvaryScan;
+import io.github.tiderule.rules.fact.observation.RefusalReason;
 import io.github.tiderule.rules.fact.observation.Sign;
 import io.github.tiderule.rules.fact.observation.SignKind;
 import io.github.tiderule.rules.fact.observation.Smear;
@@ -119,7 +120,13 @@ final class ObservationReader {
   private static @Nullable Observation sign(String id, Instant at, Fields fields) {
     SignKind sign = fields.required("sign").word(SignKind.class);
     Boolean present = fields.required("present").flag();
-    return sign == null || present == null ? null : new Sign(id, at, sign, present);
+    RefusalReason reason = fields.optional("reason").word(RefusalReason.class);
+    if (sign == null || present == null) {
+      return null;
+    }
+    Sign seen = new Sign(id, at, sign, present, reason);
+    ObservationConsistency.reason(seen).ifPresent(fields::refuse);
+    return seen;
   }
 
   private static @Nullable Observation scan(String id, Instant at, Fields fields) {
@@ -130,6 +137,10 @@ final class ObservationReader {
   private static @Nullable Observation breeding(String id, Instant at, Fields fields) {
     Semen semen = fields.required("semen").word(Semen.class);
     Route route = fields.required("route").word(Route.class);
-    return semen == null || route == null ? null : new BreedingDone(id, at, semen, route);
+    String sire = fields.optional("sire").text(Limits.NAME);
+    String note = fields.optional("note").text(Limits.NOTE);
+    return semen == null || route == null
+        ? null
+        : new BreedingDone(id, at, semen, route, sire, note);
   }
 }

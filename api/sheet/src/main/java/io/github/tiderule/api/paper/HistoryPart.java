@@ -97,7 +97,18 @@ final class HistoryPart implements Part {
   }
 
   private static String words(Treatment treatment) {
-    return TEXTS.say("paper.history.treatment", treatment.kind().word(), day(treatment.on()));
+    List<String> words = new ArrayList<>();
+    words.add(TEXTS.say("paper.history.treatment", treatment.kind().word(), day(treatment.on())));
+    if (treatment.form() != null) {
+      words.add(treatment.form().word());
+    }
+    if (treatment.purpose() != null) {
+      words.add(TEXTS.say("paper.history.treatment.for", treatment.purpose().word()));
+    }
+    if (treatment.removedOn() != null) {
+      words.add(TEXTS.say("paper.history.treatment.out", day(treatment.removedOn())));
+    }
+    return String.join(", ", words);
   }
 
   private String semen() {

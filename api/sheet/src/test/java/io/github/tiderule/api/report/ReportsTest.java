@@ -102,7 +102,8 @@ class ReportsTest {
               {"id": "p1", "kind": "progesterone", "at": "2027-01-10T08:00:00+01:00", "value": 1.1,
                "unit": "ng/mL"},
               {"id": "s1", "kind": "sign", "at": "2027-01-13T08:00:00+01:00",
-               "sign": "foul-discharge", "present": true}]}""");
+               "sign": "foul-discharge", "present": true}]}\
+            """);
     assertThat(ill.reasoning().advice().plan(), is(notNullValue()));
     String plan = AdviceReport.text(ill.cycle(), ill.reasoning().advice());
     assertThat(
@@ -128,7 +129,8 @@ class ReportsTest {
               {"id": "p3", "kind": "progesterone", "at": "2027-03-15T08:00:00+01:00", "value": 5.1,
                "unit": "ng/mL"},
               {"id": "p4", "kind": "progesterone", "at": "2027-03-18T08:00:00+01:00", "value": 4.7,
-               "unit": "ng/mL"}]}""");
+               "unit": "ng/mL"}]}\
+            """);
     String plan = AdviceReport.text(still.cycle(), still.reasoning().advice());
     assertThat(plan, containsString("HOW SURE\n  Nothing is proven, and no day of ovulation"));
     assertThat(plan, not(containsString("most likely ovulated")));

@@ -49,6 +49,9 @@ public final class BreedingForm implements PartForm {
         new Part()
             .number("turnaroundHours", number(typed, "turnaroundHours"))
             .texts("opensOn", typed.all("opensOn"));
+    if (typed.has("reachable")) {
+      laboratory.flag("reachable", typed.value("reachable").equals("yes"));
+    }
     if (!typed.isGood()) {
       return null;
     }
@@ -127,6 +130,8 @@ public final class BreedingForm implements PartForm {
             (name, field) -> {
               if (field instanceof Node.Text text) {
                 typed.fill(name, text.value());
+              } else if (field instanceof Node.Flag flag) {
+                typed.fill(name, flag.value() ? "yes" : "no");
               } else if (field instanceof Node.Digits digits) {
                 typed.fill(name, name.equals("totalSperm") ? inMillions(digits) : digits.written());
               } else if (field instanceof Node.Members inside) {

@@ -2,7 +2,9 @@ package io.github.tiderule.api.page.form;
 
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierKind;
+import io.github.tiderule.rules.fact.TreatmentForm;
 import io.github.tiderule.rules.fact.TreatmentKind;
+import io.github.tiderule.rules.fact.TreatmentPurpose;
 import io.github.tiderule.rules.fact.Worded;
 import io.github.tiderule.rules.fact.assay.Handling;
 import io.github.tiderule.rules.fact.assay.Method;
@@ -12,6 +14,7 @@ import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.Folds;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.observation.OvaryFinding;
+import io.github.tiderule.rules.fact.observation.RefusalReason;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
 import io.github.tiderule.rules.fact.observation.SignKind;
 import io.github.tiderule.rules.fact.semen.Route;
@@ -74,6 +77,10 @@ public final class Choices {
   public static final List<String> ROUTES = words(Route.values());
   public static final List<String> CERTAINTIES = words(Certainty.values());
   public static final List<String> TREATMENTS = words(TreatmentKind.values());
+  public static final List<String> TREATMENT_FORMS = words(TreatmentForm.values());
+  public static final List<String> TREATMENT_PURPOSES = words(TreatmentPurpose.values());
+  public static final List<String> REFUSALS = words(RefusalReason.values());
+  public static final List<String> REACHABLE = List.of("yes", "no");
   public static final List<String> EARLIER_KINDS = words(EarlierKind.values());
   public static final List<String> WEEKDAYS =
       Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();

@@ -26,7 +26,8 @@ public final class FemaleForm {
   private static final List<String> EARLIER_DAYS =
       List.of("firstBloodOn", "ovulatedOn", "dioestrusOn", "whelpedOn");
 
-  private static final List<String> TREATMENT_DAYS = List.of("on");
+  private static final List<String> TREATMENT_DAYS = List.of("on", "removedOn");
+  private static final List<String> TREATMENT_WORDS = List.of("form", "purpose");
 
   /** What of her the form does not ask, and so may not lose. */
   private static final List<String> NOT_ASKED = List.of("lastWhelpedOn", "tests");
@@ -91,6 +92,9 @@ public final class FemaleForm {
         row.text(day, on == null ? null : on.toString());
       }
       row.text("kind", typed.value(prefix + "kind"));
+      if (kinds) {
+        TREATMENT_WORDS.forEach(word -> row.text(word, typed.value(prefix + word)));
+      }
       if (!row.isEmpty()) {
         if (!row.members().byKey().containsKey(days.get(0))) {
           typed.refuse(prefix + days.get(0), texts.say("fault.day-missing"));

@@ -93,12 +93,14 @@ public final class ObservationForm {
           typed.refuse("present", texts.say("fault.choose"));
         }
         part.flag("present", typed.value("present").equals("yes"));
+        part.text("reason", typed.value("reason"));
       }
       case "ultrasound" -> word(typed, part, "finding");
       case "scan", "radiograph", "temperature" -> PregnancyFields.read(kind, typed, part, texts);
       default -> {
         word(typed, part, "semen");
         word(typed, part, "route");
+        part.text("sire", typed.value("sire")).text("note", typed.value("note"));
       }
     }
     when(typed, now);
