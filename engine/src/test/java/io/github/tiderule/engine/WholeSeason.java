@@ -96,9 +96,8 @@ final class WholeSeason {
         .add(LhTest.positive(march(9, 9)))
         .add(Smear.at(march(10, 8)).cornifiedPercent(90).neutrophils(Neutrophils.NONE))
         .add(Vaginoscopy.of(Folds.SHRINKING, march(10, 9)))
-        .add(Sign.seen(SignKind.STANDS, march(10, 18)))
-        .add(Sign.notSeen(SignKind.FLAGS, march(10, 19)))
-        .add(Sign.seen(SignKind.REFUSES, march(11, 18)).reason(RefusalReason.FEAR))
+        .add(Sign.seen(SignKind.REFUSES, march(10, 18)).reason(RefusalReason.FEAR))
+        .add(Sign.notSeen(SignKind.STANDS, march(10, 19)).reason(RefusalReason.WRONG_DAY))
         .add(OvaryScan.of(OvaryFinding.FOLLICLES, march(11, 8)))
         .add(
             BreedingDone.of(Semen.CHILLED, march(12, 10))
