@@ -3,7 +3,9 @@ package io.github.tiderule.cases.published;
 import static io.github.tiderule.cases.published.Measures.number;
 
 import io.github.tiderule.engine.whelping.LateProgesterone;
+import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.parameter.Parameters;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -19,13 +21,15 @@ final class TimingMeasures {
   /** Days from the first to the last of the days on which an early burst was seen. */
   private static final double BURST_SPAN_DAYS = 6.5;
 
-  private static final double LAST_DAYS = 2.5;
+  private static final double LAST_DAYS = 4;
   private static final int STEPS = 1000;
 
   private final Parameters parameters;
+  private final LateProgesterone late;
 
   private TimingMeasures(Parameters parameters) {
     this.parameters = parameters;
+    this.late = LateProgesterone.of(parameters);
   }
 
   static TimingMeasures of(Parameters parameters) {
@@ -52,7 +56,11 @@ final class TimingMeasures {
         Map.entry("whelping-from-lh-sd", a -> fromPeak().getStandardDeviation()),
         Map.entry(
             "late-progesterone-within",
-            a -> PER_CENT * inLabour(number(a, 0), number(a, 1), number(a, 2))),
+            a -> PER_CENT * inLabour(a.get(0), number(a, 1), number(a, 2))),
+        Map.entry(
+            "late-progesterone-in-spite",
+            a -> PER_CENT * inSpite(a.get(0), number(a, 1), number(a, 2))),
+        Map.entry("late-progesterone-mean", a -> lateMean(a.get(0), number(a, 1))),
         Map.entry("rise-whelping-within", a -> PER_CENT * aroundSixtyFive(number(a, 0))));
   }
 
@@ -106,20 +114,35 @@ final class TimingMeasures {
     return fromPeak().probability(65 - days - 0.5, 65 + days + 0.5);
   }
 
-  /**
-   * Share that whelps within some hours of a result between two levels, drawn evenly over the last
-   * two and a half days.
-   */
-  private double inLabour(double hours, double low, double high) {
-    LateProgesterone model = LateProgesterone.of(parameters);
-    double near = 0;
-    double all = 0;
-    for (int i = 0; i < LAST_DAYS * STEPS; i++) {
-      double days = (i + 0.5) / STEPS;
-      double chance = model.likelihood(days, low, high);
-      all += chance;
-      near += days * HOURS < hours ? chance : 0;
+  /** Sum over the last days, up to some hours, of the probability of a level between two. */
+  private double late(String method, double hours, double low, double high) {
+    double sum = 0;
+    for (int i = 0; i < LAST_DAYS * STEPS && (i + 0.5) / STEPS * HOURS < hours; i++) {
+      sum += late.likelihood(method(method), (i + 0.5) / STEPS, low, high);
     }
-    return near / all;
+    return sum;
+  }
+
+  private static Method method(String word) {
+    return Arrays.stream(Method.values())
+        .filter(one -> one.word().equals(word))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Share that whelps within some hours of a level below a limit, over the last four days. */
+  private double inLabour(String method, double hours, double limit) {
+    return late(method, hours, 0, limit) / late(method, LAST_DAYS * HOURS, 0, limit);
+  }
+
+  /** Share of those within some hours of whelping that stand at a level or above. */
+  private double inSpite(String method, double hours, double least) {
+    return 1 - late(method, hours, 0, least) / late(method, hours, 0, Double.POSITIVE_INFINITY);
+  }
+
+  /** Mean level of those it tells the day of, so many days before whelping. */
+  private double lateMean(String method, double days) {
+    double sd = value("whelping.progesterone.log-sd");
+    return late.level(method(method), days) * Math.exp(sd * sd / 2);
   }
 }

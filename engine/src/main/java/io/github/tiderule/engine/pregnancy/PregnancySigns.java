@@ -4,12 +4,15 @@ import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Read;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.engine.timeline.Turning;
+import io.github.tiderule.engine.whelping.LateProgesterone;
 import io.github.tiderule.engine.whelping.WhelpingEvidence;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Drawn;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Measured;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Part;
 import io.github.tiderule.engine.whelping.WhelpingEvidence.Temperature;
 import io.github.tiderule.rules.conclusion.reading.Level;
+import io.github.tiderule.rules.conclusion.reading.LevelKind;
+import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.observation.BodyTemperature;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.fact.observation.Observation;
@@ -47,9 +50,7 @@ final class PregnancySigns {
     List<Drawn> drawn =
         read.levels().stream()
             .sorted(Comparator.comparing(Level::at).thenComparing(Level::observation))
-            .map(
-                level ->
-                    new Drawn(axis.day(level.at()), level.referenceLow(), level.referenceHigh()))
+            .map(level -> drawn(axis.day(level.at()), level))
             .toList();
     double last = drawn.isEmpty() ? Double.NEGATIVE_INFINITY : drawn.get(drawn.size() - 1).day();
     return new WhelpingEvidence(
@@ -64,6 +65,14 @@ final class PregnancySigns {
         drawn,
         Math.min(Math.max(signs.stillPregnant, last), signs.firstPup),
         signs.firstPup);
+  }
+
+  /** A band of a kit is of no method, and stands on the scale of radioimmunoassay. */
+  private static Drawn drawn(double day, Level level) {
+    Method method = level.series().method();
+    return level.kind() != LevelKind.BAND && LateProgesterone.hasOwn(method)
+        ? new Drawn(day, method, level.low(), level.high())
+        : new Drawn(day, Method.UNKNOWN, level.referenceLow(), level.referenceHigh());
   }
 
   private void add(Observation observation) {

@@ -170,7 +170,10 @@ public final class Gestation {
     List<Sentence> told = new ArrayList<>();
     for (Drawn drawn : evidence.progesterone()) {
       if (drawn.day() >= term && drawn.high() > 0) {
-        all.add(w -> progesterone.likelihood(w - drawn.day(), drawn.low(), drawn.high()));
+        all.add(
+            w ->
+                progesterone.likelihood(
+                    drawn.method(), w - drawn.day(), drawn.low(), drawn.high()));
         told.add(
             drawn.low() >= value("progesterone.within-two-days")
                 ? Sentence.of(

@@ -1,39 +1,50 @@
 package io.github.tiderule.engine.whelping;
 
+import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.parameter.Parameters;
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
- * Progesterone in the last days before whelping. A number counts as the class it was published in,
- * and no more closely: the course of these days is too uneven between bitches for that.
+ * Progesterone in the last days before whelping, each method on its own scale where limits were
+ * published for it. A number counts as the class it was published in, and no more closely: the
+ * course of these days is too uneven between bitches for that.
  */
 public final class LateProgesterone {
 
-  private static final double[] DAYS = {0, 1, 2, 4};
+  private static final double[] DAYS = {0, 1, 2, 4, 8};
 
-  private final double withinDay;
-  private final double withinTwoDays;
-  private final double high;
-  private final double[] logs;
-  private final double sd;
-  private final double late;
-  private final double lateLog;
-  private final double lateSd;
+  private final Course radioimmunoassay;
+  private final Course chemiluminescence;
+  private final Course drySlide;
+  private final Course other;
 
   private LateProgesterone(Parameters parameters) {
-    withinDay = parameters.value("whelping.progesterone.within-a-day");
-    withinTwoDays = parameters.value("whelping.progesterone.within-two-days");
-    high = parameters.value("whelping.progesterone.high");
-    logs =
-        new double[] {
-          Math.log(parameters.value("whelping.progesterone.at-whelping")),
-          Math.log(parameters.value("whelping.progesterone.day-before")),
-          Math.log(parameters.value("whelping.progesterone.two-days-before")),
-          Math.log(parameters.value("whelping.progesterone.four-days-before"))
-        };
-    sd = parameters.value("whelping.progesterone.log-sd");
-    late = parameters.value("whelping.progesterone.late-fall");
-    lateLog = Math.log(parameters.value("whelping.progesterone.late-level"));
-    lateSd = parameters.value("whelping.progesterone.late-log-sd");
+    double within = parameters.value("whelping.progesterone.within-two-days");
+    double sd = parameters.value("whelping.progesterone.log-sd");
+    double[] limits = {parameters.value("whelping.progesterone.within-a-day"), within};
+    double[] floors = {within, parameters.value("whelping.progesterone.high")};
+    double[] edges =
+        Stream.of("first", "second", "third", "fourth", "fifth")
+            .mapToDouble(one -> parameters.value("whelping.progesterone.dry-slide-" + one))
+            .toArray();
+    radioimmunoassay = Course.of(parameters, "ria", sd, floors, limits);
+    chemiluminescence = Course.of(parameters, "clia", sd, floors, limits);
+    drySlide =
+        Course.of(
+            parameters,
+            "dry-slide",
+            parameters.value("whelping.progesterone.dry-slide-log-sd"),
+            edges,
+            edges);
+    other =
+        Course.of(
+            parameters,
+            "ria",
+            parameters.value("whelping.progesterone.other-log-sd"),
+            floors,
+            limits);
   }
 
   /** The model with the given numbers. */
@@ -41,49 +52,108 @@ public final class LateProgesterone {
     return new LateProgesterone(parameters);
   }
 
+  /** Whether limits were published for a method, so that it is read on its own scale. */
+  public static boolean hasOwn(Method method) {
+    return method == Method.RIA || method == Method.CLIA || method == Method.DRY_SLIDE;
+  }
+
   /**
    * Probability, so many days before whelping, of a result in the same class, or within the same
    * limits or band.
    *
    * @param days before whelping; negative counts as 0
-   * @param low ng/mL on the radioimmunoassay scale; 0 for none
+   * @param low ng/mL, on the method's own scale where it {@linkplain #hasOwn has one}, and else on
+   *     that of radioimmunoassay; 0 for none
    * @param high equal to {@code low} for a number; may be infinite
    */
-  public double likelihood(double days, double low, double high) {
-    double mean = mean(Math.max(0, days));
-    boolean number = low == high;
-    double from = number ? lowerEdge(low) : low;
-    double to = number ? upperEdge(low) : high;
-    return (1 - late) * between(from, to, mean, sd) + late * between(from, to, lateLog, lateSd);
+  public double likelihood(Method method, double days, double low, double high) {
+    return course(method).likelihood(Math.max(0, days), low, high);
   }
 
-  /** Numbers of 2.7 and more are known to be no less than that, or no less than 5. */
-  private double lowerEdge(double value) {
-    return value >= high ? high : value >= withinTwoDays ? withinTwoDays : 0;
+  /**
+   * The middle level so many days before whelping, ng/mL on the scale of {@link #likelihood}.
+   *
+   * @param days before whelping; negative counts as 0
+   */
+  public double level(Method method, double days) {
+    return Math.exp(course(method).mean(Math.max(0, days)));
   }
 
-  /** Numbers below 2.7 are known to be less than that, or less than 1. */
-  private double upperEdge(double value) {
-    return value < withinDay
-        ? withinDay
-        : value < withinTwoDays ? withinTwoDays : Double.POSITIVE_INFINITY;
+  private Course course(Method method) {
+    return switch (method) {
+      case RIA -> radioimmunoassay;
+      case CLIA -> chemiluminescence;
+      case DRY_SLIDE -> drySlide;
+      default -> other;
+    };
   }
 
-  private static double between(double low, double high, double mean, double sd) {
-    double above = low > 0 ? Bell.below(Math.log(low), mean, sd) : 0;
-    double below = Double.isInfinite(high) ? 1 : Bell.below(Math.log(high), mean, sd);
-    return below - above;
-  }
+  /**
+   * The last days by one method.
+   *
+   * @param logs of the level at {@link #DAYS}
+   * @param late share whose level tells nothing of the day
+   * @param floors a number is known to be no less than the greatest of these that it reaches
+   * @param limits a number is known to be less than the least of these that it is below
+   */
+  private record Course(
+      double[] logs,
+      double sd,
+      double late,
+      double lateLog,
+      double lateSd,
+      double[] floors,
+      double[] limits) {
 
-  private double mean(double days) {
-    int i = 0;
-    while (i < DAYS.length - 1 && days >= DAYS[i + 1]) {
-      i++;
+    static Course of(
+        Parameters parameters, String method, double sd, double[] floors, double[] limits) {
+      String prefix = "whelping.progesterone." + method + "-";
+      return new Course(
+          Stream.of(
+                  "at-whelping",
+                  "day-before",
+                  "two-days-before",
+                  "four-days-before",
+                  "eight-days-before")
+              .mapToDouble(at -> Math.log(parameters.value(prefix + at)))
+              .toArray(),
+          sd,
+          parameters.value(prefix + "late-fall"),
+          Math.log(parameters.value("whelping.progesterone.late-level")),
+          parameters.value("whelping.progesterone.late-log-sd"),
+          floors,
+          limits);
     }
-    if (i == DAYS.length - 1) {
-      return logs[i];
+
+    double likelihood(double days, double low, double high) {
+      double from = low;
+      double to = high;
+      if (low == high) {
+        DoubleStream reached = Arrays.stream(floors).filter(floor -> low >= floor);
+        DoubleStream missed = Arrays.stream(limits).filter(limit -> low < limit);
+        from = reached.max().orElse(0);
+        to = missed.min().orElse(Double.POSITIVE_INFINITY);
+      }
+      return (1 - late) * between(from, to, mean(days), sd)
+          + late * between(from, to, lateLog, lateSd);
     }
-    double share = (days - DAYS[i]) / (DAYS[i + 1] - DAYS[i]);
-    return logs[i] + share * (logs[i + 1] - logs[i]);
+
+    private static double between(double low, double high, double mean, double sd) {
+      double above = low > 0 ? Bell.below(Math.log(low), mean, sd) : 0;
+      double below = Double.isInfinite(high) ? 1 : Bell.below(Math.log(high), mean, sd);
+      return below - above;
+    }
+
+    double mean(double days) {
+      int i = 0;
+      while (i < DAYS.length - 1 && days >= DAYS[i + 1]) {
+        i++;
+      }
+      if (i == DAYS.length - 1) {
+        return logs[i];
+      }
+      double share = (days - DAYS[i]) / (DAYS[i + 1] - DAYS[i]);
+      return logs[i] + share * (logs[i + 1] - logs[i]);
+    }
   }
 }

@@ -2,6 +2,7 @@ package io.github.tiderule.engine.whelping;
 
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.Turning;
+import io.github.tiderule.rules.fact.assay.Method;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -67,10 +68,11 @@ public record WhelpingEvidence(
   public record Temperature(double day, double celsius) {}
 
   /**
-   * A progesterone result, ng/mL on the radioimmunoassay scale.
+   * A progesterone result, ng/mL, on the method's own scale where {@link LateProgesterone#hasOwn}
+   * says so, and else on that of radioimmunoassay.
    *
    * @param low the number, or the lower edge
    * @param high the number, or the upper edge, perhaps infinite
    */
-  public record Drawn(double day, double low, double high) {}
+  public record Drawn(double day, Method method, double low, double high) {}
 }

@@ -58,15 +58,19 @@
  *       evenly between the reading before it, at most {@code temperature.gap-hours}, and it. N(W −
  *       fall; {@code before-hours}, {@code sd-hours}) with a share {@code temperature.false} flat
  *       over {@code temperature.chart-days}. No fall, and no reading before it, says nothing.
- *   <li>Progesterone near term, u = W − t days before whelping, on the radioimmunoassay scale. A
- *       number counts as its published class alone, below 1, below 2.7, from 2.7 on, from 5 on
- *       (nothling-2022); the likelihood is the probability of that class. For it, ln of the level
- *       joins the parameters at 0, 1, 2 and 4 days in straight lines and stays level beyond;
- *       log-normal with {@code progesterone.log-sd}; a share {@code progesterone.late-fall} is
- *       log-normal about {@code late-level} whatever u is, which is how a tenth can be in labour
- *       within twelve hours at 2.7 ng/mL and more (nothling-2022). Levels at 0 and 1 day are
- *       nett-1975; those further off and the spreads are set so that, drawn evenly over the last
- *       two and a half days, the four shares of nothling-2022 come out.
+ *   <li>Progesterone near term, u = W − t days before whelping, by radioimmunoassay
+ *       (decramer-2018), chemiluminescence (nothling-2022) and dry slide (nothling-fvs-2022) on the
+ *       method's own scale; others carried over to radioimmunoassay, more widely. A number counts
+ *       as its published class alone (below 1, below 2.7, from 2.7 on, from 5 on; by dry slide
+ *       between two ends of its published spans); the likelihood is the probability of that class.
+ *       For it, ln of the level joins the parameters at 0, 1, 2, 4 and 8 days in straight lines and
+ *       stays level beyond; log-normal with {@code progesterone.log-sd}, {@code dry-slide-log-sd}
+ *       or {@code other-log-sd}; a share {@code late-fall} of the method is log-normal about {@code
+ *       late-level} whatever u is, which is how some are in labour within twelve hours at 2.7 ng/mL
+ *       and more. Levels are set so that, drawn evenly over the last four days, the published
+ *       shares come out: below 2.7 within two days, below 1 within one, and at 2.7 and at 5 and
+ *       more among those within half a day. At eight days they follow hinderer-2021 and
+ *       kirchhoff-2016.
  *   <li>She was still pregnant at her latest observation: W lies after it; and before the first pup
  *       seen.
  * </ul>

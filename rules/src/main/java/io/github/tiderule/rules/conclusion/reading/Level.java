@@ -2,6 +2,7 @@ package io.github.tiderule.rules.conclusion.reading;
 
 import io.github.tiderule.rules.conclusion.Conclusion;
 import io.github.tiderule.rules.fact.Named;
+import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Series;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
@@ -67,6 +68,20 @@ public record Level(
   /** The upper edge on the radioimmunoassay scale, ng/mL; equals the lower one for a number. */
   public double referenceHigh() {
     return high / referenceFactor;
+  }
+
+  /**
+   * The lower edge on the scale on which low progesterone of pregnancy is judged, ng/mL:
+   * chemiluminescence, by which healthy pregnancies were published (hinderer-2021), as it is, and
+   * other methods carried over to radioimmunoassay.
+   */
+  public double lutealLow() {
+    return series.method() == Method.CLIA ? low : referenceLow();
+  }
+
+  /** The upper edge on the scale of {@link #lutealLow}, ng/mL. */
+  public double lutealHigh() {
+    return series.method() == Method.CLIA ? high : referenceHigh();
   }
 
   @Override
