@@ -54,6 +54,7 @@ final class GaussianTerm {
   private final double[] othersPrecision;
   private final double[] limitsWithout;
   private final double[] limitsBut;
+  private final double[] limitsFreed;
   private final IntervalProbability intervals;
 
   private double logNumbers;
@@ -88,6 +89,7 @@ final class GaussianTerm {
     othersPrecision = new double[n];
     limitsWithout = new double[k];
     limitsBut = new double[k];
+    limitsFreed = new double[k];
     logWithout = new double[n + k];
     withoutFactor = new double[n + k];
     intervals = new IntervalProbability(n, k, oddWeight);
@@ -298,8 +300,8 @@ final class GaussianTerm {
   private double combine() {
     Arrays.fill(oddShare, 0);
     sum = allGood * limitsGood;
+    intervals.allButEach(limitsBut);
     for (int q = 0; q < k; q++) {
-      limitsBut[q] = intervals.allBut(q);
       limitsWithout[q] = allGood * limitsBut[q];
     }
     for (int j = 0; j < n; j++) {
@@ -340,9 +342,13 @@ final class GaussianTerm {
       free(one, other);
       matters = intervals.moved();
       limits = matters ? intervals.all() : limitsGood;
+      if (matters) {
+        intervals.allButEach(limitsFreed);
+      }
     }
+    double[] but = matters ? limitsFreed : limitsBut;
     for (int q = 0; q < k; q++) {
-      limitsWithout[q] += part * (matters ? intervals.allBut(q) : limitsBut[q]);
+      limitsWithout[q] += part * but[q];
     }
     sum += part * limits;
     return part * limits;

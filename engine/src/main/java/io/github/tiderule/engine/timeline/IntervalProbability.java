@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.timeline;
 
+import java.util.Arrays;
+
 /**
  * Probability that limits and bands hold, given the numbers.
  *
@@ -28,20 +30,27 @@ final class IntervalProbability {
   private final double[] high;
   private final double[][] weight;
   private final double[] mean;
-  private final double[][] shared;
+  private final double[] own;
   private final double[] noise;
   private final double[][] cross;
   private final int[] which;
   private final double[] centre;
   private final double[] sd;
-  private final double[][] rest;
+  private final double[] rest;
+  private final double[] inside;
+  private final double[] upTo;
+  private final int[] pivots = new int[MOST_DIRECTIONS];
   private final double[][] loading;
   private double[] alpha = new double[0];
+  private double[] u = new double[0];
+  private double[] v = new double[0];
+  private double[][] scale = new double[0][0];
   private int one;
   private int other;
   private double freedOne;
   private double freedBoth;
   private double freedOther;
+  private int directions;
 
   IntervalProbability(int n, int k, double oddWeight) {
     this.n = n;
@@ -51,13 +60,15 @@ final class IntervalProbability {
     high = new double[k];
     weight = new double[k][n];
     mean = new double[k];
-    shared = new double[k][k];
+    own = new double[k];
     noise = new double[k];
     cross = new double[k][n];
     which = new int[k];
     centre = new double[k];
     sd = new double[k];
-    rest = new double[k][k];
+    rest = new double[k];
+    inside = new double[k];
+    upTo = new double[k + 1];
     loading = new double[MOST_DIRECTIONS][k];
   }
 
@@ -75,6 +86,9 @@ final class IntervalProbability {
       double[] u,
       double[] v) {
     this.alpha = alpha;
+    this.u = u;
+    this.v = v;
+    this.scale = reading.scale();
     free(-1, -1, 0, 0, 0);
     for (int q = 0; q < k; q++) {
       mean[q] = 0;
@@ -90,16 +104,17 @@ final class IntervalProbability {
         }
         weight[q][i] = sum;
       }
+      own[q] = shared(q, q);
     }
-    for (int q = 0; q < k; q++) {
-      for (int p = 0; p < k; p++) {
-        double sum = u[n + q] * u[n + p] + v[n + q] * v[n + p] + reading.scale()[q][n + p];
-        for (int i = 0; i < n; i++) {
-          sum -= weight[q][i] * cross[p][i];
-        }
-        shared[q][p] = sum;
-      }
+  }
+
+  /** What two limits share, given the numbers, none of them set free. */
+  private double shared(int q, int p) {
+    double sum = u[n + q] * u[n + p] + v[n + q] * v[n + p] + scale[q][n + p];
+    for (int i = 0; i < n; i++) {
+      sum -= weight[q][i] * cross[p][i];
     }
+    return sum;
   }
 
   /**
@@ -120,7 +135,7 @@ final class IntervalProbability {
   /** Whether what is set free moves any limit. */
   boolean moved() {
     for (int q = 0; q < k; q++) {
-      double spread = noise[q] + shared[q][q];
+      double spread = noise[q] + own[q];
       double shift = shift(q);
       if (shift * shift > UNMOVED * UNMOVED * spread || widening(q, q) > UNMOVED * spread) {
         return true;
@@ -162,77 +177,117 @@ final class IntervalProbability {
 
   /** Probability of all limits but one. */
   double allBut(int leftOut) {
-    int m = 0;
-    for (int q = 0; q < k; q++) {
-      if (q != leftOut) {
-        which[m++] = q;
-      }
-    }
-    for (int a = 0; a < m; a++) {
-      int q = which[a];
-      centre[a] = mean[q] - shift(q);
-      for (int b = 0; b < m; b++) {
-        rest[a][b] = shared[q][which[b]] + widening(q, which[b]);
-      }
-    }
-    int directions = m < 2 ? 0 : directions(m);
-    for (int a = 0; a < m; a++) {
-      sd[a] = Math.sqrt(noise[which[a]] + Math.max(0, rest[a][a]));
-    }
-    if (directions == 0) {
-      return product(m, 0, 0);
-    }
+    int m = take(leftOut);
     double sum = 0;
-    for (int i = 0; i < ALONG.count(); i++) {
+    for (int i = 0; i < along(0); i++) {
       double inner = 0;
-      if (directions == 1) {
-        inner = product(m, ALONG.z()[i], 0);
-      } else {
-        for (int j = 0; j < ALONG.count(); j++) {
-          inner += ALONG.weight()[j] * product(m, ALONG.z()[i], ALONG.z()[j]);
-        }
+      for (int j = 0; j < along(1); j++) {
+        hold(m, z(0, i), z(1, j));
+        inner += share(1, j) * upTo[m];
       }
-      sum += ALONG.weight()[i] * inner;
+      sum += share(0, i) * inner;
     }
     return sum;
   }
 
-  /** Takes up to two pivoted Cholesky directions out of what the limits share. */
-  private int directions(int m) {
-    for (int taken = 0; taken < MOST_DIRECTIONS; taken++) {
-      int pivot = -1;
-      double most = 0;
-      for (int a = 0; a < m; a++) {
-        if (rest[a][a] > NEGLIGIBLE * noise[which[a]] && rest[a][a] > most) {
-          most = rest[a][a];
-          pivot = a;
-        }
-      }
-      if (pivot < 0) {
-        return taken;
-      }
-      for (int a = 0; a < m; a++) {
-        loading[taken][a] = rest[a][pivot] / Math.sqrt(most);
-      }
-      for (int a = 0; a < m; a++) {
-        for (int b = 0; b < m; b++) {
-          rest[a][b] -= loading[taken][a] * loading[taken][b];
+  /**
+   * Probability of all limits but one, for each of them, in as many steps as there are limits: what
+   * they share lies along the same directions without one that is none of these.
+   */
+  void allButEach(double[] into) {
+    Arrays.fill(into, 0);
+    int m = take(-1);
+    for (int i = 0; i < along(0); i++) {
+      for (int j = 0; j < along(1); j++) {
+        hold(m, z(0, i), z(1, j));
+        double after = share(0, i) * share(1, j);
+        for (int q = m - 1; q >= 0; q--) {
+          into[q] += upTo[q] * after;
+          after *= inside[q];
         }
       }
     }
-    return MOST_DIRECTIONS;
+    int[] again = m > MOST_DIRECTIONS ? Arrays.copyOf(pivots, directions) : new int[] {0, 1};
+    for (int q = 0; q < Math.min(m, again.length); q++) {
+      into[again[q]] = allBut(again[q]);
+    }
   }
 
-  /** Product of the limits' probabilities so many standard deviations along the directions. */
-  private double product(int m, double first, double second) {
-    double product = 1;
+  /** Takes all limits but one, conditioned; returns how many there are. */
+  private int take(int leftOut) {
+    int m = 0;
+    for (int q = 0; q < k; q++) {
+      if (q != leftOut) {
+        which[m] = q;
+        centre[m] = mean[q] - shift(q);
+        rest[m] = own[q] + widening(q, q);
+        m++;
+      }
+    }
+    directions = 0;
+    while (m > 1 && directions < MOST_DIRECTIONS && takeDirection(m)) {
+      directions++;
+    }
+    for (int a = 0; a < m; a++) {
+      sd[a] = Math.sqrt(noise[which[a]] + Math.max(0, rest[a]));
+    }
+    return m;
+  }
+
+  /** Takes one more pivoted Cholesky direction out of what the limits share, if any is worth it. */
+  private boolean takeDirection(int m) {
+    int pivot = -1;
+    double most = 0;
+    for (int a = 0; a < m; a++) {
+      if (rest[a] > NEGLIGIBLE * noise[which[a]] && rest[a] > most) {
+        most = rest[a];
+        pivot = a;
+      }
+    }
+    if (pivot < 0) {
+      return false;
+    }
+    pivots[directions] = pivot;
+    int p = which[pivot];
+    for (int a = 0; a < m; a++) {
+      int q = which[a];
+      double left = shared(q, p) + widening(q, p);
+      for (int d = 0; d < directions; d++) {
+        left -= loading[d][a] * loading[d][pivot];
+      }
+      loading[directions][a] = left / Math.sqrt(most);
+    }
+    for (int a = 0; a < m; a++) {
+      rest[a] -= loading[directions][a] * loading[directions][a];
+    }
+    return true;
+  }
+
+  private int along(int direction) {
+    return direction < directions ? ALONG.count() : 1;
+  }
+
+  private double z(int direction, int i) {
+    return direction < directions ? ALONG.z()[i] : 0;
+  }
+
+  private double share(int direction, int i) {
+    return direction < directions ? ALONG.weight()[i] : 1;
+  }
+
+  /**
+   * How likely each limit holds so many standard deviations along the directions, and all of them
+   * up to it.
+   */
+  private void hold(int m, double first, double second) {
+    upTo[0] = 1;
     for (int a = 0; a < m; a++) {
       double at = centre[a] + loading[0][a] * first + loading[1][a] * second;
       int q = which[a];
-      double inside =
+      double share =
           Normal.quickCdf((high[q] - at) / sd[a]) - Normal.quickCdf((low[q] - at) / sd[a]);
-      product *= (1 - oddWeight) * inside + oddWeight / 2;
+      inside[a] = (1 - oddWeight) * share + oddWeight / 2;
+      upTo[a + 1] = upTo[a] * inside[a];
     }
-    return product;
   }
 }
