@@ -119,7 +119,7 @@ final class MatingChoice {
     List<Sentence> known =
         care.all(Caution.class).stream()
             .filter(one -> one.about() == About.REFUSAL)
-            .map(Caution::words)
+            .map(caution -> Sentence.of("{}.", caution.words()))
             .toList();
     return known.isEmpty()
         ? List.of(

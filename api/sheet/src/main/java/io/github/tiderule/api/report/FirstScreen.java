@@ -38,6 +38,7 @@ public final class FirstScreen {
 
   private static final int MOST_DAYS = 8;
   private static final int MOST_DUE = 6;
+  private static final int FEW = 4;
   private static final int FEWEST = 2;
   private static final int BAR = 20;
 
@@ -61,8 +62,12 @@ public final class FirstScreen {
     int due = MOST_DUE;
     String screen = new FirstScreen(cycle, advice).written(days, due);
     while (screen.lines().count() > LINES && days > FEWEST) {
-      days--;
-      due = Math.min(due, Math.max(FEWEST, days));
+      if (days > FEW || due == FEWEST) {
+        days--;
+        due = Math.min(due, Math.max(FEWEST, days));
+      } else {
+        due--;
+      }
       screen = new FirstScreen(cycle, advice).written(days, due);
     }
     return screen;
@@ -80,7 +85,6 @@ public final class FirstScreen {
     due(due);
     days(days);
     known();
-    page.gap();
     page.line(TEXTS.say("screen.more"));
     return page.toString();
   }
