@@ -74,6 +74,7 @@ class DecisionTest {
     return TimedSeason.from("02-18")
         .value("02-24T08:00", 0.8)
         .value("02-26T08:00", 1.9)
+        .value("02-27T08:00", 3.4)
         .value("02-28T08:00", 5.2)
         .with(Semen.CHILLED, Route.TRANSCERVICAL, 1)
         .order("14:00", 22, DayOfWeek.SUNDAY)
@@ -124,7 +125,8 @@ class DecisionTest {
     TimedSeason season =
         TimedSeason.from("02-20")
             .value("02-28T08:00", 0.8)
-            .value("03-03T08:00", 3.2)
+            .value("03-02T08:00", 3.0)
+            .value("03-03T08:00", 3.9)
             .with(Semen.CHILLED, Route.VAGINAL, 1)
             .order("14:00", 20, DayOfWeek.SATURDAY, DayOfWeek.SUNDAY)
             .turnaround(8);
@@ -236,7 +238,7 @@ class DecisionTest {
   @Test
   void everyOtherDayIsSaidOfAPlanOfSuchDays() {
     TimedSeason season =
-        TimedSeason.from("03-01").value("03-03T08:30", 1.0).value("03-06T08:30", 5.0);
+        TimedSeason.from("03-01").value("03-03T08:30", 1.0).value("03-06T08:30", 5.8);
     Advice advice = advise(season, "03-06T17:00");
     assertThat(days(plan(advice).at()), contains(day("03-08"), day("03-10")));
     assertThat(

@@ -137,12 +137,12 @@ public final class DayTable {
 
   /** Expected egg share of the breedings already done, 0 when there are none. */
   public double alreadyMet() {
-    return earlier.isEmpty() ? 0 : shares.mean(shares.start());
+    return shares.mean(shares.start());
   }
 
   /** Tenth percentile of that over where ovulation may lie. */
   public double alreadyMetP10() {
-    return earlier.isEmpty() ? 0 : shares.p10(shares.start());
+    return shares.p10(shares.start());
   }
 
   /**

@@ -133,11 +133,11 @@ final class EggShares {
     double sum = 0;
     int k = 0;
     for (double p : chance) {
-      double missed = 0;
+      double met = 0;
       for (double w : weight) {
-        missed += w * misses[k++];
+        met += w * (1 - misses[k++]);
       }
-      sum += p * (1 - missed);
+      sum += p * met;
     }
     return sum;
   }
@@ -148,12 +148,12 @@ final class EggShares {
     double sum = 0;
     int k = 0;
     for (double p : chance) {
-      double missed = 0;
+      double met = 0;
       for (double w : weight) {
-        missed += w * before[k] * one[k];
+        met += w * (1 - before[k] * one[k]);
         k++;
       }
-      sum += p * (1 - missed);
+      sum += p * met;
     }
     return sum;
   }
@@ -163,11 +163,11 @@ final class EggShares {
     double[] share = new double[chance.length];
     int k = 0;
     for (int i = 0; i < share.length; i++) {
-      double missed = 0;
+      double met = 0;
       for (double w : weight) {
-        missed += w * misses[k++];
+        met += w * (1 - misses[k++]);
       }
-      share[i] = 1 - missed;
+      share[i] = met;
     }
     return share;
   }

@@ -57,7 +57,7 @@ class OvulationEvidenceTest {
       double ovulation, List<Evidence.SmearSeen> seen, List<Evidence.SmearSeen> coming) {
     double[] chance = new double[coming.size()];
     double total = 0;
-    for (double shift = -3.5; shift <= 3.51; shift += 0.5) {
+    for (double shift = -3.5; shift <= 3.51; shift += 0.25) {
       for (double lag = -3.5; lag <= 3.51; lag += 0.25) {
         double weight = STANDARD.density(shift) * STANDARD.density(lag);
         for (Evidence.SmearSeen smear : seen) {
@@ -181,7 +181,7 @@ class OvulationEvidenceTest {
       double sum = 0;
       for (double lag = -3.5; lag <= 3.51; lag += 0.2) {
         double one = 0;
-        for (double shift = -3.5; shift <= 3.51; shift += 0.5) {
+        for (double shift = -3.5; shift <= 3.51; shift += 0.25) {
           double part = STANDARD.density(shift) * STANDARD.density(lag);
           for (Evidence.SmearSeen smear : evidence.smears()) {
             part *= likelihood(smear, smear.day() - ovulation.at(i), shift, lag);
