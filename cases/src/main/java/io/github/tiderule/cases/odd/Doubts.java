@@ -70,7 +70,8 @@ record Doubts(
     boolean general =
         oddCourse
             || now == Action.Now.VET
-            || now == Action.Now.ANSWER
+            // to ask stud or clinic for another time doubts nothing of hers
+            || (now == Action.Now.ANSWER && !advice.questions().isEmpty())
             || (ovulation != null && ovulation.noOvulationProbability() >= MORE_LIKELY_THAN_NOT);
     return new Doubts(observations, asked, general, Set.copyOf(unconfirmed));
   }
