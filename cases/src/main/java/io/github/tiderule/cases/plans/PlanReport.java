@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -240,8 +241,9 @@ public final class PlanReport {
                       " One who knows the whole curve and this world comes to %.3f.",
                       score.curve() / score.knowing())));
     }
+    Iterator<Double> met = score.thumbs().iterator();
     for (Thumb thumb : Thumb.values()) {
-      if (score.thumbs().get(thumb.ordinal()) >= score.ours()) {
+      if (met.next() >= score.ours()) {
         missed.add(
             "- " + row + ": the rule of thumb \"" + thumb.words() + "\" meets as many eggs.");
       }
