@@ -40,7 +40,7 @@ class AdviceDifferenceTest {
     Path protocol =
         Files.writeString(
             directory.resolve("clinic.csv"),
-            "id,value,reason,by,since\nfindings.rise.floor,1.2,to be seen,a test,2027-01-01\n");
+            "id,value,reason,by,since\nfindings.base.left,3,to be seen,a test,2027-01-01\n");
     List<String> changes =
         Changes.between(advice(), advice("--protocol", protocol.toString())).stream()
             .filter(change -> change.startsWith("rules fired"))

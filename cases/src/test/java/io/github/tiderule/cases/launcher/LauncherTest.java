@@ -66,7 +66,7 @@ class LauncherTest {
   void worksWhereNothingCanBeKept() throws Exception {
     assertThat(
         run(Map.of("XDG_CACHE_HOME", "/proc/nowhere"), "advise", DEMO.toString()),
-        startsWith("status 0\nBreeding-day plan"));
+        startsWith("status 0\nBracken (invented), as of "));
   }
 
   @Test
