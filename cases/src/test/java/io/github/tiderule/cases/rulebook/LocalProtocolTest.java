@@ -77,11 +77,11 @@ class LocalProtocolTest {
   void whyARuleSpokeOrKeptSilentIsToldConditionByCondition() throws IOException {
     String spoke = ProgramRun.of(cycle(), "trace", "-", "--rule", "FND-003").out();
     assertThat(spoke, containsString("IT SPOKE"));
-    assertThat(spoke, containsString("met: level at least 1.5 ng/mL [3.2 ng/mL]"));
+    assertThat(spoke, containsString("met: level at least 1.5 ng/mL [2.56 ng/mL]"));
     assertThat(spoke, not(containsString("not met")));
     String silent = ProgramRun.of(cycle(), "trace", "-", "--rule", "FND-010").out();
     assertThat(silent, containsString("IT KEPT SILENT"));
-    assertThat(silent, containsString("not met: level at least 5 ng/mL [3.2 ng/mL]"));
+    assertThat(silent, containsString("not met: level at least 5 ng/mL [2.56 ng/mL]"));
     silent.lines().forEach(line -> assertThat(line, line.length() <= 80, is(true)));
     ProgramRun unknown = ProgramRun.of(cycle(), "trace", "-", "--rule", "FND-0033");
     assertThat(unknown.status(), is(2));
