@@ -15,7 +15,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -39,20 +38,7 @@ class ParametersUsedTest {
     return ids.stream()
         .filter(id -> !text.contains('"' + id + '"'))
         .filter(id -> !text.contains('"' + id.substring(id.indexOf('.') + 1) + '"'))
-        .filter(id -> !isNamedInTwo(id, text))
         .toList();
-  }
-
-  /** Whether the last part of a name is put together from two that stand in the text. */
-  private static boolean isNamedInTwo(String id, String text) {
-    String last = id.substring(id.lastIndexOf('.') + 1);
-    return IntStream.range(0, last.length())
-        .filter(at -> last.charAt(at) == '-')
-        .anyMatch(
-            at ->
-                (text.contains('"' + last.substring(0, at) + '"')
-                        || text.contains(id.substring(0, id.length() - last.length() + at) + "-\""))
-                    && text.contains(last.substring(at + 1) + '"'));
   }
 
   @Test

@@ -142,14 +142,10 @@ final class MatingChoice {
 
   /** Smears and standing are all there is to go by: she is bred all through to the turn. */
   Optional<Action> bySigns() {
-    if (breeding == null || !planned.standing().read().has(FindingKind.BY_SIGNS)) {
+    if (!planned.standing().read().has(FindingKind.BY_SIGNS)) {
       return Optional.empty();
     }
-    return breeding
-        .first()
-        .filter(
-            slot ->
-                Hours.between(season.asOf(), slot.from()) <= tools.value("planning.breed-within"))
+    return soon()
         .map(
             slot ->
                 new Action(
@@ -161,6 +157,18 @@ final class MatingChoice {
                             "Then every second day while she stands, until the smear turns; smear"
                                 + " her every day or two."),
                         withoutLaboratory())));
+  }
+
+  /** The first time of the plan, where it is as good as now. */
+  private Optional<Slot> soon() {
+    return breeding == null
+        ? Optional.empty()
+        : breeding
+            .first()
+            .filter(
+                slot ->
+                    Hours.between(season.asOf(), slot.from())
+                        <= tools.value("planning.breed-within"));
   }
 
   private Sentence withoutLaboratory() {
@@ -257,11 +265,7 @@ final class MatingChoice {
       return Optional.empty();
     }
     NextTest next = test;
-    return breeding
-        .first()
-        .filter(
-            slot ->
-                Hours.between(season.asOf(), slot.from()) <= tools.value("planning.breed-within"))
+    return soon()
         .filter(slot -> slot.middle().isBefore(next.at().toInstant()))
         .filter(slot -> !breeding.opposed(slot.day()))
         .map(

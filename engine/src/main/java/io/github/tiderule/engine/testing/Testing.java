@@ -47,6 +47,7 @@ public final class Testing {
   private final Read read;
   private final Season season;
   private final StageRun due;
+  private final Set<TestKind> done;
   private final DrawTimes times;
   private final @Nullable Draw floor;
   private final List<String> because;
@@ -57,7 +58,7 @@ public final class Testing {
     read = planned.standing().read();
     season = read.season();
     times = new DrawTimes(read);
-    Set<TestKind> done = done();
+    done = done(due);
     Optional<Ruled<TestDue>> first =
         due.ruled(TestDue.class)
             .filter(ruled -> !done.contains(ruled.conclusion().kind()))
@@ -108,7 +109,7 @@ public final class Testing {
   }
 
   /** The kinds of tests that rules have ended. */
-  private Set<TestKind> done() {
+  private static Set<TestKind> done(StageRun due) {
     return due.all(TestingDone.class).stream()
         .map(TestingDone::kind)
         .collect(Collectors.toUnmodifiableSet());
@@ -140,7 +141,6 @@ public final class Testing {
             .anyMatch(one -> one.drawn() == TestKind.PROGESTERONE && one.also() == TestKind.LH);
     TestChoice choice =
         new TestChoice(season, foresight, series(read), breeding, plan, lhOnSameBlood);
-    Set<TestKind> done = done();
     @Nullable Draw decides = Tested.first(due).isPresent() ? floor : null;
     TestChoice.Chosen chosen =
         decides != null

@@ -3,8 +3,8 @@ package io.github.tiderule.engine.whelping;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.parameter.Parameters;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 
 /**
  * Progesterone in the last days before whelping, each method on its own scale where limits were
@@ -14,6 +14,42 @@ import java.util.stream.Stream;
 public final class LateProgesterone {
 
   private static final double[] DAYS = {0, 1, 2, 4, 8};
+
+  /** Parameters of a method: the level at {@link #DAYS}, then the share that falls late. */
+  private static final List<String> BY_RIA =
+      List.of(
+          "whelping.progesterone.ria-at-whelping",
+          "whelping.progesterone.ria-day-before",
+          "whelping.progesterone.ria-two-days-before",
+          "whelping.progesterone.ria-four-days-before",
+          "whelping.progesterone.ria-eight-days-before",
+          "whelping.progesterone.ria-late-fall");
+
+  private static final List<String> BY_CLIA =
+      List.of(
+          "whelping.progesterone.clia-at-whelping",
+          "whelping.progesterone.clia-day-before",
+          "whelping.progesterone.clia-two-days-before",
+          "whelping.progesterone.clia-four-days-before",
+          "whelping.progesterone.clia-eight-days-before",
+          "whelping.progesterone.clia-late-fall");
+
+  private static final List<String> BY_DRY_SLIDE =
+      List.of(
+          "whelping.progesterone.dry-slide-at-whelping",
+          "whelping.progesterone.dry-slide-day-before",
+          "whelping.progesterone.dry-slide-two-days-before",
+          "whelping.progesterone.dry-slide-four-days-before",
+          "whelping.progesterone.dry-slide-eight-days-before",
+          "whelping.progesterone.dry-slide-late-fall");
+
+  private static final List<String> DRY_SLIDE_EDGES =
+      List.of(
+          "whelping.progesterone.dry-slide-first",
+          "whelping.progesterone.dry-slide-second",
+          "whelping.progesterone.dry-slide-third",
+          "whelping.progesterone.dry-slide-fourth",
+          "whelping.progesterone.dry-slide-fifth");
 
   private final Course radioimmunoassay;
   private final Course chemiluminescence;
@@ -25,23 +61,20 @@ public final class LateProgesterone {
     double sd = parameters.value("whelping.progesterone.log-sd");
     double[] limits = {parameters.value("whelping.progesterone.within-a-day"), within};
     double[] floors = {within, parameters.value("whelping.progesterone.high")};
-    double[] edges =
-        Stream.of("first", "second", "third", "fourth", "fifth")
-            .mapToDouble(one -> parameters.value("whelping.progesterone.dry-slide-" + one))
-            .toArray();
-    radioimmunoassay = Course.of(parameters, "ria", sd, floors, limits);
-    chemiluminescence = Course.of(parameters, "clia", sd, floors, limits);
+    double[] edges = DRY_SLIDE_EDGES.stream().mapToDouble(parameters::value).toArray();
+    radioimmunoassay = Course.of(parameters, BY_RIA, sd, floors, limits);
+    chemiluminescence = Course.of(parameters, BY_CLIA, sd, floors, limits);
     drySlide =
         Course.of(
             parameters,
-            "dry-slide",
+            BY_DRY_SLIDE,
             parameters.value("whelping.progesterone.dry-slide-log-sd"),
             edges,
             edges);
     other =
         Course.of(
             parameters,
-            "ria",
+            BY_RIA,
             parameters.value("whelping.progesterone.other-log-sd"),
             floors,
             limits);
@@ -106,19 +139,14 @@ public final class LateProgesterone {
       double[] limits) {
 
     static Course of(
-        Parameters parameters, String method, double sd, double[] floors, double[] limits) {
-      String prefix = "whelping.progesterone." + method + "-";
+        Parameters parameters, List<String> names, double sd, double[] floors, double[] limits) {
       return new Course(
-          Stream.of(
-                  "at-whelping",
-                  "day-before",
-                  "two-days-before",
-                  "four-days-before",
-                  "eight-days-before")
-              .mapToDouble(at -> Math.log(parameters.value(prefix + at)))
+          names.stream()
+              .limit(DAYS.length)
+              .mapToDouble(name -> Math.log(parameters.value(name)))
               .toArray(),
           sd,
-          parameters.value(prefix + "late-fall"),
+          parameters.value(names.get(DAYS.length)),
           Math.log(parameters.value("whelping.progesterone.late-level")),
           parameters.value("whelping.progesterone.late-log-sd"),
           floors,

@@ -89,9 +89,14 @@ public final class AdviceReport {
     page.heading(SectionKind.NOW);
     page.indented(2, advice.action().headline());
     advice.action().then().forEach(next -> page.hanging(2, "-", next));
+    grave(page, 2, advice);
+  }
+
+  /** What stops all timing, or sends to a vet. */
+  static void grave(Page page, int columns, Advice advice) {
     for (Warning caution : advice.cautions()) {
       if (!caution.level().equals(CARE)) {
-        page.hanging(2, TEXTS.say("now." + caution.level()), caution.text());
+        page.hanging(columns, TEXTS.say("now." + caution.level()), caution.text());
       }
     }
   }

@@ -109,16 +109,22 @@ final class DaysTable {
 
   /** A time with the clock window of its day, where it lies in one. */
   static String momentInWindow(OffsetDateTime at, List<BreedingDay> days, Words words) {
-    for (BreedingDay day : days) {
-      if (!at.isBefore(day.from()) && !at.isAfter(day.to())) {
-        return TEXTS.say(
-            "plan.window",
-            words.day(day.day()),
-            words.window(day.from(), day.to()),
-            words.clock(at),
-            Shares.inHundred(day.eggShare().mean()));
-      }
-    }
-    return TEXTS.say("plan.about", words.day(at.toLocalDate()), words.clock(at));
+    return days.stream()
+        .filter(day -> holds(day, at))
+        .findFirst()
+        .map(
+            day ->
+                TEXTS.say(
+                    "plan.window",
+                    words.day(day.day()),
+                    words.window(day.from(), day.to()),
+                    words.clock(at),
+                    Shares.inHundred(day.eggShare().mean())))
+        .orElseGet(() -> TEXTS.say("plan.about", words.day(at.toLocalDate()), words.clock(at)));
+  }
+
+  /** Whether a time lies in the clock window of a day. */
+  static boolean holds(BreedingDay day, OffsetDateTime at) {
+    return !at.isBefore(day.from()) && !at.isAfter(day.to());
   }
 }

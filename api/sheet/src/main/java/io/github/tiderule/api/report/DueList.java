@@ -85,14 +85,12 @@ final class DueList {
     if (pregnancy == null) {
       return;
     }
-    for (Milestone milestone : pregnancy.milestones()) {
-      if (!milestone.to().isBefore(advice.asOf())) {
-        items.add(
-            new Item(
-                milestone.from(),
-                span(milestone.from(), milestone.to()),
-                telling.capital(milestone.title())));
-      }
+    for (Milestone milestone : PregnancySection.ahead(pregnancy, advice.asOf())) {
+      items.add(
+          new Item(
+              milestone.from(),
+              span(milestone.from(), milestone.to()),
+              telling.capital(milestone.title())));
     }
   }
 

@@ -92,9 +92,7 @@ public final class FirstScreen {
   private void answer() {
     page.line(telling.say(advice.action().headline()));
     advice.action().then().forEach(next -> page.hanging(0, "-", next));
-    advice.cautions().stream()
-        .filter(caution -> !caution.level().equals(AdviceReport.CARE))
-        .forEach(caution -> page.hanging(0, TEXTS.say("now." + caution.level()), caution.text()));
+    AdviceReport.grave(page, 0, advice);
     for (Query query : advice.questions()) {
       page.hanging(0, TEXTS.say("screen.question"), query.text());
     }
@@ -121,14 +119,10 @@ public final class FirstScreen {
 
   private String dose(OffsetDateTime at) {
     return advice.breedingDays().stream()
-        .filter(day -> holds(day, at))
+        .filter(day -> DaysTable.holds(day, at))
         .findFirst()
         .map(day -> words.shortDay(day.day()) + " " + words.window(day.from(), day.to()))
         .orElseGet(() -> words.shortMoment(at));
-  }
-
-  private static boolean holds(BreedingDay day, OffsetDateTime at) {
-    return !at.isBefore(day.from()) && !at.isAfter(day.to());
   }
 
   private void sheet(@Nullable InseminationSheet sheet) {
@@ -178,7 +172,7 @@ public final class FirstScreen {
 
   private String row(BreedingDay day) {
     Plan plan = advice.plan();
-    boolean planned = plan != null && plan.at().stream().anyMatch(at -> holds(day, at));
+    boolean planned = plan != null && plan.at().stream().anyMatch(at -> DaysTable.holds(day, at));
     int bar = (int) Math.round(day.eggShare().mean() * BAR);
     return (planned ? "* " : "  ")
         + Columns.padded(words.shortDay(day.day()), 12)

@@ -13,6 +13,7 @@ import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -66,10 +67,7 @@ final class PregnancySection {
     if (pregnancy == null) {
       return;
     }
-    List<Milestone> ahead =
-        pregnancy.milestones().stream()
-            .filter(milestone -> !milestone.to().isBefore(advice.asOf()))
-            .toList();
+    List<Milestone> ahead = ahead(pregnancy, advice.asOf());
     if (ahead.isEmpty()) {
       return;
     }
@@ -85,6 +83,13 @@ final class PregnancySection {
               page.telling().sayWithin(milestone.title())));
     }
     page.indented(2, TEXTS.say("pregnancy.counted"));
+  }
+
+  /** What is still to come of what is due. */
+  static List<Milestone> ahead(Pregnancy pregnancy, OffsetDateTime now) {
+    return pregnancy.milestones().stream()
+        .filter(milestone -> !milestone.to().isBefore(now))
+        .toList();
   }
 
   private static void happened(Page page, @Nullable Pregnancy pregnancy) {
