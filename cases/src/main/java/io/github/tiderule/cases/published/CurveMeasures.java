@@ -66,11 +66,12 @@ final class CurveMeasures {
   }
 
   private double below(String method, double daysAfterPeak, double log) {
-    Series series = Series.of("any", word(method));
+    Series series = Series.of("any", method(method));
     return timeline.afterPeak(series, daysAfterPeak).below(Math.exp(log));
   }
 
-  private static Method word(String word) {
+  /** The method of a word. */
+  static Method method(String word) {
     return Arrays.stream(Method.values())
         .filter(method -> ((Worded) method).word().equals(word))
         .findFirst()

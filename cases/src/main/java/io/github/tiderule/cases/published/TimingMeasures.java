@@ -3,9 +3,7 @@ package io.github.tiderule.cases.published;
 import static io.github.tiderule.cases.published.Measures.number;
 
 import io.github.tiderule.engine.whelping.LateProgesterone;
-import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.parameter.Parameters;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -118,16 +116,9 @@ final class TimingMeasures {
   private double late(String method, double hours, double low, double high) {
     double sum = 0;
     for (int i = 0; i < LAST_DAYS * STEPS && (i + 0.5) / STEPS * HOURS < hours; i++) {
-      sum += late.likelihood(method(method), (i + 0.5) / STEPS, low, high);
+      sum += late.likelihood(CurveMeasures.method(method), (i + 0.5) / STEPS, low, high);
     }
     return sum;
-  }
-
-  private static Method method(String word) {
-    return Arrays.stream(Method.values())
-        .filter(one -> one.word().equals(word))
-        .findFirst()
-        .orElseThrow();
   }
 
   /** Share that whelps within some hours of a level below a limit, over the last four days. */
@@ -143,6 +134,6 @@ final class TimingMeasures {
   /** Mean level of those it tells the day of, so many days before whelping. */
   private double lateMean(String method, double days) {
     double sd = value("whelping.progesterone.log-sd");
-    return late.level(method(method), days) * Math.exp(sd * sd / 2);
+    return late.level(CurveMeasures.method(method), days) * Math.exp(sd * sd / 2);
   }
 }

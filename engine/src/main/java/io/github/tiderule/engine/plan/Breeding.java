@@ -52,6 +52,7 @@ public final class Breeding {
   private final DayTable table;
   private final StageRun reasons;
   private final Set<LocalDate> forbidden;
+  private final Set<LocalDate> farBelow;
   private final SemenPlan semenPlan;
   private final PlanSearch search;
   private final int doses;
@@ -66,6 +67,7 @@ public final class Breeding {
     semenPlan = dated.season().semenPlan();
     doses = tools.planner().dosesLeft(semenPlan, dated.read().breedings());
     forbidden = days(reason -> reason.effect() == Effect.VETOES);
+    farBelow = days(reason -> reason.about() == About.FAR_BELOW_BEST);
     search = tools.planner().search(table, semenPlan, forbidden);
     choice =
         byCalendarAlone()
@@ -84,14 +86,13 @@ public final class Breeding {
 
   /** The plan without a day far below the best one, which is called one to avoid. */
   private Optional<Planner.Choice> worthy() {
-    Set<LocalDate> far = days(reason -> reason.about() == About.FAR_BELOW_BEST);
     Optional<Planner.Choice> usual = chosen(forbidden, search);
     if (usual.isEmpty()
-        || Planner.days(table, usual.get().best()).stream().noneMatch(far::contains)) {
+        || Planner.days(table, usual.get().best()).stream().noneMatch(farBelow::contains)) {
       return usual;
     }
     Set<LocalDate> closed = new HashSet<>(forbidden);
-    closed.addAll(far);
+    closed.addAll(farBelow);
     return chosen(closed, tools.planner().search(table, semenPlan, closed));
   }
 
@@ -289,7 +290,7 @@ public final class Breeding {
   }
 
   private RankedDays ranked() {
-    return new RankedDays(tools, clock, table, reasons, forbidden, close());
+    return new RankedDays(tools, clock, table, reasons, forbidden, farBelow, close());
   }
 
   /**

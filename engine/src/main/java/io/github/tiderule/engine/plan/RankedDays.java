@@ -10,7 +10,6 @@ import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.StageResult;
-import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.DayReason;
 import io.github.tiderule.rules.fact.CandidateDay;
 import java.time.LocalDate;
@@ -21,7 +20,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** Every day ahead with its rank, its verdict and the reasons for it. */
 final class RankedDays {
@@ -31,11 +29,12 @@ final class RankedDays {
   private final DayTable table;
   private final StageRun reasons;
   private final Set<LocalDate> forbidden;
-  private final boolean close;
   private final Set<LocalDate> farBelow;
+  private final boolean close;
 
   /**
    * @param forbidden days that a rule vetoes
+   * @param farBelow days that a rule finds far below the best one
    * @param close whether ovulation is known closely enough to recommend a day
    */
   RankedDays(
@@ -44,18 +43,15 @@ final class RankedDays {
       DayTable table,
       StageRun reasons,
       Set<LocalDate> forbidden,
+      Set<LocalDate> farBelow,
       boolean close) {
     this.tools = tools;
     this.clock = clock;
     this.table = table;
     this.reasons = reasons;
     this.forbidden = forbidden;
+    this.farBelow = farBelow;
     this.close = close;
-    farBelow =
-        reasons.all(DayReason.class).stream()
-            .filter(reason -> reason.about() == About.FAR_BELOW_BEST)
-            .map(DayReason::day)
-            .collect(Collectors.toUnmodifiableSet());
   }
 
   /**
