@@ -7,7 +7,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import java.util.List;
 
-/** One page for the breeder: what to do now, when, and how sure that is. */
+/** One page for the breeder, in the order of {@code Front}: the answer, what is due, her days. */
 public final class BreederSheet {
 
   private static final Texts TEXTS = Texts.ofReports();
@@ -26,9 +26,8 @@ public final class BreederSheet {
             PAGES,
             List.of(
                 plan::title,
-                plan::now,
-                plan::values,
-                plan::plan,
+                plan::answer,
+                plan::due,
                 plan::questions,
                 new CurvePart(
                     CurveInput.of(cycle, reasoning, Telling.onPaper(cycle)),
@@ -40,9 +39,10 @@ public final class BreederSheet {
                     106,
                     88,
                     66),
+                plan::known,
                 (html, room) -> html.open("left"),
+                plan::plan,
                 plan::nextTest,
-                plan::howSure,
                 plan::whelping,
                 plan::beforeSeason,
                 (html, room) -> html.close().open("right"),

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.paper;
 
 import io.github.tiderule.api.report.AdviceReport;
+import io.github.tiderule.api.report.Front;
 import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Shares;
@@ -24,11 +25,13 @@ final class PlanParts {
   private final Advice advice;
   private final Telling telling;
   private final List<Section> sections;
+  private final Front front;
 
   PlanParts(CycleRecord cycle, Advice advice) {
     this.advice = advice;
     this.telling = Telling.onPaper(cycle);
     this.sections = AdviceReport.sections(cycle, advice, telling);
+    this.front = Front.of(cycle, advice, telling);
   }
 
   private Section section(SectionKind kind) {
@@ -55,6 +58,38 @@ final class PlanParts {
     int most = room.most(12, 12, 10, 8, 6, 5, 4, 2);
     lines.stream().skip(1).limit(most).forEach(line -> html.paragraph("alarm", line));
     html.left("alarm", lines.size() - 1 - most).close();
+  }
+
+  /** The answer first: what to do, when to breed with what share of eggs, and what is grave. */
+  void answer(Html html, Room room) {
+    html.open("now").paragraph("", front.headline());
+    List<String> follows = new ArrayList<>(front.then());
+    front.plan().forEach(line -> follows.add(line.text()));
+    int most = room.most(12, 12, 10, 8, 6, 5, 4, 3);
+    follows.stream().limit(most).forEach(line -> html.paragraph("then", line));
+    html.left("more", follows.size() - most);
+    front.grave().forEach(line -> html.paragraph("alarm", line.text()));
+    html.close();
+  }
+
+  /** What is due, soonest first. */
+  void due(Html html, Room room) {
+    if (!front.due().isEmpty()) {
+      int most = room.most(8, 8, 7, 6, 5, 4, 3, 2);
+      html.heading(TEXTS.say("screen.due"));
+      front.due().stream()
+          .limit(most)
+          .forEach(one -> html.paragraph("", TEXTS.say("paper.due", one.when(), one.what())));
+      html.left("more", front.due().size() - most);
+    }
+  }
+
+  /** How sure it is, and what her values do. */
+  void known(Html html, Room room) {
+    html.paragraph("", TEXTS.say("screen.sure") + " " + front.sure());
+    if (front.values() != null) {
+      html.paragraph("", TEXTS.say("screen.values") + " " + front.values());
+    }
   }
 
   /** What her values do. */

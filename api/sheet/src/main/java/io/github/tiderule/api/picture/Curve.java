@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.assay.Unit;
@@ -12,7 +12,7 @@ import java.util.List;
 /**
  * The curve of a season, from top to bottom: what its marks mean, progesterone on the log scale
  * with what is expected and planned, how likely LH peak and ovulation are, a row for each other
- * kind of observation, and the days.
+ * kind of observation, the share of eggs of each day, and the days.
  *
  * <p>Immutable. The same input gives the same picture.
  */
@@ -61,6 +61,21 @@ public final class Curve {
    * @throws IllegalArgumentException if the name is something else
    */
   public String svg(String name) {
+    return svg(name, false);
+  }
+
+  /**
+   * The same with a link over each day it holds a share of, to the place {@code day-2027-01-14} of
+   * the page it stands in.
+   *
+   * @param name as for {@link #svg}
+   * @throws IllegalArgumentException if the name is something else
+   */
+  public String linked(String name) {
+    return svg(name, true);
+  }
+
+  private String svg(String name, boolean linked) {
     if (!name.matches("[A-Za-z]+")) {
       throw new IllegalArgumentException("not a name of letters: " + name);
     }
@@ -75,8 +90,10 @@ public final class Curve {
     Svg body = new Svg();
     DateAxis dates = new DateAxis(fresh);
     FindingRows rows = new FindingRows(fresh);
+    SharePanel shares = new SharePanel(fresh);
     double densities = bottom + (input.posterior().isEmpty() ? 0 : DENSITY * letter);
-    double foot = densities + rows.height();
+    double found = densities + rows.height();
+    double foot = found + shares.height();
     PlanStrips plan = new PlanStrips(fresh);
     dates.grid(body, top, foot);
     plan.draw(body, top, foot);
@@ -94,7 +111,7 @@ public final class Curve {
               body,
               TEXTS.say("curve.no-level"),
               letter,
-              Colours.QUIET,
+              Colour.QUIET,
               size.width() / 2,
               (top + bottom) / 2);
     }
@@ -102,8 +119,14 @@ public final class Curve {
         .posterior()
         .ifPresent(posterior -> new DensityPanel(fresh, posterior).draw(body, bottom, densities));
     rows.draw(body, densities);
+    shares.draw(body, found);
     dates.draw(body, foot);
-    return whole(name, foot + dates.height(), head.add(body));
+    double height = foot + dates.height();
+    Svg links = new Svg();
+    if (linked) {
+      shares.link(links, found, height);
+    }
+    return whole(name, height, head.add(body), links, linked);
   }
 
   private boolean noLevel() {
@@ -124,7 +147,7 @@ public final class Curve {
         "fill",
         "none",
         "stroke",
-        Colours.FRAME,
+        Colour.FRAME,
         "stroke-width",
         1);
   }
@@ -146,7 +169,7 @@ public final class Curve {
         top);
   }
 
-  private String whole(String name, double height, Svg drawing) {
+  private String whole(String name, double height, Svg drawing, Svg links, boolean linked) {
     Svg svg = new Svg();
     svg.open(
         "svg",
@@ -159,7 +182,7 @@ public final class Curve {
         "height",
         height,
         "role",
-        "img",
+        linked ? "group" : "img",
         "aria-labelledby",
         name + "-title " + name + "-desc",
         "xml:lang",
@@ -168,7 +191,12 @@ public final class Curve {
         FONTS);
     svg.text("title", title(), "id", name + "-title");
     svg.text("desc", description(), "id", name + "-desc");
-    svg.empty("rect", "width", size.width(), "height", height, "fill", Colours.PAPER);
-    return svg.add(drawing).close("svg").toString();
+    svg.empty("rect", "width", size.width(), "height", height, "fill", Colour.PAPER);
+    if (!linked) {
+      return svg.add(drawing).close("svg").toString();
+    }
+    // what is written in it is told by its description; only the days are gone through
+    svg.open("g", "aria-hidden", "true").add(drawing).close("g");
+    return svg.add(links).close("svg").toString();
   }
 }

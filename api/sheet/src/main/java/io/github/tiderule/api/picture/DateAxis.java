@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
@@ -42,18 +42,18 @@ final class DateAxis {
   void grid(Svg svg, double top, double bottom) {
     for (LocalDate day : frame.times().days()) {
       double x = frame.times().x(day);
-      svg.line(x, top, x, bottom, Colours.GRID, 1, "");
+      svg.line(x, top, x, bottom, Colour.GRID, 1, "");
     }
   }
 
   void draw(Svg svg, double top) {
     double letter = frame.letter();
     List<LocalDate> days = frame.times().days();
-    svg.line(frame.left(), top, frame.right(), top, Colours.FRAME, 1, "");
+    svg.line(frame.left(), top, frame.right(), top, Colour.FRAME, 1, "");
     for (int i = 0; i < days.size(); i++) {
       LocalDate day = days.get(i);
       double x = frame.times().x(day);
-      svg.line(x, top, x, top + 4, Colours.FRAME, 1, "");
+      svg.line(x, top, x, top + 4, Colour.FRAME, 1, "");
       if (i % step != 0) {
         continue;
       }
@@ -66,12 +66,7 @@ final class DateAxis {
     }
     if (counts()) {
       svg.words(
-          frame.left() - 5,
-          line(top, 3),
-          letter,
-          "end",
-          Colours.QUIET,
-          TEXTS.say("curve.day-mark"));
+          frame.left() - 5, line(top, 3), letter, "end", Colour.QUIET, TEXTS.say("curve.day-mark"));
     }
     words(svg, (frame.left() + frame.right()) / 2, line(top, counts() ? 4 : 3), caption());
   }
@@ -89,6 +84,6 @@ final class DateAxis {
   }
 
   private void words(Svg svg, double x, double y, String words) {
-    svg.words(x, y, frame.letter(), "middle", Colours.QUIET, words);
+    svg.words(x, y, frame.letter(), "middle", Colour.QUIET, words);
   }
 }

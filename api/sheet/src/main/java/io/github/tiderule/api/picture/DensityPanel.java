@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Smooth;
 import io.github.tiderule.api.picture.svg.Svg;
@@ -33,9 +33,9 @@ final class DensityPanel {
         "d",
         path(ovulation, scale, bottom),
         "fill",
-        Colours.OVULATION_FILL,
+        Colour.OVULATION_FILL,
         "stroke",
-        Colours.OVULATION,
+        Colour.OVULATION,
         "stroke-width",
         1.4);
     svg.empty(
@@ -45,18 +45,18 @@ final class DensityPanel {
         "fill",
         "none",
         "stroke",
-        Colours.PEAK,
+        Colour.PEAK,
         "stroke-width",
         1.4,
         "stroke-dasharray",
         "5 3");
-    svg.line(frame.left(), bottom, frame.right(), bottom, Colours.FRAME, 1, "");
-    name(svg, TEXTS.say("curve.ovulation"), Colours.OVULATION, most(ovulation), scale, bottom, 1);
-    name(svg, TEXTS.say("curve.peak"), Colours.PEAK, most(peak), scale, bottom, -1);
+    svg.line(frame.left(), bottom, frame.right(), bottom, Colour.FRAME, 1, "");
+    name(svg, TEXTS.say("curve.ovulation"), Colour.OVULATION, most(ovulation), scale, bottom, 1);
+    name(svg, TEXTS.say("curve.peak"), Colour.PEAK, most(peak), scale, bottom, -1);
   }
 
   private void name(
-      Svg svg, String name, String fill, Likely most, double scale, double bottom, int side) {
+      Svg svg, String name, Colour fill, Likely most, double scale, double bottom, int side) {
     double letter = frame.letter();
     double x = frame.times().within(most.at());
     double y = bottom - scale * most.perDay() - 0.35 * letter;

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Smooth;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.engine.Posterior;
@@ -75,10 +75,10 @@ final class ExpectedBand {
             + Smooth.place(back.get(0).x(), back.get(0).y())
             + Smooth.through(back)
             + 'Z';
-    svg.empty("path", "d", area, "fill", Colours.BAND, "stroke", "none");
-    svg.stroke(path(low), Colours.BAND_EDGE, 1, "3 3");
-    svg.stroke(path(high), Colours.BAND_EDGE, 1, "3 3");
-    svg.stroke(path(points(frame, levels, Expected::median)), Colours.BAND_EDGE, 1.2, "");
+    svg.empty("path", "d", area, "fill", Colour.BAND, "stroke", "none");
+    svg.stroke(path(low), Colour.BAND_EDGE, 1, "3 3");
+    svg.stroke(path(high), Colour.BAND_EDGE, 1, "3 3");
+    svg.stroke(path(points(frame, levels, Expected::median)), Colour.BAND_EDGE, 1.2, "");
   }
 
   private static String path(List<Smooth.Point> points) {

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.rules.fact.observation.LhTest;
@@ -60,7 +60,7 @@ final class FindingRows {
       List<Observation> all = of(row);
       if (!all.isEmpty()) {
         double bottom = y + height(row);
-        svg.line(frame.left(), bottom, frame.right(), bottom, Colours.GRID, 1, "");
+        svg.line(frame.left(), bottom, frame.right(), bottom, Colour.GRID, 1, "");
         frame.rowName(svg, TEXTS.say("curve.row." + row), bottom - 0.5 * frame.letter());
         draw(svg, all, y, bottom);
         y = bottom;
@@ -91,7 +91,7 @@ final class FindingRows {
       if (!words.equals(before) || all.get(i) instanceof Smear) {
         frame
             .labels()
-            .write(svg, words, frame.letter(), Colours.INK, x[i], top + 1.05 * frame.letter());
+            .write(svg, words, frame.letter(), Colour.INK, x[i], top + 1.05 * frame.letter());
       }
       before = words;
     }
@@ -134,9 +134,9 @@ final class FindingRows {
         "height",
         full,
         "fill",
-        Colours.PAPER,
+        Colour.PAPER,
         "stroke",
-        Colours.FRAME,
+        Colour.FRAME,
         "stroke-width",
         0.8);
     svg.empty(
@@ -150,7 +150,7 @@ final class FindingRows {
         "height",
         height,
         "fill",
-        frame.input().taken(smear.id()) ? Colours.QUIET : Colours.GRID);
+        frame.input().taken(smear.id()) ? Colour.QUIET : Colour.GRID);
     frame.labels().take(x - half, bottom - full, x + half, bottom);
   }
 
@@ -166,13 +166,13 @@ final class FindingRows {
         "r",
         r,
         "fill",
-        yes ? Colours.INK : Colours.PAPER,
+        yes ? Colour.INK : Colour.PAPER,
         "stroke",
-        Colours.INK,
+        Colour.INK,
         "stroke-width",
         1.3);
     if (one instanceof LhTest || !FindingWords.saysYes(one)) {
-      String stroke = yes ? Colours.PAPER : Colours.INK;
+      Colour stroke = yes ? Colour.PAPER : Colour.INK;
       svg.line(x - 0.6 * r, y, x + 0.6 * r, y, stroke, 1.3, "");
       if (FindingWords.saysYes(one)) {
         svg.line(x, y - 0.6 * r, x, y + 0.6 * r, stroke, 1.3, "");

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Svg;
 
@@ -38,6 +38,6 @@ record Frame(CurveInput input, CurveSize size, TimeScale times, Labels labels) {
 
   /** Words in the margin, before a row. */
   void rowName(Svg svg, String words, double y) {
-    svg.words(left() - 5, y, letter(), "end", Colours.QUIET, words);
+    svg.words(left() - 5, y, letter(), "end", Colour.QUIET, words);
   }
 }

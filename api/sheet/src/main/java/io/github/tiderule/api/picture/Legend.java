@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Hatching;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Marker;
@@ -96,7 +96,7 @@ final class Legend {
               (svg, x, y) -> {
                 double r = 1.1 * frame.mark();
                 Marker.ring(svg, x, y, r);
-                svg.line(x - 0.6 * r, y, x + 0.6 * r, y, Colours.INK, 1.3, "");
+                svg.line(x - 0.6 * r, y, x + 0.6 * r, y, Colour.INK, 1.3, "");
               },
               TEXTS.say("curve.legend.negative")));
     }
@@ -113,20 +113,20 @@ final class Legend {
   }
 
   private void kit(Svg svg, double x, double y) {
-    box(svg, x, y, 0.6 * frame.mark(), 0.5 * frame.letter(), Colours.QUIET, Colours.INK);
+    box(svg, x, y, 0.6 * frame.mark(), 0.5 * frame.letter(), Colour.QUIET, Colour.INK);
   }
 
   private void band(Svg svg, double x, double y) {
     double half = sample / 2;
     double tall = 0.4 * frame.letter();
-    box(svg, x, y, half, tall, Colours.BAND, "none");
+    box(svg, x, y, half, tall, Colour.BAND, "none");
     for (int side = -1; side <= 1; side++) {
       svg.line(
           x - half,
           y + side * tall,
           x + half,
           y + side * tall,
-          Colours.BAND_EDGE,
+          Colour.BAND_EDGE,
           1,
           side == 0 ? "" : "3 3");
     }
@@ -135,12 +135,12 @@ final class Legend {
   private void strip(Svg svg, double x, double y) {
     double half = sample / 3;
     double tall = 0.4 * frame.letter();
-    box(svg, x, y, half, tall, "none", Colours.BREED);
-    Hatching.draw(svg, x - half, y - tall, x + half, y + tall, 5, Colours.BREED);
+    box(svg, x, y, half, tall, "none", Colour.BREED);
+    Hatching.draw(svg, x - half, y - tall, x + half, y + tall, 5, Colour.BREED);
   }
 
   private static void box(
-      Svg svg, double x, double y, double half, double tall, String fill, String stroke) {
+      Svg svg, double x, double y, double half, double tall, Object fill, Object stroke) {
     svg.empty(
         "rect",
         "x",
@@ -171,7 +171,7 @@ final class Legend {
         y += LINE * letter;
       }
       entry.sample().draw(svg, x + sample / 2, y - 0.35 * letter);
-      svg.words(x + sample + 6, y, letter, "start", Colours.INK, entry.words());
+      svg.words(x + sample + 6, y, letter, "start", Colour.INK, entry.words());
       x += breadth + 1.4 * letter;
     }
     return entries.isEmpty() ? top : y + 0.5 * letter;

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Marker;
 import io.github.tiderule.api.picture.svg.Svg;
@@ -111,12 +111,12 @@ final class LevelMarks {
 
   /** What says that a value is not used. */
   static void cross(Svg svg, double x, double y, double r) {
-    svg.line(x - r, y - r, x + r, y + r, Colours.INK, 1.4, "");
-    svg.line(x - r, y + r, x + r, y - r, Colours.INK, 1.4, "");
+    svg.line(x - r, y - r, x + r, y + r, Colour.INK, 1.4, "");
+    svg.line(x - r, y + r, x + r, y - r, Colour.INK, 1.4, "");
   }
 
   /** An arrow away from a mark; down for 1, up for −1. */
-  static void arrow(Svg svg, double x, double y, int down, double r, String colour) {
+  static void arrow(Svg svg, double x, double y, int down, double r, Colour colour) {
     double tip = y + down * 4 * r;
     svg.line(x, y + down * r, x, tip, colour, 1.5, "");
     svg.empty(
@@ -142,7 +142,7 @@ final class LevelMarks {
         1.5);
   }
 
-  private void arrow(Svg svg, double x, double y, int down, String colour) {
+  private void arrow(Svg svg, double x, double y, int down, Colour colour) {
     double r = frame.mark();
     arrow(svg, x, y, down, r, colour);
     double tip = y + down * 4 * r;
@@ -172,11 +172,11 @@ final class LevelMarks {
             "height",
             Math.max(bottom - top, 1),
             "fill",
-            input.taken(band.id()) ? Colours.QUIET : Colours.PAPER,
+            input.taken(band.id()) ? Colour.QUIET : Colour.PAPER,
             "fill-opacity",
             0.75,
             "stroke",
-            Colours.INK,
+            Colour.INK,
             "stroke-width",
             1.2);
     if (input.held(band.id())) {
@@ -232,7 +232,7 @@ final class LevelMarks {
             svg,
             words,
             letter,
-            Colours.INK,
+            Colour.INK,
             x,
             above,
             x - aside,

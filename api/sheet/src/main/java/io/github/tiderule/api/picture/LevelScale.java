@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Labels;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.rules.fact.assay.Unit;
@@ -59,17 +59,17 @@ record LevelScale(double low, double high, double bottom, double top) {
       }
       double y = y(level);
       if (leftSide) {
-        svg.line(frame.left(), y, frame.right(), y, Colours.GRID, 1, "");
+        svg.line(frame.left(), y, frame.right(), y, Colour.GRID, 1, "");
       }
       double edge = leftSide ? frame.left() : frame.right();
       double out = leftSide ? -4 : 4;
-      svg.line(edge, y, edge + out, y, Colours.FRAME, 1, "");
+      svg.line(edge, y, edge + out, y, Colour.FRAME, 1, "");
       svg.words(
           edge + 1.6 * out,
           y + 0.35 * letter,
           letter,
           leftSide ? "end" : "start",
-          Colours.QUIET,
+          Colour.QUIET,
           frame.input().words().number(step));
     }
     double breadth = Labels.breadth(unit.word(), letter);
@@ -80,7 +80,7 @@ record LevelScale(double low, double high, double bottom, double top) {
         foot,
         letter,
         leftSide ? "start" : "end",
-        Colours.QUIET,
+        Colour.QUIET,
         unit.word());
     frame.labels().take(start, foot - letter, start + breadth, foot);
   }

@@ -1,6 +1,6 @@
 package io.github.tiderule.api.picture;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Hatching;
 import io.github.tiderule.api.picture.svg.Svg;
 import io.github.tiderule.api.words.Texts;
@@ -71,10 +71,10 @@ final class PlanStrips {
               "fill",
               "none",
               "stroke",
-              Colours.BREED,
+              Colour.BREED,
               "stroke-width",
               1);
-      Hatching.draw(svg, left, top, right, bottom, STEP, Colours.BREED);
+      Hatching.draw(svg, left, top, right, bottom, STEP, Colour.BREED);
       svg.close("g");
     }
   }
@@ -90,7 +90,7 @@ final class PlanStrips {
               svg,
               TEXTS.say("curve.breed", window.number()),
               letter,
-              Colours.BREED,
+              Colour.BREED,
               middle,
               top - 0.5 * letter,
               middle,
@@ -105,7 +105,7 @@ final class PlanStrips {
     Instant now = frame.input().cycle().asOf();
     if (frame.times().holds(now)) {
       double x = frame.times().x(now);
-      svg.line(x, top, x, bottom, Colours.NOW, 1.6, "6 3");
+      svg.line(x, top, x, bottom, Colour.NOW, 1.6, "6 3");
       double letter = frame.letter();
       frame
           .labels()
@@ -113,7 +113,7 @@ final class PlanStrips {
               svg,
               TEXTS.say("curve.now"),
               letter,
-              Colours.NOW,
+              Colour.NOW,
               x,
               top - 0.5 * letter,
               x,

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.picture;
 
+import io.github.tiderule.api.report.text.BestDays;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
@@ -87,8 +88,9 @@ record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, doubl
     if (plan != null) {
       plan.at().stream().map(OffsetDateTime::toInstant).forEach(worth::add);
     }
+    BestDays.of(advice, BestDays.MOST).forEach(day -> worth.add(day.from().toInstant()));
     NextTest test = advice.nextTest();
-    if (test != null) {
+    if (test != null && !test.at().toInstant().isAfter(end)) {
       worth.add(test.at().toInstant());
     }
     return worth;

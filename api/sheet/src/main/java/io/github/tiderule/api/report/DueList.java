@@ -24,16 +24,7 @@ final class DueList {
   private final Advice advice;
   private final Telling telling;
   private final Words words;
-  private final List<Item> items = new ArrayList<>();
-
-  /**
-   * One thing that is due.
-   *
-   * @param at what it is sorted by
-   * @param when in words
-   * @param what in words
-   */
-  record Item(OffsetDateTime at, String when, String what) {}
+  private final List<Due> items = new ArrayList<>();
 
   private DueList(Advice advice, Telling telling) {
     this.advice = advice;
@@ -42,20 +33,20 @@ final class DueList {
   }
 
   /** What an answer asks for, soonest first. */
-  static List<Item> of(Advice advice, Telling telling) {
+  static List<Due> of(Advice advice, Telling telling) {
     DueList list = new DueList(advice, telling);
     list.test(advice.nextTest());
     list.commitments(advice.plan());
     list.milestones(advice.pregnancy());
     list.pups(advice.whelping());
-    list.items.sort(Comparator.comparing(Item::at));
+    list.items.sort(Comparator.comparing(Due::at));
     return list.items;
   }
 
   private void test(@Nullable NextTest test) {
     if (test != null) {
       items.add(
-          new Item(
+          new Due(
               test.at(),
               words.shortMoment(test.at()),
               TEXTS.say(
@@ -72,7 +63,7 @@ final class DueList {
     for (Commitment commitment : plan.commitments()) {
       boolean now = !commitment.by().isAfter(advice.asOf());
       items.add(
-          new Item(
+          new Due(
               commitment.by(),
               now
                   ? TEXTS.say("screen.due.now")
@@ -87,7 +78,7 @@ final class DueList {
     }
     for (Milestone milestone : PregnancySection.ahead(pregnancy, advice.asOf())) {
       items.add(
-          new Item(
+          new Due(
               milestone.from(),
               span(milestone.from(), milestone.to()),
               telling.capital(milestone.title())));
@@ -97,7 +88,7 @@ final class DueList {
   private void pups(@Nullable Whelping whelping) {
     if (whelping != null) {
       items.add(
-          new Item(
+          new Due(
               whelping.median(),
               words.shortDay(whelping.median().toLocalDate()),
               TEXTS.say(

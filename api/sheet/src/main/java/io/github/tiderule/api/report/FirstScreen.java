@@ -1,33 +1,22 @@
 package io.github.tiderule.api.report;
 
+import io.github.tiderule.api.report.text.BestDays;
 import io.github.tiderule.api.report.text.Columns;
 import io.github.tiderule.api.report.text.Page;
+import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.engine.advice.Amount;
-import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
-import io.github.tiderule.engine.advice.InseminationSheet;
-import io.github.tiderule.engine.advice.Plan;
-import io.github.tiderule.engine.advice.Warning;
-import io.github.tiderule.engine.advice.course.SeasonCourse;
-import io.github.tiderule.engine.advice.reasoning.Query;
-import java.time.OffsetDateTime;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
- * The answer first: what a tired keeper reads on one screen. In this order: what to do and on which
- * day, what is due, the days beside each other, how sure it is, what her results do, what is grave.
- * Plain text of at most 80 columns, and of {@value #LINES} lines wherever no more has to be said of
- * what is grave; everything else stands in {@link AdviceReport}.
+ * The answer first on a terminal: what a tired keeper reads on one screen, which is {@link Front}
+ * with the days beside each other. Plain text of at most 80 columns, and of {@value #LINES} lines
+ * wherever no more has to be said of what is grave; everything else stands in {@link AdviceReport}.
  */
 public final class FirstScreen {
 
@@ -44,14 +33,15 @@ public final class FirstScreen {
 
   private final CycleRecord cycle;
   private final Advice advice;
+  private final Front front;
   private final Page page;
-  private final Telling telling;
   private final Words words;
 
   private FirstScreen(CycleRecord cycle, Advice advice) {
+    Telling telling = Telling.onTerminal(cycle);
     this.cycle = cycle;
     this.advice = advice;
-    this.telling = Telling.onTerminal(cycle);
+    this.front = Front.of(cycle, advice, telling);
     this.page = new Page(telling);
     this.words = telling.words();
   }
@@ -81,7 +71,11 @@ public final class FirstScreen {
             words.moment(advice.asOf()),
             cycle.zone()));
     page.gap();
-    answer();
+    page.line(front.headline());
+    front.then().forEach(next -> page.hanging(0, "-", next));
+    lines(front.grave());
+    lines(front.questions());
+    lines(front.plan());
     due(due);
     days(days);
     known();
@@ -89,79 +83,29 @@ public final class FirstScreen {
     return page.toString();
   }
 
-  private void answer() {
-    page.line(telling.say(advice.action().headline()));
-    advice.action().then().forEach(next -> page.hanging(0, "-", next));
-    AdviceReport.grave(page, 0, advice);
-    for (Query query : advice.questions()) {
-      page.hanging(0, TEXTS.say("screen.question"), query.text());
-    }
-    Bred bred = advice.bred();
-    if (bred != null) {
-      page.hanging(
-          0,
-          TEXTS.say("screen.bred"),
-          Shares.expected(bred.eggShare()) + " " + telling.say(bred.text()));
-    }
-    Plan plan = advice.plan();
-    if (plan != null) {
-      boolean vet = advice.action().now() == Action.Now.VET;
-      page.line(
-          TEXTS.say(
-              vet ? "screen.plan.vet" : "screen.plan",
-              plan.at().stream()
-                  .map(this::dose)
-                  .collect(Collectors.joining(TEXTS.say("screen.and"))),
-              Shares.expected(plan.eggShare())));
-    }
-    sheet(advice.insemination());
-  }
-
-  private String dose(OffsetDateTime at) {
-    return advice.breedingDays().stream()
-        .filter(day -> DaysTable.holds(day, at))
-        .findFirst()
-        .map(day -> words.shortDay(day.day()) + " " + words.window(day.from(), day.to()))
-        .orElseGet(() -> words.shortMoment(at));
-  }
-
-  private void sheet(@Nullable InseminationSheet sheet) {
-    if (sheet == null) {
-      return;
-    }
-    for (Warning finding : sheet.findings()) {
-      if (!finding.level().equals(AdviceReport.CARE)) {
-        page.hanging(0, TEXTS.say("screen.semen"), finding.text());
+  private void lines(List<Section.Line> lines) {
+    for (Section.Line line : lines) {
+      if (line.mark().isEmpty()) {
+        page.line(line.words());
+      } else {
+        page.hanging(0, line.mark(), line.words());
       }
-    }
-    Amount usable = sheet.usable();
-    if (usable != null) {
-      page.hanging(
-          0,
-          TEXTS.say("screen.semen"),
-          TEXTS.say("screen.semen.usable", usable.words(), usable.unit()));
     }
   }
 
   private void due(int most) {
-    List<DueList.Item> items = DueList.of(advice, telling);
-    if (items.isEmpty()) {
+    if (front.due().isEmpty()) {
       return;
     }
     page.gap();
     page.line(TEXTS.say("screen.due"));
-    int wide = items.stream().limit(most).mapToInt(item -> Columns.of(item.when())).max().orElse(0);
-    items.stream()
-        .limit(most)
-        .forEach(item -> page.hanging(2, Columns.padded(item.when(), wide) + " ", item.what()));
+    List<Due> shown = front.due().stream().limit(most).toList();
+    int wide = shown.stream().mapToInt(item -> Columns.of(item.when())).max().orElse(0);
+    shown.forEach(item -> page.hanging(2, Columns.padded(item.when(), wide) + " ", item.what()));
   }
 
   private void days(int most) {
-    List<BreedingDay> shown =
-        advice.breedingDays().stream()
-            .limit(most)
-            .sorted(Comparator.comparing(BreedingDay::day))
-            .toList();
+    List<BreedingDay> shown = BestDays.of(advice, most);
     if (shown.isEmpty()) {
       return;
     }
@@ -171,10 +115,8 @@ public final class FirstScreen {
   }
 
   private String row(BreedingDay day) {
-    Plan plan = advice.plan();
-    boolean planned = plan != null && plan.at().stream().anyMatch(at -> DaysTable.holds(day, at));
     int bar = (int) Math.round(day.eggShare().mean() * BAR);
-    return (planned ? "* " : "  ")
+    return (BestDays.isPlanned(advice, day) ? "* " : "  ")
         + Columns.padded(words.shortDay(day.day()), 12)
         + Columns.padded(words.window(day.from(), day.to()), 14)
         + Columns.padded(Shares.number(day.eggShare().mean()), 9)
@@ -183,10 +125,9 @@ public final class FirstScreen {
 
   private void known() {
     page.gap();
-    page.hanging(0, TEXTS.say("screen.sure"), Certainties.inDays(cycle, advice, words));
-    SeasonCourse course = advice.course();
-    if (course != null) {
-      page.hanging(0, TEXTS.say("screen.values"), telling.say(course.text()) + ".");
+    page.hanging(0, TEXTS.say("screen.sure"), front.sure());
+    if (front.values() != null) {
+      page.hanging(0, TEXTS.say("screen.values"), front.values());
     }
   }
 }

@@ -15,7 +15,7 @@ import static org.hamcrest.Matchers.lessThanOrEqualTo;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.tiderule.api.picture.svg.Colours;
+import io.github.tiderule.api.picture.svg.Colour;
 import io.github.tiderule.api.picture.svg.Marker;
 import io.github.tiderule.api.picture.svg.Raster;
 import io.github.tiderule.api.picture.svg.Svg;
@@ -154,7 +154,7 @@ class CurveTest {
     Drawn drawn = drawn(season, CurveSize.SCREEN);
     List<Double> rings =
         drawn.all("circle").stream()
-            .filter(circle -> circle.getAttribute("fill").equals(Colours.PAPER))
+            .filter(circle -> circle.getAttribute("fill").equals(Colour.PAPER.hex()))
             .filter(circle -> Drawn.number(circle, "cy") > 60)
             .map(circle -> Drawn.number(circle, "cy"))
             .toList();

@@ -11,7 +11,7 @@ public final class Hatching {
    * @param step from line to line
    */
   public static void draw(
-      Svg svg, double left, double top, double right, double bottom, double step, String stroke) {
+      Svg svg, double left, double top, double right, double bottom, double step, Colour stroke) {
     double height = bottom - top;
     StringBuilder path = new StringBuilder();
     // lines of all rectangles lie on one lattice, so that neighbours look of a piece

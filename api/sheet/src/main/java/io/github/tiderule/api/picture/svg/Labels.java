@@ -57,7 +57,7 @@ public final class Labels {
    * @param places pairs of x and the y of the base line; the words are centred about x
    * @return whether there was such a place
    */
-  public boolean write(Svg svg, String words, double letter, String fill, double... places) {
+  public boolean write(Svg svg, String words, double letter, Colour fill, double... places) {
     double half = breadth(words, letter) / 2;
     if (words.isEmpty() || 2 * half > right - left) {
       return false;
@@ -79,7 +79,7 @@ public final class Labels {
             "height",
             box.bottom - box.top,
             "fill",
-            Colours.PAPER,
+            Colour.PAPER,
             "fill-opacity",
             0.8);
         svg.words(x, y, letter, "middle", fill, words);

@@ -2,18 +2,18 @@ package io.github.tiderule.api.picture.svg;
 
 /** The shape of a series' values, with the dashes of the line between them. */
 public enum Marker {
-  CIRCLE("#123f66", ""),
-  SQUARE("#7d3311", "8 3"),
-  TRIANGLE("#3c5a14", "2 3"),
-  DIAMOND("#57257f", "10 3 2 3"),
-  TURNED_TRIANGLE("#5c4a00", "5 2"),
-  CROSS("#004f52", "1 4"),
-  STAR("#701447", "12 2 2 2 2 2");
+  CIRCLE(Colour.SERIES_1, ""),
+  SQUARE(Colour.SERIES_2, "8 3"),
+  TRIANGLE(Colour.SERIES_3, "2 3"),
+  DIAMOND(Colour.SERIES_4, "10 3 2 3"),
+  TURNED_TRIANGLE(Colour.SERIES_5, "5 2"),
+  CROSS(Colour.SERIES_6, "1 4"),
+  STAR(Colour.SERIES_7, "12 2 2 2 2 2");
 
-  private final String colour;
+  private final Colour colour;
   private final String dash;
 
-  Marker(String colour, String dash) {
+  Marker(Colour colour, String dash) {
     this.colour = colour;
     this.dash = dash;
   }
@@ -26,7 +26,7 @@ public enum Marker {
   }
 
   /** Colour of the outline and of the line between the values. */
-  public String colour() {
+  public Colour colour() {
     return colour;
   }
 
@@ -42,7 +42,7 @@ public enum Marker {
    * @param full whether it is filled, which says that its value is taken
    */
   public void draw(Svg svg, double x, double y, double r, boolean full) {
-    String fill = full ? colour : Colours.PAPER;
+    Colour fill = full ? colour : Colour.PAPER;
     if (this == CIRCLE) {
       svg.empty(
           "circle", "cx", x, "cy", y, "r", r, "fill", fill, "stroke", colour, "stroke-width", 1.5);
@@ -62,9 +62,9 @@ public enum Marker {
         "r",
         r,
         "fill",
-        Colours.PAPER,
+        Colour.PAPER,
         "stroke",
-        Colours.INK,
+        Colour.INK,
         "stroke-width",
         1.3);
   }

@@ -41,14 +41,14 @@ public final class Svg {
   }
 
   /** Words at a place; {@code anchor} is {@code start}, {@code middle} or {@code end}. */
-  public Svg words(double x, double y, double letter, String anchor, String fill, String words) {
+  public Svg words(double x, double y, double letter, String anchor, Colour fill, String words) {
     return text(
         "text", words, "x", x, "y", y, "font-size", letter, "text-anchor", anchor, "fill", fill);
   }
 
   /** A straight line; an empty dash draws it whole. */
   public Svg line(
-      double x1, double y1, double x2, double y2, String stroke, double width, String dash) {
+      double x1, double y1, double x2, double y2, Colour stroke, double width, String dash) {
     start("line", "x1", x1, "y1", y1, "x2", x2, "y2", y2, "stroke", stroke);
     attribute("stroke-width", width);
     if (!dash.isEmpty()) {
@@ -59,7 +59,7 @@ public final class Svg {
   }
 
   /** A line along a path, not filled; an empty dash draws it whole. */
-  public Svg stroke(CharSequence path, String colour, double width, String dash) {
+  public Svg stroke(CharSequence path, Colour colour, double width, String dash) {
     return empty(
         "path",
         "d",
@@ -82,18 +82,28 @@ public final class Svg {
 
   private void start(String name, Object... attributes) {
     markup.append('<').append(name);
+    StringBuilder classes = new StringBuilder();
     for (int i = 0; i < attributes.length; i += 2) {
       attribute((String) attributes[i], attributes[i + 1]);
+      if (attributes[i + 1] instanceof Colour colour) {
+        classes.append(classes.isEmpty() ? "" : " ");
+        classes.append(attributes[i]).append('-').append(colour.word());
+      }
+    }
+    if (!classes.isEmpty()) {
+      attribute("class", classes);
     }
   }
 
   private void attribute(String name, Object value) {
-    markup
-        .append(' ')
-        .append(name)
-        .append("=\"")
-        .append(value instanceof Double number ? number(number) : Markup.escaped(value.toString()))
-        .append('"');
+    markup.append(' ').append(name).append("=\"").append(written(value)).append('"');
+  }
+
+  private static String written(Object value) {
+    if (value instanceof Double number) {
+      return number(number);
+    }
+    return value instanceof Colour colour ? colour.hex() : Markup.escaped(value.toString());
   }
 
   /** A length, to a hundredth. */
