@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page;
 
+import io.github.tiderule.api.page.form.Choices;
 import io.github.tiderule.api.page.form.ObservationForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.frame.Forms;
@@ -54,9 +55,7 @@ final class CorrectionPages {
         typed,
         "corrected",
         (season, history) -> {
-          if (!typed.has("reason")) {
-            typed.refuse("reason", texts.say("fault.reason"));
-          }
+          String reason = reason(typed, texts);
           Entry was = EntryPages.last(history);
           return new Replacement(
               ObservationForm.of(
@@ -64,7 +63,7 @@ final class CorrectionPages {
                       Documents.zone(season.cycle()),
                       texts)
                   .read(was.observation(), typed, season.cycle().moment(call.now())),
-              typed.value("reason"));
+              reason);
         });
   }
 
@@ -98,12 +97,20 @@ final class CorrectionPages {
         typed,
         "taken-back",
         (season, history) -> {
-          if (!typed.has("reason")) {
-            typed.refuse("reason", texts.say("fault.reason"));
-            return new Replacement(null, "");
-          }
-          return new Replacement(null, typed.value("reason"));
+          return new Replacement(null, reason(typed, texts));
         });
+  }
+
+  /** Why, as it is tapped or typed. */
+  private static String reason(Typed typed, Texts texts) {
+    if (typed.has("reason")) {
+      return typed.value("reason");
+    }
+    if (Choices.CORRECTIONS.contains(typed.value("why"))) {
+      return texts.word("why", typed.value("why"));
+    }
+    typed.refuse("reason", texts.say("fault.reason"));
+    return "";
   }
 
   /** Undoes a correction: it reads again what it read before. */

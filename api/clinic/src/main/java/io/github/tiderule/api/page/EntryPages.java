@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -51,6 +52,7 @@ public final class EntryPages {
    * @param asked what is asked about it, with its readings; absent where nothing is
    * @param history what became of it so far, last first; empty for a new one
    * @param takenBack whether it counts no more
+   * @param kinds what else can be entered; none where one is corrected
    */
   public record Form(
       Frame frame,
@@ -62,7 +64,8 @@ public final class EntryPages {
       @Nullable String lastUnit,
       @Nullable String asked,
       List<Past> history,
-      boolean takenBack) {}
+      boolean takenBack,
+      List<String> kinds) {}
 
   /** An entry that was made. */
   public record Past(
@@ -110,7 +113,8 @@ public final class EntryPages {
             remembered.unit(),
             null,
             List.of(),
-            false));
+            false,
+            ObservationForm.OFFERED));
   }
 
   private static Answer add(Call call) {
@@ -123,15 +127,21 @@ public final class EntryPages {
             typed,
             ledger -> {
               Known.Season season = new Known(call, ledger).season();
-              String id = freeId(ledger, season, kind);
-              Node.Members observation =
+              List<Node.Members> observations =
                   ObservationForm.of(kind, Documents.zone(season.cycle()), texts)
-                      .read(id, typed, season.cycle().moment(call.now()));
-              if (observation == null) {
-                return null;
+                      .readAll(
+                          freeIds(ledger, season, kind, Math.max(1, typed.all("sign").size())),
+                          typed,
+                          season.cycle().moment(call.now()));
+              Answer answered = null;
+              for (Node.Members one : observations) {
+                Entry entry = Recording.of(call, ledger).add(season, one);
+                answered =
+                    observations.size() == 1
+                        ? seen(season, "entered", entry)
+                        : Answer.seeOther("/seasons/" + season.cycle().key() + "?done=entered");
               }
-              Entry entry = Recording.of(call, ledger).add(season, observation);
-              return seen(season, "entered", entry);
+              return answered;
             },
             ledger -> {
               Known.Season season = new Known(call, ledger).season();
@@ -157,13 +167,13 @@ public final class EntryPages {
             + URLEncoder.encode(entry.observation(), StandardCharsets.UTF_8));
   }
 
-  private static String freeId(Ledger ledger, Known.Season season, String kind) {
+  private static List<String> freeIds(Ledger ledger, Known.Season season, String kind, int wanted) {
     Set<String> taken = ledger.entries().ids(season.cycle().key());
-    int number = 1;
-    while (taken.contains(ObservationForm.letter(kind) + number)) {
-      number++;
-    }
-    return ObservationForm.letter(kind) + number;
+    return IntStream.iterate(1, number -> number + 1)
+        .mapToObj(number -> ObservationForm.letter(kind) + number)
+        .filter(id -> !taken.contains(id))
+        .limit(wanted)
+        .toList();
   }
 
   /** The entries about the observation of the path, which is there. */
@@ -242,7 +252,8 @@ public final class EntryPages {
                 .findFirst()
                 .orElse(null),
             past,
-            last(history).change() == Change.RETRACTED));
+            last(history).change() == Change.RETRACTED,
+            List.of()));
   }
 
   private static @Nullable String asked(GivenAdvice given, Entry about, Frame frame) {

@@ -4,6 +4,7 @@ import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.page.frame.Frame;
 import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.page.plan.DueSoon;
 import io.github.tiderule.api.page.plan.Kept;
 import io.github.tiderule.api.page.plan.Seasons;
 import io.github.tiderule.api.record.Cycle;
@@ -20,7 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** The first page: every female and what is to do for her. */
+/** The first page: what is due today and tomorrow, and every female. */
 public final class HomePages {
 
   private HomePages() {}
@@ -28,9 +29,15 @@ public final class HomePages {
   /**
    * The page.
    *
+   * @param due what is due today and tomorrow, over all females and not those of this page alone
    * @param next where the list goes on; absent at its end
    */
-  public record Home(Frame frame, List<Line> lines, boolean mayWrite, @Nullable String next) {}
+  public record Home(
+      Frame frame,
+      List<DueSoon.Item> due,
+      List<Line> lines,
+      boolean mayWrite,
+      @Nullable String next) {}
 
   /**
    * One female.
@@ -63,7 +70,13 @@ public final class HomePages {
           List<Line> lines = new ArrayList<>();
           page.items().forEach(female -> lines.add(line(call, ledger, frame, female)));
           return Templates.page(
-              "home", new Home(frame, lines, person.role().mayWrite(), page.next()));
+              "home",
+              new Home(
+                  frame,
+                  DueSoon.of(ledger, person, call.now(), frame.texts(), frame.words()),
+                  lines,
+                  person.role().mayWrite(),
+                  page.next()));
         });
   }
 

@@ -1,6 +1,5 @@
 package io.github.tiderule.api.page;
 
-import io.github.tiderule.api.page.form.ObservationForm;
 import io.github.tiderule.api.page.form.SeasonForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.frame.Forms;
@@ -10,7 +9,6 @@ import io.github.tiderule.api.page.frame.Who;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Observed;
 import io.github.tiderule.api.page.plan.PlanView;
-import io.github.tiderule.api.page.plan.Remembered;
 import io.github.tiderule.api.page.plan.Seasons;
 import io.github.tiderule.api.page.plan.Signatures;
 import io.github.tiderule.api.page.plan.Standing;
@@ -33,7 +31,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** A season: its plan, what was entered, and the first form to enter more. */
+/** A season: the answer, what is due, her days, and all else folded away. */
 public final class SeasonPages {
 
   static final String ONE = "/seasons/{cycle}";
@@ -47,23 +45,16 @@ public final class SeasonPages {
    * The page of a season.
    *
    * @param kept whether the answer shown is kept
-   * @param everKept whether any is
    * @param undo the entry that can be undone at once; absent where none was just made
-   * @param progesterone the form for today's value, with what is remembered of the last one
-   * @param lastUnit the unit of the last value; absent where there was none
    */
   public record Shown(
       Frame frame,
       Who who,
       PlanView plan,
       boolean kept,
-      boolean everKept,
       List<Signatures.Signed> reviews,
       @Nullable Undo undo,
-      List<Observed> entries,
-      Typed progesterone,
-      @Nullable String lastUnit,
-      List<String> kinds) {
+      List<Observed> entries) {
 
     /** The number of the last entry about an observation. */
     public int numberOf(String observation) {
@@ -110,20 +101,15 @@ public final class SeasonPages {
     Who who = Who.of(call, held.female(), held.cycle());
     Frame frame = Frame.of(call, who.name());
     GivenAdvice kept = standing.kept();
-    Remembered remembered = Remembered.of(standing.current());
     return new Shown(
         frame,
         who,
         PlanView.of(standing.answered(), standing.before(), frame.texts(), frame.words()),
         kept != null,
-        !held.latest().isEmpty(),
         new Signatures(ledger, frame.words(), who.zone())
             .beside(who.season(), kept == null ? null : kept.key()),
         undo(call, ledger, who),
-        Observed.all(standing.current(), standing.told(), frame.texts(), frame.words()),
-        remembered.form(),
-        remembered.unit(),
-        ObservationForm.KINDS);
+        Observed.all(standing.current(), standing.told(), frame.texts(), frame.words()));
   }
 
   private static @Nullable Undo undo(Call call, Ledger ledger, Who who) {

@@ -139,6 +139,21 @@ final class Browser implements AutoCloseable {
     return find(css).getText();
   }
 
+  /** The words of a part of the page, folded away or not, with single spaces. */
+  String read(String css) {
+    return String.valueOf(find(css).getDomProperty("textContent")).replaceAll("\\s+", " ").strip();
+  }
+
+  /** Unfolds a part of the page, as somebody does who wants to read it. */
+  void unfold(String css) {
+    WebElement part = find(css);
+    if (part.getDomAttribute("open") == null) {
+      WebElement summary = part.findElement(By.tagName("summary"));
+      driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", summary);
+      summary.click();
+    }
+  }
+
   String body() {
     return text("body");
   }

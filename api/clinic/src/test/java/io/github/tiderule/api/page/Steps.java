@@ -28,8 +28,11 @@ final class Steps {
     return browser.path();
   }
 
-  /** Enters a progesterone value on the page of a season. */
+  /** Enters a progesterone value, from the page of a season or its form. */
   static void enter(Browser browser, String value, String unit, String at) {
+    if (browser.all("main form [name=value]").isEmpty()) {
+      browser.follow("Enter a result");
+    }
     browser.type("value", value);
     browser.choose("unit", unit);
     browser.type("at", at);

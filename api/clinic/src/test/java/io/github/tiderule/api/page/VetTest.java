@@ -100,6 +100,7 @@ class VetTest {
 
   private void openReasoning(String season) {
     browser.open(season);
+    browser.unfold("#more");
     browser.follow("The reasoning behind the plan");
   }
 

@@ -1,10 +1,13 @@
 package io.github.tiderule.api.calendar;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /**
  * What stands in a calendar. One more kind is a constant here and a line in {@link AdvisedDates}
  * that says which part of the advice it comes from.
  */
-enum EntryKind {
+public enum EntryKind {
   /** A test to draw. */
   TEST("test", false),
   /** A window to breed in. */
@@ -22,6 +25,8 @@ enum EntryKind {
   /** The days in which something of a pregnancy is due. */
   MILESTONE("milestone", true);
 
+  private static final Set<EntryKind> DEADLINES = EnumSet.of(ORDER, BOOKING, LEAVING);
+
   private final String word;
   private final boolean estimate;
 
@@ -31,15 +36,20 @@ enum EntryKind {
   }
 
   /** Its part of an entry's UID; never changed. */
-  String word() {
+  public String word() {
     return word;
+  }
+
+  /** Whether it has to be done by its end, and not from its beginning on. */
+  public boolean isDeadline() {
+    return DEADLINES.contains(this);
   }
 
   /**
    * Whether it is an estimate, in whole days, of one thing that happens by itself. Such an entry
    * moves also when its days are past; of the others, what is past stays as it was planned.
    */
-  boolean isEstimate() {
+  public boolean isEstimate() {
     return estimate;
   }
 }

@@ -11,10 +11,10 @@ import java.time.OffsetDateTime;
  * @param summary what it is, in a few words
  * @param description what more there is to say of it
  */
-record Planned(
+public record Planned(
     EntryKind kind, OffsetDateTime from, OffsetDateTime to, String summary, String description) {
 
-  Planned {
+  public Planned {
     summary = safe(summary);
     description = safe(description);
   }
@@ -38,7 +38,7 @@ record Planned(
   }
 
   /** Whether it was over at a moment. */
-  boolean isPast(OffsetDateTime moment) {
+  public boolean isPast(OffsetDateTime moment) {
     return !kind.isEstimate() && !to.isAfter(moment);
   }
 }

@@ -43,7 +43,7 @@ public final class BreedingForm implements PartForm {
             .number("travelHours", number(typed, "travelHours"));
     available(typed, breeding);
     if (!breeding.isEmpty() && !typed.has("semen")) {
-      typed.refuse("semen", texts.say("fault.choose"));
+      typed.refuse("semen", texts.say("choose.semen"));
     }
     Part laboratory =
         new Part()

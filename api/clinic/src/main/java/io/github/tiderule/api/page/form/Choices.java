@@ -35,7 +35,14 @@ public final class Choices {
   public static final String NOT_STATED = "not-stated";
 
   public static final List<String> UNITS = words(Unit.values());
-  public static final List<String> METHODS = words(Method.values());
+
+  /** Without the unknown one, which nothing chosen says. */
+  public static final List<String> METHODS =
+      Arrays.stream(Method.values())
+          .filter(method -> method != Method.UNKNOWN)
+          .map(Method::word)
+          .toList();
+
   public static final List<String> SPECIMENS = words(Specimen.values());
   public static final List<String> TUBES = words(Tube.values());
   public static final List<String> HANDLING = words(Handling.values());
@@ -82,6 +89,14 @@ public final class Choices {
   public static final List<String> REFUSALS = words(RefusalReason.values());
   public static final List<String> REACHABLE = List.of("yes", "no");
   public static final List<String> EARLIER_KINDS = words(EarlierKind.values());
+
+  /** Whether a value is what it is, or lies beyond a limit. */
+  public static final List<String> LIMITS = Reported.LIMITS;
+
+  /** Why something is corrected or taken back. */
+  public static final List<String> CORRECTIONS =
+      List.of("slip", "unit", "time", "laboratory", "other-female");
+
   public static final List<String> WEEKDAYS =
       Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();
 

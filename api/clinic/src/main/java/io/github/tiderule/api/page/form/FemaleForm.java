@@ -100,7 +100,7 @@ public final class FemaleForm {
           typed.refuse(prefix + days.get(0), texts.say("fault.day-missing"));
         }
         if (kinds && !typed.has(prefix + "kind")) {
-          typed.refuse(prefix + "kind", texts.say("fault.choose"));
+          typed.refuse(prefix + "kind", texts.say("choose.treatment"));
         }
         rows.add(was == null || kinds ? row.members() : asBefore(row.members(), was));
       }

@@ -2,9 +2,11 @@ package io.github.tiderule.api.page.form;
 
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.format.node.Node;
+import io.github.tiderule.rules.fact.observation.SignKind;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -29,20 +31,20 @@ public final class ObservationForm {
           Map.entry("radiograph", "x"),
           Map.entry("temperature", "t"));
 
-  /** The kinds of a season, in the order they are offered. */
-  public static final List<String> KINDS =
+  /** The kinds in the order they are offered: of a season, then of a pregnancy and a whelping. */
+  public static final List<String> OFFERED =
       List.of(
           "progesterone",
-          "progesterone-band",
-          "lh",
-          "cytology",
           "sign",
           "breeding",
+          "lh",
+          "cytology",
+          "progesterone-band",
           "vaginoscopy",
-          "ultrasound");
-
-  /** The kinds of a pregnancy and a whelping; signs are entered in the same form as in season. */
-  public static final List<String> LATER_KINDS = List.of("temperature", "scan", "radiograph");
+          "ultrasound",
+          "temperature",
+          "scan",
+          "radiograph");
 
   private final String kind;
   private final ZoneId zone;
@@ -90,7 +92,7 @@ public final class ObservationForm {
       case "sign" -> {
         word(typed, part, "sign");
         if (!typed.has("present")) {
-          typed.refuse("present", texts.say("fault.choose"));
+          typed.refuse("present", texts.say("choose.present"));
         }
         part.flag("present", typed.value("present").equals("yes"));
         part.text("reason", typed.value("reason"));
@@ -107,6 +109,35 @@ public final class ObservationForm {
     return typed.isGood() ? part.members() : null;
   }
 
+  /**
+   * The observations of a form: several where several signs were seen at once, one otherwise; none
+   * where something typed is wrong, which is then said.
+   *
+   * @param ids as many as there are signs
+   */
+  public List<Node.Members> readAll(List<String> ids, Typed typed, Instant now) {
+    List<String> signs = typed.all("sign");
+    if (!kind.equals("sign") || signs.size() < 2) {
+      Node.Members one = read(ids.get(0), typed, now);
+      return one == null ? List.of() : List.of(one);
+    }
+    String reason = typed.value("reason");
+    List<Node.Members> all = new ArrayList<>();
+    for (int i = 0; i < signs.size(); i++) {
+      boolean refuses = signs.get(i).equals(SignKind.REFUSES.word());
+      typed.fill("sign", signs.get(i)).fill("reason", refuses ? reason : "");
+      Node.Members one = read(ids.get(i), typed, now);
+      if (one != null) {
+        all.add(one);
+      }
+    }
+    if (!reason.isEmpty() && !signs.contains(SignKind.REFUSES.word())) {
+      typed.refuse("reason", texts.say("fault.reason-of-refusal"));
+    }
+    typed.fill("sign", signs).fill("reason", reason);
+    return typed.isGood() ? all : List.of();
+  }
+
   /** Said last, since it stands last in the forms. */
   private void when(Typed typed, Instant now) {
     String at = LocalTimes.moment(typed, "at", zone, texts);
@@ -119,17 +150,18 @@ public final class ObservationForm {
 
   private void word(Typed typed, Part part, String name) {
     if (!typed.has(name)) {
-      typed.refuse(name, texts.say("fault.choose"));
+      typed.refuse(name, texts.say("choose." + name));
     }
     part.text(name, typed.value(name));
   }
 
   private void value(Typed typed, Part part) {
-    Amount value = Amount.of(typed, "value", true, texts);
+    String written = typed.value("value");
+    Reported value = Reported.of(typed, "value", texts);
     if (value == null) {
       typed.refuse("value", texts.say("fault.value-missing"));
     } else {
-      part.number("value", value).text("comparator", value.comparator());
+      part.number("value", value.amount()).text("comparator", value.comparator());
     }
     unit(typed, part);
     part.text("method", typed.value("method"))
@@ -138,8 +170,8 @@ public final class ObservationForm {
         .text("tube", typed.value("tube"))
         .texts("handling", typed.all("handling"))
         .text("reportedAt", LocalTimes.moment(typed, "reportedAt", zone, texts));
-    if (value != null && !value.digits().equals(typed.value("value"))) {
-      part.text("asReported", typed.value("value"));
+    if (value != null && !value.amount().digits().equals(written)) {
+      part.text("asReported", written);
     }
   }
 
@@ -199,8 +231,9 @@ public final class ObservationForm {
                         .toList());
               }
             });
-    if (typed.has("comparator")) {
-      typed.fill("value", typed.value("comparator") + typed.value("value"));
+    if (kind.equals("progesterone")) {
+      typed.fill(
+          "limit", typed.has("comparator") ? Reported.limit(typed.value("comparator")) : "equal");
     }
     if (kind.startsWith("progesterone") && !typed.has("unit")) {
       typed.fill("unit", Choices.NOT_STATED);

@@ -35,7 +35,7 @@ final class PregnancyFields {
   private static void scan(Typed typed, Part part, Texts texts) {
     String finding = typed.value("finding");
     if (finding.isEmpty()) {
-      typed.refuse("finding", texts.say("fault.choose"));
+      typed.refuse("finding", texts.say("choose.finding"));
     }
     Amount fetuses = Amount.of(typed, "fetuses", false, texts);
     boolean anything = fetuses != null && !fetuses.digits().equals("0");

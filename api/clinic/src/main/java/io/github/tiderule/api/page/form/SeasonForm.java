@@ -26,7 +26,7 @@ public final class SeasonForm {
     String certainty = typed.value("certainty");
     LocalDate on = LocalTimes.day(typed, "on", texts);
     if (certainty.isEmpty()) {
-      typed.refuse("certainty", texts.say("fault.choose"));
+      typed.refuse("certainty", texts.say("choose.certainty"));
     } else if (on == null && !certainty.equals("unknown")) {
       typed.refuse("on", texts.say("fault.blood-missing"));
     }

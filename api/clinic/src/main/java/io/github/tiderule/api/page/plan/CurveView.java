@@ -20,6 +20,6 @@ public record CurveView(String phone, String screen, List<CurveRow> rows) {
     CurveInput input = CurveInput.of(answered.cycle(), answered.reasoning(), telling);
     Curve screen = Curve.of(input, CurveSize.SCREEN);
     return new CurveView(
-        Curve.of(input, CurveSize.PHONE).svg("phone"), screen.svg("screen"), screen.rows());
+        Curve.of(input, CurveSize.PHONE).linked("phone"), screen.linked("screen"), screen.rows());
   }
 }

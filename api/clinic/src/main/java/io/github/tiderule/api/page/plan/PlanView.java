@@ -2,6 +2,8 @@ package io.github.tiderule.api.page.plan;
 
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
+import io.github.tiderule.api.report.Due;
+import io.github.tiderule.api.report.Front;
 import io.github.tiderule.api.report.text.Section;
 import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Telling;
@@ -13,61 +15,84 @@ import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
 import java.math.BigDecimal;
-import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An answer as a page shows it.
+ * An answer as a page shows it: what is read first, in the order of {@link Front}, the picture, and
+ * all else folded away.
  *
- * @param then what follows the headline, in sentences; may be empty
- * @param orderBy the last time to order; absent where nothing is ordered, or something comes first
+ * @param front what is read first
+ * @param asOf the moment it is for
  * @param stops cautions that end all talk of timing
  * @param vets cautions for which to see a vet
- * @param cares other cautions
+ * @param days none where timing is not talked of
  * @param curve absent where timing is not talked of
  * @param pregnant whether she may be carrying, or has whelped lately
+ * @param isDayOfInsemination whether the sheet for the day is wanted today
  * @param changedFrom the moment of the answer before; absent where there was none
  * @param changes what changed since then
  */
 public record PlanView(
-    String headline,
+    Front front,
     String asOf,
-    List<String> then,
-    @Nullable String orderBy,
     List<Asked> questions,
     List<String> stops,
     List<String> vets,
-    List<String> cares,
     List<DayCell> days,
     @Nullable CurveView curve,
     List<Section> sections,
     boolean pregnant,
+    boolean isDayOfInsemination,
     @Nullable String changedFrom,
     List<Section> changes) {
 
-  private static final Set<SectionKind> OF_TIMING =
-      EnumSet.of(
-          SectionKind.HOW_SURE,
-          SectionKind.NEXT_TEST,
-          SectionKind.WOULD_CHANGE,
-          SectionKind.WEIGHTS,
-          SectionKind.DISAGREEMENTS,
-          SectionKind.WHELPING_IF,
-          SectionKind.CAESAREAN);
+  /** What stands in one fold, by the name of its place and of its title. */
+  private static final Map<String, List<SectionKind>> FOLDS = byPlace();
 
   private static final Set<SectionKind> OF_PREGNANCY =
-      EnumSet.of(
-          SectionKind.WHELPING,
-          SectionKind.PREGNANCY,
-          SectionKind.HAPPENED,
-          SectionKind.LOOKING_BACK);
+      EnumSet.of(SectionKind.WHELPING, SectionKind.LOOKING_BACK);
 
   /** Rules behind a change, which are for a vet. */
   private static final Set<SectionKind> OF_RULES =
       EnumSet.of(SectionKind.RULES_NEW, SectionKind.RULES_GONE);
+
+  private static final int MOST_DUE = 6;
+  private static final String CAUTIONS = "cautions";
+  private static final String BEFORE_SEASON = "before-season";
+
+  /** Folds that stay after a stop. */
+  private static final Set<String> UNSTOPPED =
+      Set.of(CAUTIONS, BEFORE_SEASON, "pregnancy", "happened");
+
+  private static Map<String, List<SectionKind>> byPlace() {
+    Map<String, List<SectionKind>> folds = new LinkedHashMap<>();
+    folds.put("pregnancy", List.of(SectionKind.PREGNANCY));
+    folds.put("happened", List.of(SectionKind.HAPPENED));
+    folds.put(
+        "plan",
+        List.of(SectionKind.PLAN, SectionKind.NEXT_TEST, SectionKind.HOW_SURE, SectionKind.TAKEN));
+    folds.put("change", List.of(SectionKind.WOULD_CHANGE, SectionKind.WEIGHTS));
+    folds.put("disagree", List.of(SectionKind.DISAGREEMENTS));
+    folds.put("whelping-if", List.of(SectionKind.WHELPING_IF));
+    folds.put("caesarean", List.of(SectionKind.CAESAREAN));
+    folds.put(CAUTIONS, List.of(SectionKind.CAUTIONS));
+    folds.put(BEFORE_SEASON, List.of(SectionKind.BEFORE_SEASON));
+    return folds;
+  }
+
+  /**
+   * What is folded away until it is asked for.
+   *
+   * @param id its place; by which its title is named where it holds several parts
+   * @param count how many lines there are, where that is worth saying; else 0
+   */
+  public record Fold(String id, List<Section> sections, int count) {}
 
   /**
    * A question.
@@ -93,27 +118,29 @@ public record PlanView(
       Standing.Answered answered, @Nullable Told before, Texts texts, Words words) {
     Told told = answered.told();
     Advice advice = told.advice();
-    Plan plan = advice.plan();
-    OffsetDateTime orderBy = plan == null ? null : plan.orderBy();
     Telling telling = Telling.toPerson(told.cycle(), words);
     List<String> stops = cautions(advice, "stop", telling);
     return new PlanView(
-        telling.say(advice.action().headline()),
+        Front.of(told.cycle(), advice, telling),
         words.moment(advice.asOf()),
-        telling.say(advice.action().then()),
-        orderBy == null || !advice.action().then().isEmpty() ? null : words.shortMoment(orderBy),
         advice.questions().stream().map(query -> asked(query, telling)).toList(),
         stops,
         cautions(advice, "vet", telling),
-        cautions(advice, "care", telling),
         stops.isEmpty() ? DayCell.all(advice, telling, texts) : List.of(),
         stops.isEmpty() ? CurveView.of(answered, telling) : null,
         AdviceReport.sections(told.cycle(), advice, telling).stream()
             .filter(section -> !section.heading().isEmpty())
             .toList(),
         advice.pregnancy() != null,
+        isToday(advice),
         before == null ? null : words.moment(before.advice().asOf()),
         before == null ? List.of() : changes(before, told, words));
+  }
+
+  private static boolean isToday(Advice advice) {
+    Plan plan = advice.plan();
+    return plan != null
+        && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(advice.asOf().toLocalDate()));
   }
 
   private static Asked asked(Query query, Telling telling) {
@@ -156,18 +183,36 @@ public record PlanView(
     return stops.isEmpty() && !lines(SectionKind.SHEET).isEmpty();
   }
 
+  /** What is due soonest; the rest stands with the whelping. */
+  public List<Due> dueSoon() {
+    return front.due().stream().limit(MOST_DUE).toList();
+  }
+
   /** The signs that call a vet, as far as she may show them now. */
   public List<Section> redFlags() {
     return sections.stream().filter(section -> section.kind().isRedFlags()).toList();
   }
 
-  /** The parts that stand below the days, in their order; of a pregnancy alone after a stop. */
-  public List<Section> below() {
-    return sections.stream()
-        .filter(
-            section ->
-                OF_PREGNANCY.contains(section.kind())
-                    || (stops.isEmpty() && OF_TIMING.contains(section.kind())))
-        .toList();
+  /** What stands open once she is bred; what is due until then is among what is due. */
+  public List<Section> ofPregnancy() {
+    return sections.stream().filter(one -> OF_PREGNANCY.contains(one.kind())).toList();
+  }
+
+  /** Everything else, folded; after a stop what does not talk of timing. */
+  public List<Fold> folds() {
+    List<Fold> folds = new ArrayList<>();
+    FOLDS.forEach(
+        (id, kinds) -> {
+          List<Section> inside =
+              kinds.stream()
+                  .flatMap(kind -> sections.stream().filter(section -> section.kind() == kind))
+                  .filter(section -> !section.lines().isEmpty())
+                  .toList();
+          boolean told = stops.isEmpty() || UNSTOPPED.contains(id);
+          if (!inside.isEmpty() && told) {
+            folds.add(new Fold(id, inside, id.equals(CAUTIONS) ? inside.get(0).lines().size() : 0));
+          }
+        });
+    return folds;
   }
 }

@@ -46,6 +46,7 @@ public record Remembered(
   /** A form with what is remembered, and without a unit. */
   public Typed form() {
     return Typed.nothing()
+        .fill("limit", "equal")
         .fill("method", method)
         .fill("laboratory", laboratory)
         .fill("specimen", specimen)

@@ -128,20 +128,26 @@
 
   for (const place of document.querySelectorAll("[data-at]")) {
     const input = place.querySelector("input");
-    const now = document.createElement("button");
-    now.type = "button";
-    now.className = "quiet";
-    now.textContent = place.dataset.now;
-    now.addEventListener("click", () => {
-      const words = new Intl.DateTimeFormat("sv-SE", {
-        timeZone: place.dataset.at,
-        dateStyle: "short",
-        timeStyle: "short",
+    const clock = () =>
+      new Intl.DateTimeFormat("sv-SE", { timeZone: place.dataset.at, dateStyle: "short", timeStyle: "short" })
+        .format(new Date())
+        .replace(" ", "T");
+    const offer = (words, when) => {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.className = "quiet";
+      button.textContent = words;
+      button.addEventListener("click", () => {
+        input.value = when();
+        input.dispatchEvent(new Event("input", { bubbles: true }));
       });
-      input.value = words.format(new Date()).replace(" ", "T");
-      input.dispatchEvent(new Event("input", { bubbles: true }));
+      input.parentElement.append(button, " ");
+    };
+    offer(place.dataset.now, clock);
+    offer(place.dataset.morning, () => {
+      const morning = clock().slice(0, 11) + "08:00";
+      return morning < clock() ? morning : clock();
     });
-    input.after(now);
   }
 
   for (const input of document.querySelectorAll("[data-zone] input, input[data-zone]")) {

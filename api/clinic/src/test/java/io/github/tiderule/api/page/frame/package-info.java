@@ -1,0 +1,4 @@
+@NullMarked
+package io.github.tiderule.api.page.frame;
+
+import org.jspecify.annotations.NullMarked;
