@@ -61,7 +61,7 @@ enum Contradiction {
   },
 
   /**
-   * A test told to hardly change the plan, beside a value of it that moves the first day by more
+   * A test told to leave the plan about the same, beside a value of it that moves the first day by more
    * than half a day.
    */
   NOTHING_GAINED_BY_WHAT_MOVES_THE_PLAN {
@@ -75,7 +75,7 @@ enum Contradiction {
       return advice.wouldChange().stream()
           .filter(change -> change.observation().equals("next"))
           .filter(change -> moves(change, plan))
-          .filter(change -> told(cycle, advice).contains("hardly change the plan"))
+          .filter(change -> told(cycle, advice).contains("the plan will stay about the same"))
           .map(change -> change.ifThen() + ", yet its gain is " + test.gain())
           .findFirst();
     }

@@ -83,7 +83,7 @@ class AccuracyCommandTest {
     assertThat(
         ran.out(),
         allOf(
-            containsString("Fri 19 Mar 2027: foretold Thu 18 Mar"),
+            containsString("Fri 19 Mar 2027: expected Thu 18 Mar"),
             containsString("+1.0 days, inside."),
             containsString("2 seasons: median error 1.0 days"),
             containsString("Fewer than 10 seasons")));

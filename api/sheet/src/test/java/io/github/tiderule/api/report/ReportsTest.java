@@ -170,9 +170,9 @@ class ReportsTest {
     assertThat(Shares.number(0.824), is("82"));
     assertThat(Shares.number(0.999), is("over 99"));
     assertThat(Shares.number(1), is("100"));
-    assertThat(Shares.unlucky(new EggShare(0.9, 0.7)), is("; 1 time in 10, fewer than 70"));
+    assertThat(Shares.unlucky(new EggShare(0.9, 0.7)), is("; if unlucky, 70"));
     assertThat(Shares.unlucky(new EggShare(0.97, 0.98)), is(""));
-    assertThat(Shares.unlucky(new EggShare(0.2, 0.01)), is("; 1 time in 10, hardly any"));
+    assertThat(Shares.unlucky(new EggShare(0.2, 0.01)), is("; if unlucky, hardly any"));
   }
 
   @Test
