@@ -30,12 +30,21 @@ public record Environment(
     Attempts attempts,
     Consumer<String> faults) {
 
-  /** The same, with advice worked out one piece after the other. */
+  /** Enough for whoever looks at a season, and at another, and back. */
+  private static final int RECENT = 24;
+
+  /**
+   * The same, with advice worked out one piece after the other, and the last reasons remembered.
+   */
   public Environment through(Gate gate) {
+    Recent<CycleRecord, Reasoning> recent = new Recent<>(RECENT);
     return new Environment(
         store,
         cycle -> gate.pass(() -> advise.apply(cycle)),
-        cycle -> gate.pass(() -> reason.apply(cycle)),
+        cycle ->
+            recent
+                .find(cycle)
+                .orElseGet(() -> recent.keep(cycle, gate.pass(() -> reason.apply(cycle)))),
         rules,
         clock,
         passwords,
