@@ -7,6 +7,7 @@ import io.github.tiderule.api.page.frame.Frame;
 import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Seasons;
+import io.github.tiderule.api.page.plan.SeasonsTable;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.service.Known;
@@ -48,10 +49,7 @@ public final class FemalePages {
       boolean shared,
       boolean clinic,
       List<String> facts,
-      List<SeasonLine> seasons) {}
-
-  /** One of her seasons. */
-  public record SeasonLine(String key, String firstBlood, int entries) {}
+      SeasonsTable seasons) {}
 
   /** The form of who she is. */
   public record Form(Frame frame, String action, @Nullable String back, Typed typed) {}
@@ -85,14 +83,7 @@ public final class FemalePages {
                   female.shared(),
                   frame.person() != null,
                   facts(Documents.of(female.document()), frame),
-                  cycles.stream()
-                      .map(
-                          cycle ->
-                              new SeasonLine(
-                                  cycle.key(),
-                                  Documents.firstBlood(cycle, frame.texts(), frame.words()),
-                                  ledger.entries().current(cycle.key()).size()))
-                      .toList()));
+                  SeasonsTable.of(ledger, cycles, frame.texts(), frame.words())));
         });
   }
 

@@ -27,7 +27,9 @@ import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.format.node.Node;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -201,10 +203,23 @@ public final class SeasonPages {
               ? null
               : Answer.seeOther(
                   "/seasons/"
-                      + Recording.of(call, ledger).addSeason(female, said, null).key()
+                      + Recording.of(call, ledger)
+                          .addSeason(female, withLaboratory(call, ledger, said), null)
+                          .key()
                       + "?done=season");
         },
         ledger -> form(call, UNFIT, new Known(call, ledger).female(), null, typed));
+  }
+
+  /** A new season with what the kennel says of its laboratory. */
+  private static Node.Members withLaboratory(Call call, Ledger ledger, Node.Members said) {
+    Node laboratory = KennelPages.of(call, ledger).byKey().get("laboratory");
+    if (laboratory == null) {
+      return said;
+    }
+    Map<String, Node> fields = new LinkedHashMap<>(said.byKey());
+    fields.put("laboratory", laboratory);
+    return new Node.Members(fields);
   }
 
   private static Answer edit(Call call) {

@@ -27,9 +27,9 @@ import org.jspecify.annotations.Nullable;
  * shift of the smear, and what became of it. It is put into the cycle file that is answered, never
  * into what people wrote.
  *
- * <p>What was typed into her {@code earlierCycles} wins; a season of the record that stands there
- * already only fills in what is missing. Whatever would make the cycle file a refused one is left
- * out.
+ * <p>Litters count themselves, where fewer were typed. What was typed into her {@code
+ * earlierCycles} wins; a season of the record that stands there already only fills in what is
+ * missing. Whatever would make the cycle file a refused one is left out.
  */
 public final class EarlierSeasons {
 
@@ -38,6 +38,7 @@ public final class EarlierSeasons {
   private static final String SHIFT = "dioestrusOn";
   private static final String WHELPED = "whelpedOn";
   private static final String LITTER = "litterSize";
+  private static final String LITTERS = "littersWhelped";
   private static final String PREGNANT = "pregnant";
 
   /** Typed from memory, a day may be this much off and still mean the same season. */
@@ -128,12 +129,29 @@ public final class EarlierSeasons {
         changed = true;
       }
     }
-    if (!changed) {
+    long litters = litters(begins, cycle);
+    String said = her.byKey().get(LITTERS) instanceof Node.Digits digits ? digits.written() : "0";
+    boolean more = litters > Long.parseLong(said);
+    if (!changed && !more) {
       return female.document();
     }
     Map<String, Node> fields = new LinkedHashMap<>(her.byKey());
-    fields.put(LIST, new Node.Entries(List.copyOf(trial.fitting(all, typed))));
+    if (changed) {
+      fields.put(LIST, new Node.Entries(List.copyOf(trial.fitting(all, typed))));
+    }
+    if (more) {
+      fields.put(LITTERS, new Node.Digits(Long.toString(litters)));
+    }
     return NodeText.of(new Node.Members(fields));
+  }
+
+  /** How many litters the record knows of before a season; those typed may be more. */
+  private long litters(LocalDate begins, Cycle cycle) {
+    return seasons.stream()
+        .filter(one -> !one.key().equals(cycle.key()))
+        .map(one -> one.read().outcome().whelpedOn())
+        .filter(whelped -> whelped != null && whelped.isBefore(begins))
+        .count();
   }
 
   /** The day a season began, or where nobody saw that, the day it was first looked at. */

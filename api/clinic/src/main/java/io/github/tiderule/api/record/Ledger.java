@@ -32,6 +32,11 @@ public final class Ledger {
     return new Revisions(handle);
   }
 
+  /** What is the same for every season of a kennel. */
+  public Kennels kennels() {
+    return new Kennels(handle);
+  }
+
   /** The advice given. */
   public Advices advices() {
     return new Advices(handle);

@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** What females and cycles were said to be, each time somebody said it. They are only added. */
@@ -36,6 +37,14 @@ public final class Revisions {
    */
   public Page<Revision> of(String subject, Page.Wanted wanted) {
     return rows.page("subject = :subject", Map.of("subject", subject), wanted);
+  }
+
+  /** What was said last; absent where nothing was. */
+  Optional<Revision> latest(String subject) {
+    return rows.one(
+        "subject = :subject AND version ="
+            + " (SELECT MAX(version) FROM revision WHERE subject = :subject)",
+        Map.of("subject", subject));
   }
 
   void add(String subject, int version, String document, String person, Instant now) {

@@ -230,7 +230,7 @@ class LaterTest {
 
   private void outcome(String season) {
     browser.unfold("#more");
-    browser.follow("What became of her");
+    browser.follow("Whelping and litter");
     assertThat(browser.all("main [type=radio]:checked"), is(empty()));
     browser.choose("pregnant", "no");
     browser.type("whelpedOn", "2027-01-13");
@@ -252,7 +252,7 @@ class LaterTest {
     browser.open("/");
     browser.follow("How well timing did");
     assertThat(browser.all("#whelpings li"), hasSize(1));
-    assertThat(browser.text("#whelpings"), containsString("Juniper, Wed 13 Jan 2027: foretold"));
+    assertThat(browser.text("#whelpings"), containsString("Juniper, Wed 13 Jan 2027: expected"));
     assertThat(browser.text("#together"), containsString("1 season: median error"));
     assertThat(browser.text("#together"), containsString("chance alone can make this"));
     look("timing");

@@ -73,7 +73,15 @@ class PagesTest {
   private static final HttpClient HTTP = HttpClient.newHttpClient();
   private static final String SECRET = "Secret of anna";
   private static final Set<String> FOR_ALL =
-      Set.of("/sign-in", "/help", "/assets/{digest}/{name}", "/rules", "/rules/{rule}");
+      Set.of(
+          "/sign-in",
+          "/help",
+          "/help/first-season",
+          "/help/reasoning",
+          "/help/programs",
+          "/assets/{digest}/{name}",
+          "/rules",
+          "/rules/{rule}");
 
   private final Desk desk = Desk.withUsers();
   private String annas = "";

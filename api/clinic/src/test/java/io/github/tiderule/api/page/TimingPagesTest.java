@@ -87,7 +87,7 @@ class TimingPagesTest {
   @Test
   void herKeeperSeesForecastAndWhelping() throws IOException, InterruptedException {
     String page = send("GET", "/timing", anna, "").body();
-    assertThat(page, containsString("Alder, Tue 12 Jan 2027: foretold"));
+    assertThat(page, containsString("Alder, Tue 12 Jan 2027: expected"));
     assertThat(page, containsString("1 season: median error"));
     assertThat(page, containsString("chance alone"));
   }
@@ -97,7 +97,7 @@ class TimingPagesTest {
     String page = send("GET", "/timing", desk.token("bertha", Role.KEEPER), "").body();
     assertThat(page, not(containsString("Alder")));
     assertThat(page, not(containsString("median error")));
-    assertThat(page, containsString("What became of her"));
+    assertThat(page, containsString("Whelping and litter"));
   }
 
   @Test

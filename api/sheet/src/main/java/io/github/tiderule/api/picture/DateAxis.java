@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 
-/** Local days along the foot: weekday, date and days after first blood. */
+/** Local days along the foot: weekday, date and day of the season, first blood being day 1. */
 final class DateAxis {
 
   private static final Texts TEXTS = Texts.ofReports();
@@ -61,7 +61,11 @@ final class DateAxis {
       words(svg, middle, line(top, 1), frame.input().words().weekday(day));
       words(svg, middle, line(top, 2), Integer.toString(day.getDayOfMonth()));
       if (counts()) {
-        words(svg, middle, line(top, 3), Long.toString(ChronoUnit.DAYS.between(firstBlood(), day)));
+        words(
+            svg,
+            middle,
+            line(top, 3),
+            Long.toString(ChronoUnit.DAYS.between(firstBlood(), day) + 1));
       }
     }
     if (counts()) {

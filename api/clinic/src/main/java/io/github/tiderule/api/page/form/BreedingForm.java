@@ -4,8 +4,10 @@ import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.format.node.Node;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What she is to be bred with, when it is to be had, and when the laboratory works, as a form. */
@@ -39,19 +41,13 @@ public final class BreedingForm implements PartForm {
             .number("hoursBetween", number(typed, "hoursBetween"))
             .number("chilledAgeHours", number(typed, "chilledAgeHours"))
             .part("dose", dose(typed))
-            .part("order", order(typed))
+            .part("order", order(typed, texts))
             .number("travelHours", number(typed, "travelHours"));
     available(typed, breeding);
     if (!breeding.isEmpty() && !typed.has("semen")) {
       typed.refuse("semen", texts.say("choose.semen"));
     }
-    Part laboratory =
-        new Part()
-            .number("turnaroundHours", number(typed, "turnaroundHours"))
-            .texts("opensOn", typed.all("opensOn"));
-    if (typed.has("reachable")) {
-      laboratory.flag("reachable", typed.value("reachable").equals("yes"));
-    }
+    Part laboratory = laboratory(typed, texts);
     if (!typed.isGood()) {
       return null;
     }
@@ -60,6 +56,18 @@ public final class BreedingForm implements PartForm {
 
   private @Nullable Amount number(Typed typed, String name) {
     return Amount.of(typed, name, false, texts);
+  }
+
+  /** When the laboratory works. */
+  static Part laboratory(Typed typed, Texts texts) {
+    Part laboratory =
+        new Part()
+            .number("turnaroundHours", Amount.of(typed, "turnaroundHours", false, texts))
+            .texts("opensOn", typed.all("opensOn"));
+    if (typed.has("reachable")) {
+      laboratory.flag("reachable", typed.value("reachable").equals("yes"));
+    }
+    return laboratory;
   }
 
   private Part dose(Typed typed) {
@@ -77,7 +85,8 @@ public final class BreedingForm implements PartForm {
         .toString();
   }
 
-  private Part order(Typed typed) {
+  /** When is ordered and delivered. */
+  static Part order(Typed typed, Texts texts) {
     List<String> holidays = new ArrayList<>();
     for (int i = 0; typed.hasRow("holidays", i); i++) {
       LocalDate day = LocalTimes.day(typed, "holidays-" + i + "-on", texts);
@@ -87,7 +96,7 @@ public final class BreedingForm implements PartForm {
     }
     return new Part()
         .text("cutOff", LocalTimes.clock(typed, "cutOff", texts))
-        .number("transitHours", number(typed, "transitHours"))
+        .number("transitHours", Amount.of(typed, "transitHours", false, texts))
         .texts("noDeliveryOn", typed.all("noDeliveryOn"))
         .texts("holidays", holidays)
         .texts("collectionOn", typed.all("collectionOn"));
@@ -118,6 +127,16 @@ public final class BreedingForm implements PartForm {
     fill(typed, season.byKey().get("breeding"));
     fill(typed, season.byKey().get("laboratory"));
     return typed;
+  }
+
+  /** Fills in what a season and its kennel both have: order, travel and laboratory. */
+  static void fillParts(Typed typed, Node.Members kennel) {
+    BreedingForm anywhere = new BreedingForm(ZoneOffset.UTC, Texts.ofPages(Locale.ROOT));
+    anywhere.fill(typed, kennel.byKey().get("order"));
+    anywhere.fill(typed, kennel.byKey().get("laboratory"));
+    if (kennel.byKey().get("travelHours") instanceof Node.Digits hours) {
+      typed.fill("travelHours", hours.written());
+    }
   }
 
   private void fill(Typed typed, @Nullable Node node) {

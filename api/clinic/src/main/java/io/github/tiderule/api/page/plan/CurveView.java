@@ -15,7 +15,16 @@ import java.util.List;
  */
 public record CurveView(String phone, String screen, List<CurveRow> rows) {
 
-  /** The curve of an answer. */
+  /** The same where nothing is said of its days. */
+  public static CurveView still(Standing.Answered answered, Telling telling) {
+    CurveInput input = CurveInput.of(answered.cycle(), answered.reasoning(), telling);
+    return new CurveView(
+        Curve.of(input, CurveSize.PHONE).svg("phone"),
+        Curve.of(input, CurveSize.SCREEN).svg("screen"),
+        List.of());
+  }
+
+  /** The curve of an answer, with a link over each day to what is said of it. */
   public static CurveView of(Standing.Answered answered, Telling telling) {
     CurveInput input = CurveInput.of(answered.cycle(), answered.reasoning(), telling);
     Curve screen = Curve.of(input, CurveSize.SCREEN);
