@@ -12,12 +12,18 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.WeakHashMap;
 import java.util.function.ToDoubleFunction;
 
 /** Where values are expected, 9 in 10 of them: a shaded band with dashed edges and its middle. */
 final class ExpectedBand {
 
   private static final Duration STEP = Duration.ofHours(12);
+
+  /** A course costs more than all else in a picture, and each is drawn for several widths. */
+  private static final Map<Posterior, ExpectedBand> LAST =
+      Collections.synchronizedMap(new WeakHashMap<>());
 
   private final Series series;
   private final List<Expected> course;
@@ -39,7 +45,17 @@ final class ExpectedBand {
       instants.add(at);
     }
     instants.add(times.to());
-    return new ExpectedBand(series, posterior.course(series, instants));
+    ExpectedBand last = LAST.get(posterior);
+    if (last != null && last.isOf(series, instants)) {
+      return last;
+    }
+    ExpectedBand band = new ExpectedBand(series, posterior.course(series, instants));
+    LAST.put(posterior, band);
+    return band;
+  }
+
+  private boolean isOf(Series wanted, List<Instant> instants) {
+    return series.equals(wanted) && course.stream().map(Expected::at).toList().equals(instants);
   }
 
   boolean isEmpty() {
