@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param vets cautions for which to see a vet
  * @param days none where timing is not talked of
  * @param curve absent where timing is not talked of
+ * @param temperature absent before she is bred, and where there is no reading to compare
  * @param pregnant whether she may be carrying, or has whelped lately
  * @param isDayOfInsemination whether the sheet for the day is wanted today
  * @param changedFrom the moment of the answer before; absent where there was none
@@ -46,6 +47,7 @@ public record PlanView(
     List<String> vets,
     List<DayCell> days,
     @Nullable CurveView curve,
+    @Nullable TemperatureView temperature,
     List<Section> sections,
     boolean pregnant,
     boolean isDayOfInsemination,
@@ -128,6 +130,7 @@ public record PlanView(
         cautions(advice, "vet", telling),
         stops.isEmpty() ? DayCell.all(advice, telling, texts) : List.of(),
         stops.isEmpty() ? CurveView.of(answered, telling) : null,
+        advice.pregnancy() == null ? null : TemperatureView.of(answered, telling),
         AdviceReport.sections(told.cycle(), advice, telling).stream()
             .filter(section -> !section.heading().isEmpty())
             .toList(),
