@@ -121,6 +121,18 @@ class KennelTest {
   }
 
   @Test
+  void aListThatEndsBeforeSheMayHaveOvulatedIsAskedAbout() {
+    String season = season(female(), "2027-01-03");
+    post(season + "/enter/progesterone", "unit=ng/mL&value=1.1&at=2027-01-11T08:00");
+    String times = "was=%d&semen=fresh&route=vaginal&available-0-from=%s&available-0-to=%s";
+    post(season + "/breeding", times.formatted(1, "2027-01-13T08:00", "2027-01-13T20:00"));
+    assertThat(get(season), containsString("Is the list of times whole?"));
+    assertThat(get(season), containsString("end on Wed 13 Jan"));
+    post(season + "/breeding", times.formatted(2, "2027-01-13T08:00", "2027-02-13T20:00"));
+    assertThat(get(season), not(containsString("Is the list of times whole?")));
+  }
+
+  @Test
   void aHalfTypedDayIsRefusedByItsName() {
     HttpResponse<String> got =
         send("POST", "/kennel", anna, "once=h1&was=0&hours-FRIDAY-from=08:00");

@@ -9,13 +9,17 @@ import io.github.tiderule.api.report.text.SectionKind;
 import io.github.tiderule.api.report.text.Telling;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.api.words.Words;
+import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
+import io.github.tiderule.rules.fact.semen.Availability;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,6 +40,8 @@ import org.jspecify.annotations.Nullable;
  * @param temperature absent before she is bred, and where there is no reading to compare
  * @param pregnant whether she may be carrying, or has whelped lately
  * @param isDayOfInsemination whether the sheet for the day is wanted today
+ * @param listEnds that the times given for breeding end before she may have ovulated, as a list
+ *     does that was half typed; absent otherwise
  * @param changedFrom the moment of the answer before; absent where there was none
  * @param changes what changed since then
  */
@@ -51,6 +57,7 @@ public record PlanView(
     List<Section> sections,
     boolean pregnant,
     boolean isDayOfInsemination,
+    @Nullable String listEnds,
     @Nullable String changedFrom,
     List<Section> changes) {
 
@@ -136,8 +143,28 @@ public record PlanView(
             .toList(),
         advice.pregnancy() != null,
         isToday(advice),
+        listEnds(told.cycle(), advice, texts, words),
         before == null ? null : words.moment(before.advice().asOf()),
         before == null ? List.of() : changes(before, told, words));
+  }
+
+  private static @Nullable String listEnds(
+      CycleRecord cycle, Advice advice, Texts texts, Words words) {
+    Ovulation ovulation = advice.ovulation();
+    if (ovulation == null || advice.bred() != null) {
+      return null;
+    }
+    return cycle.semenPlan().available().stream()
+        .map(Availability::to)
+        .max(Comparator.naturalOrder())
+        .filter(end -> end.isBefore(ovulation.p95().toInstant()))
+        .map(
+            end ->
+                texts.say(
+                    "list.ends",
+                    words.shortDay(end.atZone(cycle.zone()).toLocalDate()),
+                    words.shortDay(ovulation.p95().toLocalDate())))
+        .orElse(null);
   }
 
   private static boolean isToday(Advice advice) {
