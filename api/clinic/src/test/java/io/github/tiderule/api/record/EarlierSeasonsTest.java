@@ -134,6 +134,20 @@ class EarlierSeasonsTest {
   }
 
   @Test
+  void littersCountThemselvesWhereFewerWereTyped() {
+    String before = seen("2026-05-01", LITTER);
+    String now = seen("2027-01-03", "");
+    try (Kept none = new Kept("{}", before, now);
+        Kept fewer = new Kept("{\"littersWhelped\":0}", before, now);
+        Kept more = new Kept("{\"littersWhelped\":3}", before, now)) {
+      assertThat(none.file(1, NOW), containsString("\"littersWhelped\":1"));
+      assertThat(fewer.file(1, NOW), containsString("\"littersWhelped\":1"));
+      assertThat(more.file(1, NOW), containsString("\"littersWhelped\":3"));
+      assertThat(none.file(0, NOW), not(containsString("littersWhelped")));
+    }
+  }
+
+  @Test
   void theOrderOfEnteringDoesNotMatter() {
     String later = seen("2027-01-03", "");
     String middle = seen("2026-09-01", "");
