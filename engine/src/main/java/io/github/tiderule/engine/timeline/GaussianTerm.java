@@ -29,6 +29,21 @@ final class GaussianTerm {
    */
   private static final double CERTAIN = 300;
 
+  /**
+   * Of more numbers than this, every two are tried for being odd together only where one of them is
+   * among the {@link #STRONGEST} that look oddest alone; other two count as if each were odd on its
+   * own. The package page says what that may cost.
+   */
+  static final int FEW = 20;
+
+  private static final int STRONGEST = 8;
+
+  /** Logs of ratios closer to 0 than this are raised by a cubic. */
+  private static final double SMALL = 0.2;
+
+  /** A ratio that changes by less than this share of it moves no pair it is in. */
+  private static final double MOVED = 0.1;
+
   private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
   private final double oddWeight;
@@ -56,6 +71,13 @@ final class GaussianTerm {
   private final double[] limitsBut;
   private final double[] limitsFreed;
   private final IntervalProbability intervals;
+  private final boolean many;
+  private final int[] strongest;
+  private final int[] rank;
+  private final double[] ratios;
+  private final double[] ratiosBut;
+  private final double[] scaled;
+  private final double[][] together;
 
   private double logNumbers;
   private double discrepancy;
@@ -70,6 +92,13 @@ final class GaussianTerm {
   private final double oddVariance;
 
   GaussianTerm(Model model, ProgesteroneData data) {
+    this(model, data, FEW);
+  }
+
+  /**
+   * @param few of so many numbers every two are tried for being odd together
+   */
+  GaussianTerm(Model model, ProgesteroneData data, int few) {
     oddWeight = model.oddWeight;
     this.data = data;
     n = data.values();
@@ -93,6 +122,13 @@ final class GaussianTerm {
     logWithout = new double[n + k];
     withoutFactor = new double[n + k];
     intervals = new IntervalProbability(n, k, oddWeight);
+    many = n > few;
+    strongest = new int[many ? Math.min(STRONGEST, n) : 0];
+    rank = new int[n];
+    ratios = new double[n];
+    ratiosBut = new double[n];
+    scaled = new double[n];
+    together = new double[strongest.length][n];
     allGood = Math.pow(1 - oddWeight, n);
     oneOdd = allGood * oddWeight / (1 - oddWeight);
     twoOdd = oneOdd * oddWeight / (1 - oddWeight);
@@ -142,7 +178,14 @@ final class GaussianTerm {
   void foresee(int i, double logWeight, Normals into, List<ProgesteroneData.Reading> readings) {
     for (ProgesteroneData.Reading reading : readings) {
       prepare(reading);
-      leaveOut(i);
+      if (many) {
+        for (int j = 0; j < n; j++) {
+          without(i, j, inverse[i][i]);
+          ratios[j] = j == i ? 0 : oddRatio(others[j], othersPrecision[j]);
+        }
+        findStrongest();
+      }
+      leaveOut(i, true);
       double log =
           logWithout[i]
               + Math.log(Math.max(withoutFactor[i], Double.MIN_NORMAL))
@@ -162,8 +205,11 @@ final class GaussianTerm {
           into.add(log + Math.log(share / sum), data.log(i) - miss, 1 / Math.sqrt(precision));
         }
         for (int l = 0; pairs && l < j; l++) {
-          double both = j == i || l == i ? 0 : twoOdd / allGood * oddRatioBut(i, j, l);
-          if (both <= MATTERS * sum) {
+          boolean apart = many && rank[j] < 0 && rank[l] < 0;
+          double ratio =
+              apart ? ratios[j] * ratios[l] : j == i || l == i ? 0 : oddRatioBut(i, j, l);
+          double both = twoOdd / allGood * ratio;
+          if (apart || both <= MATTERS * sum) {
             rest += both;
           } else {
             foreseeFreeing(i, j, l, log + Math.log(both / sum), into);
@@ -305,9 +351,13 @@ final class GaussianTerm {
       limitsWithout[q] = allGood * limitsBut[q];
     }
     for (int j = 0; j < n; j++) {
-      oddShare[j] = withOdd(oneOdd * oddRatio(alpha[j], inverse[j][j]), j, -1);
+      ratios[j] = oddRatio(alpha[j], inverse[j][j]);
+      scaled[j] = oddVariance / (1 + oddVariance * inverse[j][j]);
+      oddShare[j] = withOdd(oneOdd * ratios[j], j, -1);
     }
-    if (discrepancy > FITTING) {
+    if (many) {
+      combineMany();
+    } else if (discrepancy > FITTING) {
       for (int j = 1; j < n; j++) {
         for (int l = 0; l < j; l++) {
           double ratio = oddRatio(alpha[j], alpha[l], inverse[j][j], inverse[l][l], inverse[j][l]);
@@ -319,7 +369,7 @@ final class GaussianTerm {
     }
     for (int i = 0; i < n; i++) {
       oddShare[i] /= sum;
-      leaveOut(i);
+      leaveOut(i, many && rank[i] >= 0);
     }
     for (int q = 0; q < k; q++) {
       logWithout[n + q] = logNumbers;
@@ -327,6 +377,59 @@ final class GaussianTerm {
       oddShare[n + q] = Math.min(1, oddWeight / 2 * limitsWithout[q] / sum);
     }
     return logNumbers + Math.log(sum);
+  }
+
+  /** Adds every two of many numbers. */
+  private void combineMany() {
+    findStrongest();
+    double all = 0;
+    for (int j = 0; j < n; j++) {
+      all += rank[j] < 0 ? ratios[j] : 0;
+    }
+    double apart = 0;
+    for (int j = 0; j < n; j++) {
+      if (rank[j] < 0) {
+        double part = twoOdd * ratios[j] * (all - ratios[j]);
+        oddShare[j] += part * limitsGood;
+        apart += part / 2;
+      }
+    }
+    sum += apart * limitsGood;
+    for (int q = 0; q < k; q++) {
+      limitsWithout[q] += apart * limitsBut[q];
+    }
+    for (int s = 0; s < strongest.length; s++) {
+      int j = strongest[s];
+      for (int l = 0; l < n; l++) {
+        together[s][l] = 0;
+        if (isFirstOf(s, l)) {
+          double ratio = oddRatio(alpha[j], alpha[l], inverse[j][j], inverse[l][l], inverse[j][l]);
+          together[s][l] = ratio / Math.max(ratios[j] * ratios[l], Double.MIN_NORMAL);
+          double part = withOdd(twoOdd * ratio, j, l);
+          oddShare[j] += part;
+          oddShare[l] += part;
+        }
+      }
+    }
+  }
+
+  /** Whether number l is another than the s-th of the strongest, and no stronger. */
+  private boolean isFirstOf(int s, int l) {
+    return rank[l] < 0 || rank[l] > s;
+  }
+
+  private void findStrongest() {
+    Arrays.fill(rank, -1);
+    for (int s = 0; s < strongest.length; s++) {
+      int most = -1;
+      for (int j = 0; j < n; j++) {
+        if (rank[j] < 0 && (most < 0 || ratios[j] > ratios[most])) {
+          most = j;
+        }
+      }
+      strongest[s] = most;
+      rank[most] = s;
+    }
   }
 
   /** Adds what the numbers weigh with one or two odd, limits counted; returns it. */
@@ -366,15 +469,29 @@ final class GaussianTerm {
     intervals.free(one, other, second / size, -both / size, first / size);
   }
 
-  /** The likelihood of all other results, without number i. */
-  private void leaveOut(int i) {
+  /**
+   * The likelihood of all other results, without number i.
+   *
+   * @param exact whether they are reckoned anew where they are many, not from what they are with it
+   */
+  private void leaveOut(int i, boolean exact) {
     double own = inverse[i][i];
+    othersOdd = many ? oddAmongMany(i, own, exact) : oddAmongFew(i, own);
+    double rest = 1;
+    if (k > 0) {
+      intervals.free(i, -1, 1 / own, 0, 0);
+      rest = intervals.moved() ? intervals.all() : limitsGood;
+    }
+    logWithout[i] = logNumbers + 0.5 * alpha[i] * alpha[i] / own;
+    withoutFactor[i] = allGood / (1 - oddWeight) * othersOdd * rest * ROOT_TWO_PI / Math.sqrt(own);
+  }
+
+  /** What the others without number i weigh with up to two odd, beside none. */
+  private double oddAmongFew(int i, double own) {
     double odd = 0;
     for (int j = 0; j < n; j++) {
       if (j != i) {
-        double share = inverse[i][j] / own;
-        others[j] = alpha[j] - share * alpha[i];
-        othersPrecision[j] = inverse[j][j] - share * inverse[i][j];
+        without(i, j, own);
         odd += oddRatio(others[j], othersPrecision[j]);
       }
     }
@@ -387,13 +504,80 @@ final class GaussianTerm {
         }
       }
     }
-    othersOdd = 1 + odd * oneOdd / allGood + two * twoOdd / allGood;
-    double rest = 1;
-    if (k > 0) {
-      intervals.free(i, -1, 1 / own, 0, 0);
-      rest = intervals.moved() ? intervals.all() : limitsGood;
+    return 1 + odd * oneOdd / allGood + two * twoOdd / allGood;
+  }
+
+  /** Number j as the others but i leave it. */
+  private void without(int i, int j, double own) {
+    double share = inverse[i][j] / own;
+    others[j] = alpha[j] - share * alpha[i];
+    othersPrecision[j] = inverse[j][j] - share * inverse[i][j];
+  }
+
+  private double oddAmongMany(int i, double own, boolean exact) {
+    pairs = true;
+    double odd = 0;
+    double weak = 0;
+    double squares = 0;
+    for (int j = 0; j < n; j++) {
+      double ratio = 0;
+      if (j != i) {
+        without(i, j, own);
+        ratio = exact ? oddRatio(others[j], othersPrecision[j]) : ratioNear(j);
+      }
+      ratiosBut[j] = ratio;
+      odd += ratio;
+      if (rank[j] < 0) {
+        weak += ratio;
+        squares += ratio * ratio;
+      }
     }
-    logWithout[i] = logNumbers + 0.5 * alpha[i] * alpha[i] / own;
-    withoutFactor[i] = allGood / (1 - oddWeight) * othersOdd * rest * ROOT_TWO_PI / Math.sqrt(own);
+    double two = (weak * weak - squares) / 2;
+    boolean anew = exact || movesWhatLooksOdd();
+    for (int s = 0; s < strongest.length; s++) {
+      int j = strongest[s];
+      if (j == i) {
+        continue;
+      }
+      double with = 0;
+      double[] row = together[s];
+      if (anew) {
+        for (int l = 0; l < n; l++) {
+          with += l != i && isFirstOf(s, l) ? oddRatioBut(i, j, l) : 0;
+        }
+        two += with;
+      } else {
+        for (int l = 0; l < n; l++) {
+          with += row[l] * ratiosBut[l];
+        }
+        two += ratiosBut[j] * with;
+      }
+    }
+    return 1 + odd * oneOdd / allGood + two * twoOdd / allGood;
+  }
+
+  /** Whether what is left out bears on a number that may well be odd. */
+  private boolean movesWhatLooksOdd() {
+    for (int j : strongest) {
+      double before = ratios[j];
+      double after = ratiosBut[j];
+      if (Math.max(before, after) * oneOdd > MATTERS * allGood
+          && Math.abs(after - before) > MOVED * before) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How much likelier the others are if j is odd, from how likely it was with all. */
+  private double ratioNear(int j) {
+    double freed = scaled[j];
+    double firmer = freed * (othersPrecision[j] - inverse[j][j]);
+    double growth = firmer * (1 - firmer / 2 * (1 - firmer / 1.5));
+    double change =
+        0.5 * (freed * (others[j] * others[j] / (1 + firmer) - alpha[j] * alpha[j]) - growth);
+    return Math.abs(change) < SMALL && Math.abs(firmer) < SMALL
+        ? ratios[j] * (1 + change * (1 + change / 2 * (1 + change / 3)))
+        : oddRatio(others[j], othersPrecision[j]);
   }
 }
