@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +41,6 @@ public final class RuleBase {
   private final Sentences sentences;
   private final Sources sources;
   private final List<RuleCard> cards;
-  private final List<Concern> concerns;
   private final RuleTexts texts;
   private final @Nullable Overlay overlay;
 
@@ -60,7 +59,6 @@ public final class RuleBase {
             .flatMap(rules -> rules.cards().values().stream())
             .sorted(RuleCard.ORDER)
             .toList();
-    this.concerns = concerns(cards, texts);
     this.texts = texts;
     this.overlay = overlay;
   }
@@ -135,9 +133,10 @@ public final class RuleBase {
   }
 
   /** The same rules compiled otherwise; for holding that this makes no difference. */
-  RuleBase compiledAs(Function<Stage, KieBase> compiler) {
+  RuleBase compiledAs(BiFunction<Stage, KieBase, KieBase> compiler) {
     Map<Stage, StageRules> others = new EnumMap<>(Stage.class);
-    stages.forEach((stage, rules) -> others.put(stage, rules.compiledAs(compiler.apply(stage))));
+    stages.forEach(
+        (stage, rules) -> others.put(stage, rules.compiledAs(base -> compiler.apply(stage, base))));
     return new RuleBase(others, parameters, sources, texts, overlay);
   }
 
@@ -148,10 +147,6 @@ public final class RuleBase {
 
   /** The rules by concern: by chapter, then in the order of their first ids. */
   public List<Concern> concerns() {
-    return concerns;
-  }
-
-  private static List<Concern> concerns(List<RuleCard> cards, RuleTexts texts) {
     Map<String, List<RuleCard>> byFile = new LinkedHashMap<>();
     for (RuleCard card : cards) {
       byFile.computeIfAbsent(texts.file(card.id()), file -> new ArrayList<>()).add(card);
