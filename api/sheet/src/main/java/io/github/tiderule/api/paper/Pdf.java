@@ -2,6 +2,7 @@ package io.github.tiderule.api.paper;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -17,7 +18,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.EnumSet;
 import java.util.Objects;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,8 +74,28 @@ record Pdf(byte[] bytes, int pages) {
 
   private static Pdf of(String html, BatikSVGDrawer pictures, Path font, int most)
       throws IOException {
+    // the document closes the font
+    TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBufferedFile(font.toFile()));
+    // to look for ligatures in every word takes longer than all the rest of drawing it
+    letters.setEnableGsub(false);
+    try (PDDocument document = new PDDocument()) {
+      return of(html, pictures, font, PDType0Font.load(document, letters, true), document, most);
+    }
+  }
+
+  private static Pdf of(
+      String html,
+      BatikSVGDrawer pictures,
+      Path font,
+      PDFont letters,
+      PDDocument document,
+      int most)
+      throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(document);
+    builder.useFont(
+        new PDFontSupplier(letters), FAMILY, REGULAR, BaseRendererBuilder.FontStyle.NORMAL, true);
     // the drawer of pictures takes a font from a file only; without, it asks the machine for one
     builder.useFont(
         font.toFile(),
@@ -77,8 +103,7 @@ record Pdf(byte[] bytes, int pages) {
         REGULAR,
         BaseRendererBuilder.FontStyle.NORMAL,
         true,
-        EnumSet.of(
-            BaseRendererBuilder.FSFontUseCase.DOCUMENT, BaseRendererBuilder.FSFontUseCase.SVG));
+        EnumSet.of(BaseRendererBuilder.FSFontUseCase.SVG));
     builder.useSVGDrawer(pictures);
     builder.usePdfUaAccessibility(true);
     builder.useReplacementText("?");
