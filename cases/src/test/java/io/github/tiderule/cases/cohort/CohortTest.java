@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
 
+import io.github.tiderule.cases.Nightly;
 import io.github.tiderule.engine.Tiderule;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
  */
 class CohortTest {
 
-  private static final int SEASONS = 150;
+  private static final int SEASONS = Nightly.of(60, 150);
   private static final long SEED = 1;
 
   /** One small cohort in a hundred would be further off. */

@@ -1,6 +1,8 @@
 package io.github.tiderule.cases.contradiction;
 
+import io.github.tiderule.cases.Nightly;
 import io.github.tiderule.cases.cohort.CohortCycles;
+import io.github.tiderule.cases.corpus.CaseFolder;
 import io.github.tiderule.cases.corpus.Corpus;
 import io.github.tiderule.cases.odd.OddCycles;
 import io.github.tiderule.cases.property.RandomCycle;
@@ -25,23 +27,24 @@ import java.util.stream.Stream;
  */
 record Tried(String name, CycleRecord cycle, Advice advice) {
 
-  private static final boolean NIGHTLY = "true".equals(System.getenv("TIDERULE_NIGHTLY"));
-  private static final int TIMES = NIGHTLY ? 5 : 1;
-  private static final int RANDOM = 60;
-  private static final int COHORT = 60;
+  private static final int TIMES = Nightly.of(1, 8);
+  private static final int RANDOM = 36;
+  private static final int COHORT = 36;
   private static final int ODD = 1;
   private static final long SEED = 7;
 
   private record Named(String name, byte[] file) {}
 
   /**
-   * Every case, every demonstration, and a sample of the cohorts, of odd seasons and of random
-   * ones; by night five times as large a sample.
+   * Every third case, every demonstration, and a sample of the cohorts, of odd seasons and of
+   * random ones; by night every case, and eight times as large a sample.
    */
   static List<Tried> all() {
     List<Named> files = new ArrayList<>();
-    Corpus.under(Path.of("").toAbsolutePath())
-        .forEach(folder -> files.add(new Named(folder.name(), folder.cycle())));
+    List<CaseFolder> folders = Corpus.under(Path.of("").toAbsolutePath());
+    for (int i = 0; i < folders.size(); i += Nightly.of(3, 1)) {
+      files.add(new Named(folders.get(i).name(), folders.get(i).cycle()));
+    }
     demonstrations().forEach(files::add);
     List<String> cohort = CohortCycles.lines(TIMES * COHORT, SEED);
     for (int i = 0; i < cohort.size(); i++) {

@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.tiderule.cases.Nightly;
 import io.github.tiderule.engine.Tiderule;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,7 +27,6 @@ import org.junit.jupiter.api.Test;
  */
 class OddSeasonsTest {
 
-  private static final boolean NIGHTLY = "true".equals(System.getenv("TIDERULE_NIGHTLY"));
   private static final Path REPORT = Path.of("report/odd-seasons.csv");
   private static final int FEW = 6;
   private static final long SEED = 1;
@@ -49,7 +49,7 @@ class OddSeasonsTest {
   @BeforeAll
   static void ask() throws IOException {
     OddStudy study = new OddStudy(Tiderule.create(), SEED);
-    int seasons = NIGHTLY ? Integer.parseInt(reported(Kind.ORDINARY, "seasons")) : FEW;
+    int seasons = Nightly.is() ? Integer.parseInt(reported(Kind.ORDINARY, "seasons")) : FEW;
     for (Kind kind : Kind.values()) {
       SCORES.add(study.score(kind, seasons));
     }
@@ -97,7 +97,7 @@ class OddSeasonsTest {
 
   @Test
   void noKindFaresWorseThanReported() throws IOException {
-    assumeTrue(NIGHTLY);
+    assumeTrue(Nightly.is());
     Map<String, Predicate<Verdict>> columns = new LinkedHashMap<>();
     columns.put("over", Verdict::over);
     columns.put("interval", Verdict::confident);

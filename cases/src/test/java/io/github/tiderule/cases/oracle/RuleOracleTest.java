@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.greaterThanOrEqualTo;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
+import io.github.tiderule.cases.Nightly;
 import io.github.tiderule.rules.Firing;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.Stage;
@@ -27,8 +28,8 @@ import org.junit.jupiter.api.Test;
 class RuleOracleTest {
 
   private static final RuleBase RULES = RuleBase.load();
-  private static final int SEASONS = 2000;
-  private static final int LEAST_SPOKEN = 20;
+  private static final int SEASONS = Nightly.of(500, 2000);
+  private static final int LEAST_SPOKEN = SEASONS / 100;
   private static final int LEAST_RULES = 25;
 
   /** What the rules say of a season, in the oracle's words. */

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.greaterThanOrEqualTo;
 import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
 
+import io.github.tiderule.cases.Nightly;
 import io.github.tiderule.engine.Tiderule;
 import java.io.IOException;
 import java.io.Reader;
@@ -31,14 +32,14 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class PlanCohortTest {
 
-  private static final int SEASONS = 30;
+  private static final int SEASONS = Nightly.of(12, 30);
   private static final long SEED = 1;
   private static final Map<EggLaw.World, Map<Row, PlanScore>> SCORES =
       new EnumMap<>(EggLaw.World.class);
   private static final Map<Row, List<PlanStudy.Bred>> SEASONS_OF = new EnumMap<>(Row.class);
 
-  /** Luck of a small cohort. */
-  private static final double LUCK = 0.05;
+  /** Luck of a small cohort; of thirty seasons it is a twentieth. */
+  private static final double LUCK = 0.05 * Math.sqrt(30.0 / SEASONS);
 
   @BeforeAll
   static void breed() {
