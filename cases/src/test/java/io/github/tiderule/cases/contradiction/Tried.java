@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  */
 record Tried(String name, CycleRecord cycle, Advice advice) {
 
-  private static final int TIMES = Nightly.of(1, 8);
+  private static final int TIMES = Nightly.of(1, 9);
   private static final int RANDOM = 36;
   private static final int COHORT = 36;
   private static final int ODD = 1;
@@ -37,7 +37,7 @@ record Tried(String name, CycleRecord cycle, Advice advice) {
 
   /**
    * Every third case, every demonstration, and a sample of the cohorts, of odd seasons and of
-   * random ones; by night every case, and eight times as large a sample.
+   * random ones; by night every case, and nine times as large a sample.
    */
   static List<Tried> all() {
     List<Named> files = new ArrayList<>();
