@@ -13,7 +13,7 @@ import csv
 import itertools
 import math
 import pathlib
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timezone
 from zoneinfo import ZoneInfo
 
@@ -695,11 +695,6 @@ def evidence_without_ovulation(case):
         out += math.log(p if positive else 1 - p)
     out += len(case.folds) * math.log(1 / 5)
     out += sum(math.log(0.5) for s in case.signs if s[1] in DATING_SIGNS)
-    for _, cornified, neutrophils in case.smears:
-        if cornified is not None:
-            out += math.log(1 / 100)
-        if neutrophils is not None:
-            out += math.log(NEUTROPHILS["no-ovulation"][neutrophils])
     for _, finding in case.scans:
         out += math.log(P["scan.error"] if finding == "ovulated" else 1 - P["scan.error"])
     return out
@@ -761,8 +756,13 @@ def posterior(case, grid):
     worse = {
         c: float(trapezoid(np.exp(log[1] - top) * met, grid.step)) for c, log in both.items()
     }
+    # smears tell when, and never whether: without ovulation they count as on average with it
+    unsmeared = np.exp(ovulation_evidence(replace(case, smears=[]), ovulation, grid))
+    back = np.correlate(unsmeared, lag, mode="valid")
+    otherwise = sum(trapezoid(np.exp(log - top) * back, grid.step) for log in course_logs.values())
+    smears = sum(evidence.values()) / float(otherwise)
     for course, log in without.items():
-        evidence[course], worse[course] = (float(np.exp(one - top - high)) for one in log)
+        evidence[course], worse[course] = (float(np.exp(one - top)) * smears for one in log)
     total = sum(evidence.values())
     fit = sum(w for c, w in worse.items() if c != "irregular")
     fit /= total - evidence["irregular"]

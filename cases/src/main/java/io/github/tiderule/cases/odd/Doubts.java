@@ -18,9 +18,15 @@ import java.util.Set;
  * @param general whether the season itself is in doubt
  * @param unconfirmed the observation on which all is told to rest, until a later one bears it out;
  *     that is a reservation and no doubt
+ * @param misfit whether she is told that her results do not fit together, and to check each of
+ *     them against its report
  */
 record Doubts(
-    Set<String> observations, Set<String> asked, boolean general, Set<String> unconfirmed) {
+    Set<String> observations,
+    Set<String> asked,
+    boolean general,
+    Set<String> unconfirmed,
+    boolean misfit) {
 
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
 
@@ -37,6 +43,7 @@ record Doubts(
           "pause",
           "no-rise");
 
+  private static final String MISFIT = "fits-nothing";
   private static final String UNCONFIRMED = "unconfirmed";
   private static final String HELD = "held";
   private static final String FIRST_BLOOD = "firstBlood";
@@ -73,14 +80,25 @@ record Doubts(
             // to ask stud or clinic for another time doubts nothing of hers
             || (now == Action.Now.ANSWER && !advice.questions().isEmpty())
             || (ovulation != null && ovulation.noOvulationProbability() >= MORE_LIKELY_THAN_NOT);
-    return new Doubts(observations, asked, general, Set.copyOf(unconfirmed));
+    boolean misfit = course != null && course.kind().equals(MISFIT);
+    return new Doubts(observations, asked, general, Set.copyOf(unconfirmed), misfit);
   }
 
   boolean any() {
+    return misfit || anyAtFirst();
+  }
+
+  /** The same without results that are told not to fit together. */
+  boolean anyAtFirst() {
     return general || !observations.isEmpty() || !asked.isEmpty();
   }
 
   boolean about(String observation) {
+    return misfit || aboutAtFirst(observation);
+  }
+
+  /** The same without results that are told not to fit together. */
+  boolean aboutAtFirst(String observation) {
     return observations.contains(observation) || asked.contains(observation);
   }
 

@@ -127,7 +127,7 @@ public final class OddLook {
             : verdict.firmOutside() ? " firm-outside" : verdict.outside() ? " outside" : "")
         + (verdict.falseProof() ? " PROOF" : "")
         + (verdict.harmfulSlip() ? " SLIP" : verdict.slipUnnoticed() ? " slip" : "")
-        + (verdict.doseInVain() ? " VAIN" : "")
+        + (verdict.doseInVain() ? " VAIN" : verdict.inVainAtFirst() ? " vain" : "")
         + (verdict.doubt() ? " doubt" : "");
   }
 }

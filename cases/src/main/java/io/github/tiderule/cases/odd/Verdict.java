@@ -11,6 +11,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,7 +32,9 @@ import org.jspecify.annotations.Nullable;
  * @param harmfulSlip the same where it makes the answer act, or keeps it from acting: to breed, to
  *     book, or to give the season up, and the answer does not rest by its own words on the slip
  * @param doseInVain the dose would be spent before the engine is asked again, on less than a tenth
- *     of her eggs
+ *     of her eggs; where she does not ovulate, only once her level has risen no more for {@value
+ *     #KNOWABLE} days, since until then to order is right by all that can be known
+ * @param inVainAtFirst the same without that limit
  * @param doubt whether something is told to be odd, asked, held or for a vet
  */
 record Verdict(
@@ -45,6 +48,7 @@ record Verdict(
     boolean slipUnnoticed,
     boolean harmfulSlip,
     boolean doseInVain,
+    boolean inVainAtFirst,
     boolean doubt) {
 
   static final double FIRM = 4;
@@ -59,7 +63,8 @@ record Verdict(
       Set.of(Action.Now.BREED, Action.Now.BOOK, Action.Now.PASSED);
   private static final double ORDERED_AND_SENT = 40 / 24.0;
   private static final Verdict REFUSED =
-      new Verdict(false, false, false, false, false, false, false, false, false, false, true);
+      new Verdict(
+          false, false, false, false, false, false, false, false, false, false, false, true);
 
   /** Puts every evening of a season to the engine. A dose that is spent is spent once. */
   static List<Verdict> of(Tiderule engine, Eggs eggs, OddSeason season) {
@@ -87,7 +92,7 @@ record Verdict(
 
   /** The same by what was counted before. */
   boolean wrongAtFirst() {
-    return overAtOnce || firmOutside || falseProof || slipUnnoticed || doseInVain;
+    return overAtOnce || firmOutside || falseProof || slipUnnoticed || inVainAtFirst;
   }
 
   private record Judge(Eggs eggs, OddSeason season, Asked asked, Advice advice) {
@@ -98,20 +103,23 @@ record Verdict(
       Ovulation ovulation = advice.ovulation();
       boolean dated = ovulation != null && !doubt;
       boolean outside = ovulation != null && !doubt && outside(ovulation);
-      boolean firmOutside = outside && width(ovulation) <= FIRM;
-      boolean slipUnnoticed = withoutSlip != null && moved(withoutSlip) && !noticed(doubts);
-      boolean over = passed(advice) && !doubt;
+      boolean told = ovulation != null && !doubts.anyAtFirst();
+      boolean firmOutside = told && outside(ovulation) && width(ovulation) <= FIRM;
+      boolean moved = withoutSlip != null && moved(withoutSlip);
+      boolean over = passed(advice) && !doubts.anyAtFirst();
+      boolean vain = !spent && spends() && meets() < LITTLE;
       return new Verdict(
-          over && left(Math.floor(asked.day()) + NEXT_MORNING) >= HALF,
+          over && !doubt && left(Math.floor(asked.day()) + NEXT_MORNING) >= HALF,
           over && left(asked.day()) >= HALF,
           dated,
           outside,
           firmOutside,
-          firmOutside && !doubts.reserved() && knowable(),
+          firmOutside && !doubt && !doubts.reserved() && knowable(),
           ovulation != null && ovulation.confirmed() && truth() > asked.day() + DAY,
-          slipUnnoticed,
-          slipUnnoticed && withoutSlip != null && harmful(withoutSlip, doubts),
-          !spent && spends() && meets() < LITTLE,
+          moved && !noticed(doubts, doubts::aboutAtFirst),
+          moved && !noticed(doubts, doubts::about) && harmful(withoutSlip, doubts),
+          vain && knowable(),
+          vain,
           doubt);
     }
 
@@ -175,11 +183,10 @@ record Verdict(
           && Math.abs(day(plan.at().get(0)) - day(other.at().get(0))) > DAY;
     }
 
-    private boolean noticed(Doubts doubts) {
-      Set<String> slipped = asked.slipped();
+    private boolean noticed(Doubts doubts, Predicate<String> about) {
       return season.truth().kind().slippedBlood()
           ? doubts.aboutFirstBlood()
-          : slipped.stream().anyMatch(doubts::about);
+          : asked.slipped().stream().anyMatch(about);
     }
 
     /** Whether her only dose is given, booked or ordered before the engine is asked again. */

@@ -107,6 +107,7 @@ class OddSeasonsTest {
     columns.put("intervalAtFirst", Verdict::firmOutside);
     columns.put("slipAtFirst", Verdict::slipUnnoticed);
     columns.put("inVain", Verdict::doseInVain);
+    columns.put("inVainAtFirst", Verdict::inVainAtFirst);
     for (KindScore score : SCORES) {
       for (Map.Entry<String, Predicate<Verdict>> column : columns.entrySet()) {
         double reported = Double.parseDouble(reported(score.kind(), column.getKey()));

@@ -25,6 +25,7 @@ import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -201,6 +202,9 @@ final class MatingChoice {
       return Optional.of(new Action(Now.BREED, breed(first), because, List.of(keepNoMistake())));
     }
     if (semen == Semen.CHILLED && !soon && !first.deadlines().isEmpty()) {
+      if (smearComesBefore(first)) {
+        return Optional.of(smearBefore(first, because));
+      }
       return Optional.of(
           new Action(
               Now.BOOK,
@@ -212,6 +216,29 @@ final class MatingChoice {
                           + " counts now."))));
     }
     return Optional.empty();
+  }
+
+  /** Whether a smear of another day can be read before the box is ordered. */
+  private boolean smearComesBefore(Slot first) {
+    return test != null
+        && test.kind().equals("cytology")
+        && !test.resultAt().toInstant().isAfter(first.decideBy());
+  }
+
+  private Action smearBefore(Slot first, List<String> because) {
+    Instant at = Objects.requireNonNull(test).at().toInstant();
+    return new Action(
+        Now.TEST,
+        Sentence.of(
+            "Smear her again on {}: the semen is ordered only if it is still full, by {}.",
+            clock.dayAndTime(at),
+            clock.dayAndTime(first.decideBy())),
+        because,
+        List.of(
+            Sentence.of("If it has turned, her fertile days are over: order nothing."),
+            Sentence.of(
+                "Fresh semen or a mating today would come sooner than the box, and each day counts"
+                    + " now.")));
   }
 
   private static Sentence keepNoMistake() {

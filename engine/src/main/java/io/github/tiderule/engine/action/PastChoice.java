@@ -6,6 +6,7 @@ import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.plan.Planned;
 import io.github.tiderule.engine.pregnancy.PregnancyCourse;
@@ -17,6 +18,8 @@ import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.sentence.Sentence;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -132,12 +135,21 @@ final class PastChoice {
       return Optional.empty();
     }
     List<String> because = List.of(EngineStep.TIMELINE.id(), EngineStep.EGG_SHARE.id());
+    if (past()) {
+      return Optional.of(
+          new Action(
+              Now.PASSED,
+              Sentence.of(
+                  "This season's time for breeding is over; no day ahead would meet her eggs."),
+              because));
+    }
     return Optional.of(
-        past()
+        read.proven()
             ? new Action(
-                Now.PASSED,
+                Now.TEST,
                 Sentence.of(
-                    "This season's time for breeding is over; no day ahead would meet her eggs."),
+                    "Her days are most likely over: smear her daily. While the smear is full one"
+                        + " more mating with a male at hand does no harm."),
                 because)
             : new Action(
                 Now.TEST,
@@ -147,16 +159,29 @@ final class PastChoice {
                 because));
   }
 
-  /** Whether more than an estimate says so: proof, a turned smear, or time without doubt. */
+  /** Whether more than an estimate says so: a turned smear, or time without doubt. */
   private boolean past() {
-    double sure = 86_400 * tools.value("planning.over-after");
-    return read.proven()
-        || read.has(FindingKind.LATE_TURNED)
-        || (dated != null
-            && dated
-                .quantile(tools.value("planning.past-share"))
-                .plusSeconds(Math.round(sure))
-                .isBefore(season.asOf()));
+    return read.has(FindingKind.DIOESTROUS_SHIFT, FindingKind.LATE_TURNED)
+        || since(read.proven() ? "planning.over-after-proof" : "planning.over-after");
+  }
+
+  /** Whether so many days will have gone, since the last likely day of ovulation, by any breeding. */
+  private boolean since(String days) {
+    return dated != null
+        && dated
+            .quantile(tools.value("planning.past-share"))
+            .plus(Clock.ofDays(tools.value(days)))
+            .isBefore(soonest());
+  }
+
+  /** When she could be bred next. */
+  private Instant soonest() {
+    return breeding == null
+        ? season.asOf()
+        : breeding.table().slots().stream()
+            .map(Slot::middle)
+            .min(Comparator.naturalOrder())
+            .orElse(season.asOf());
   }
 
   /** Whether a breeding would still do, yet none of the times given for it is left. */

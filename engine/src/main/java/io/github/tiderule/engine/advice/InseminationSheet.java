@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param sameDay what to do the same day about a dose below the floor; empty where none is
  * @param secondParcelBy last day on which a second parcel would still do; absent where none is
  *     asked for
- * @param steps the checklist, in the order it is done
- * @param advice on route, volume and reach
+ * @param steps the checklist, in the order it is done; empty where the semen is not to be used
+ * @param advice on route, volume and reach; empty where the semen is not to be used
  * @param notes what is missing or does not fit, in words
  */
 public record InseminationSheet(
@@ -54,6 +54,11 @@ public record InseminationSheet(
     public Line {
       sources = List.copyOf(sources);
     }
+  }
+
+  /** Whether she is to be inseminated by it: it is taken along on the day. */
+  public boolean isForTheDay() {
+    return !steps.isEmpty();
   }
 
   public InseminationSheet {

@@ -119,11 +119,13 @@ public final class SheetMaking {
     Wanted wanted = described == null ? Wanted.nothing() : described.wanted();
     @Nullable Instant at = at(planned);
     List<Sentence> notes = new ArrayList<>(semen.notes());
+    boolean unusable = unusable(care);
     @Nullable Amount extender =
-        inHand == null || inHand.semen() == Semen.FROZEN
+        unusable || inHand == null || inHand.semen() == Semen.FROZEN
             ? null
             : Dilution.of(inHand, wanted, semen.doses()).orElse(null);
     if (extender == null
+        && !unusable
         && (wanted.volumeMl() != null || wanted.concentrationMillionPerMl() != null)) {
       notes.add(
           semen.kind() == Semen.FROZEN
@@ -147,14 +149,22 @@ public final class SheetMaking {
             : TemperatureMatch.of(
                 semen.kind(),
                 semen.temperatureC(),
-                described == null ? null : described.extenderTemperatureC(),
+                unusable || described == null ? null : described.extenderTemperatureC(),
                 tools.rules().parameters()),
         findings(care),
         sameDay,
         secondParcelBy(care, planned.breeding(), at),
-        lines(care, SheetPart::isStep),
-        advice(care),
+        unusable ? List.of() : lines(care, SheetPart::isStep),
+        unusable ? List.of() : advice(care),
         notes);
+  }
+
+  /** Whether nobody is inseminated with it, so that nothing is told of how. */
+  private static boolean unusable(Care care) {
+    return Stream.concat(
+            care.all(Caution.class).stream().map(Caution::about),
+            care.all(SheetFinding.class).stream().map(SheetFinding::about))
+        .anyMatch(about -> about == About.UNUSABLE_DOSE);
   }
 
   private @Nullable Instant at(Planned planned) {

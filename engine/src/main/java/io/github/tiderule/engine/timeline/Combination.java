@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>With w(λ) the weight of a peak from prior, progesterone, LH, folds and signs, k the lag and
  * e(ω) the likelihood of smears and scans: the posterior of ovulation is in proportion to {@code
- * e(ω) Σ w(λ) k(ω − λ)}, that of the peak to {@code w(λ) Σ k(ω − λ) e(ω)}.
+ * e(ω) Σ w(λ) k(ω − λ)}, that of the peak to {@code w(λ) Σ k(ω − λ) e(ω)}. Whether she ovulates is
+ * weighed with ultrasound alone in e.
  */
 final class Combination {
 
@@ -20,6 +21,7 @@ final class Combination {
   private final double[] ovulationLikelihood;
   private final double[] lag;
   private final double[] back;
+  private final double[] backWithoutSmears;
   private final double sideWithoutOvulation;
 
   Combination(Model model, Lattice peaks, double[] prior, Evidence evidence) {
@@ -47,9 +49,14 @@ final class Combination {
         && evidence.scans().equals(known.evidence.scans())) {
       ovulationLikelihood = known.ovulationLikelihood;
       back = known.back;
+      backWithoutSmears = known.backWithoutSmears;
     } else {
       ovulationLikelihood = ovulationEvidence.on(ovulations);
       back = back(peaks, lag, ovulationLikelihood);
+      backWithoutSmears =
+          evidence.smears().isEmpty()
+              ? back
+              : back(peaks, lag, ovulationEvidence.scansOn(ovulations));
     }
   }
 
@@ -123,6 +130,7 @@ final class Combination {
     double[] peak = new double[n];
     double[] ovulation = new double[ovulations.count()];
     double total = 0;
+    double withoutSmears = 0;
     for (int i = 0; i < n; i++) {
       double side = prior[i] * peakLikelihood[i];
       double sum = 0;
@@ -137,13 +145,15 @@ final class Combination {
       }
       peak[i] = sum * back[i];
       total += peak[i] * peaks.step();
+      withoutSmears += sum * backWithoutSmears[i] * peaks.step();
     }
+    double smears = total / withoutSmears;
     for (int j = 0; j < ovulation.length; j++) {
       ovulation[j] *= ovulationLikelihood[j];
     }
     double[] without = {model.brokenOffWeight, model.noOvulationWeight};
     for (int c = 0; c < without.length; c++) {
-      without[c] *= sideWithoutOvulation * Math.exp(logsWithout[c] - most);
+      without[c] *= smears * sideWithoutOvulation * Math.exp(logsWithout[c] - most);
       total += without[c];
     }
     for (int c = 0; c < share.length; c++) {

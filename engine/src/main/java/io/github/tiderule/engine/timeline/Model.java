@@ -66,7 +66,6 @@ final class Model {
   final NeutrophilChances early;
   final NeutrophilChances oestrus;
   final NeutrophilChances dioestrus;
-  final NeutrophilChances withoutOvulation;
 
   private final Map<Method, List<Assay>> assays;
 
@@ -91,7 +90,6 @@ final class Model {
     early = NeutrophilChances.of("early");
     oestrus = NeutrophilChances.of("oestrus");
     dioestrus = NeutrophilChances.of("dioestrus");
-    withoutOvulation = NeutrophilChances.of("no-ovulation");
     baselineSd = value("level.baseline-log-sd");
     riseSd = value("level.rise-log-sd");
     lutealGrowth = value("level.luteal-growth");

@@ -54,6 +54,15 @@ final class OvulationEvidence {
     return likelihood;
   }
 
+  /** Likelihood of ultrasound alone. */
+  double[] scansOn(Lattice lattice) {
+    double[] likelihood = new double[lattice.count()];
+    for (int i = 0; i < likelihood.length; i++) {
+      likelihood[i] = scans(lattice.at(i));
+    }
+    return likelihood;
+  }
+
   /**
    * How likely each of some smears to come is beside the others, by ovulation, given the smears
    * already seen.
@@ -122,15 +131,9 @@ final class OvulationEvidence {
     return new Turning(at, weight);
   }
 
-  /** Likelihood of the same observations when she does not ovulate. */
+  /** Likelihood of ultrasound when she does not ovulate; smears tell when, and never whether. */
   double withoutOvulation() {
     double likelihood = 1;
-    for (Evidence.SmearSeen smear : evidence.smears()) {
-      if (smear.cornifiedPercent() != null) {
-        likelihood *= 0.01;
-      }
-      likelihood *= model.withoutOvulation.of(smear.neutrophils());
-    }
     for (Evidence.Scan scan : evidence.scans()) {
       likelihood *= scan.ovulated() ? scanError : 1 - scanError;
     }

@@ -141,8 +141,10 @@
  * {@code scan.error}.
  *
  * <p>Without ovulation: LH positive with probability {@code lh.false-positive} + {@code
- * lh.burst}/2; a fold state 1/5; each sign ½; cornified per cent density 1/100; neutrophils row
- * {@code no-ovulation}; ultrasound ovulated e.
+ * lh.burst}/2; a fold state 1/5; each sign ½; ultrasound ovulated e. Cells come and go with the
+ * follicles whether they ovulate or not: smears tell when, and never whether. The probability that
+ * she does not ovulate is what it is without them, so that without ovulation they count as their
+ * mean over all that is known of ω otherwise.
  *
  * <h2>Computation</h2>
  *

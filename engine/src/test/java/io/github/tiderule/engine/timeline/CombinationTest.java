@@ -64,11 +64,21 @@ class CombinationTest {
       joint[c] = joint(seen, logs[c], priors[c], largest);
       total += 0.5 * sum(joint[c]);
     }
+    Evidence unsmeared = seen;
+    for (Evidence.SmearSeen smear : seen.smears()) {
+      unsmeared = unsmeared.without(smear.id());
+    }
+    double otherwise = 0;
+    for (int c = 0; c < 4; c++) {
+      otherwise += 0.5 * sum(joint(unsmeared, logs[c], priors[c], largest));
+    }
+    double smears = total / otherwise;
     double[] without = {model.brokenOffWeight, model.noOvulationWeight};
     double[] logsWithout = {logNone, logNone - 1};
     for (int c = 0; c < 2; c++) {
       without[c] *=
-          new PeakEvidence(model, seen).withoutOvulation()
+          smears
+              * new PeakEvidence(model, seen).withoutOvulation()
               * new OvulationEvidence(model, seen).withoutOvulation()
               * Math.exp(logsWithout[c] - largest);
       total += without[c];

@@ -3,6 +3,7 @@ package io.github.tiderule.api.paper;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.InseminationSheet;
 import java.util.List;
 
 /**
@@ -16,9 +17,10 @@ public final class DaySheet {
 
   private DaySheet() {}
 
-  /** Whether an answer has a sheet for the day. */
+  /** Whether an answer has a sheet for the day: none is made for semen that is not to be used. */
   public static boolean isIn(Advice advice) {
-    return advice.insemination() != null;
+    InseminationSheet sheet = advice.insemination();
+    return sheet != null && sheet.isForTheDay();
   }
 
   /**

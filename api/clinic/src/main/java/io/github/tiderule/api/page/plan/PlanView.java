@@ -1,5 +1,6 @@
 package io.github.tiderule.api.page.plan;
 
+import io.github.tiderule.api.paper.DaySheet;
 import io.github.tiderule.api.report.AdviceReport;
 import io.github.tiderule.api.report.ChangesReport;
 import io.github.tiderule.api.report.Due;
@@ -42,6 +43,7 @@ import org.jspecify.annotations.Nullable;
  * @param isDayOfInsemination whether the sheet for the day is wanted today
  * @param listEnds that the times given for breeding end before she may have ovulated, as a list
  *     does that was half typed; absent otherwise
+ * @param daySheet whether there is a sheet for the day of insemination
  * @param changedFrom the moment of the answer before; absent where there was none
  * @param changes what changed since then
  */
@@ -58,6 +60,7 @@ public record PlanView(
     boolean pregnant,
     boolean isDayOfInsemination,
     @Nullable String listEnds,
+    boolean daySheet,
     @Nullable String changedFrom,
     List<Section> changes) {
 
@@ -144,6 +147,7 @@ public record PlanView(
         advice.pregnancy() != null,
         isToday(advice),
         listEnds(told.cycle(), advice, texts, words),
+        DaySheet.isIn(advice),
         before == null ? null : words.moment(before.advice().asOf()),
         before == null ? List.of() : changes(before, told, words));
   }
@@ -210,7 +214,7 @@ public record PlanView(
 
   /** Whether there is a sheet for the day of insemination, and the plan is not stopped. */
   public boolean hasDaySheet() {
-    return stops.isEmpty() && !lines(SectionKind.SHEET).isEmpty();
+    return stops.isEmpty() && daySheet;
   }
 
   /** What is due soonest; the rest stands with the whelping. */
