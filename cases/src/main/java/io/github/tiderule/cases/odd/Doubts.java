@@ -18,8 +18,8 @@ import java.util.Set;
  * @param general whether the season itself is in doubt
  * @param unconfirmed the observation on which all is told to rest, until a later one bears it out;
  *     that is a reservation and no doubt
- * @param misfit whether she is told that her results do not fit together, and to check each of
- *     them against its report
+ * @param misfit whether she is told that her results do not fit together, and to check each of them
+ *     against its report
  */
 record Doubts(
     Set<String> observations,

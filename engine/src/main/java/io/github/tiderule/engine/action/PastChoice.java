@@ -165,7 +165,9 @@ final class PastChoice {
         || since(read.proven() ? "planning.over-after-proof" : "planning.over-after");
   }
 
-  /** Whether so many days will have gone, since the last likely day of ovulation, by any breeding. */
+  /**
+   * Whether so many days will have gone, since the last likely day of ovulation, by any breeding.
+   */
   private boolean since(String days) {
     return dated != null
         && dated
