@@ -65,17 +65,20 @@ final class PlanParts {
     html.open("now").paragraph("", front.headline());
     List<String> follows = new ArrayList<>(front.then());
     front.plan().forEach(line -> follows.add(line.text()));
-    int most = room.most(12, 12, 10, 8, 6, 5, 4, 3);
+    int most = room.most(12, 10, 8, 6, 5, 4, 3, 1);
     follows.stream().limit(most).forEach(line -> html.paragraph("then", line));
     html.left("more", follows.size() - most);
-    front.grave().forEach(line -> html.paragraph("alarm", line.text()));
-    html.close();
+    // what is grave is never cut
+    html.open("grave")
+        .whole(new Section(SectionKind.NOW, "", front.grave()), false)
+        .close()
+        .close();
   }
 
   /** What is due, soonest first. */
   void due(Html html, Room room) {
-    if (!front.due().isEmpty()) {
-      int most = room.most(8, 8, 7, 6, 5, 4, 3, 2);
+    int most = room.most(8, 7, 6, 5, 4, 3, 2, 0);
+    if (!front.due().isEmpty() && most > 0) {
       html.heading(TEXTS.say("screen.due"));
       front.due().stream()
           .limit(most)
@@ -87,7 +90,7 @@ final class PlanParts {
   /** How sure it is, and what her values do. */
   void known(Html html, Room room) {
     html.paragraph("", TEXTS.say("screen.sure") + " " + front.sure());
-    if (front.values() != null) {
+    if (front.values() != null && room.most(1, 1, 1, 1, 1, 1, 1, 0) > 0) {
       html.paragraph("", TEXTS.say("screen.values") + " " + front.values());
     }
   }

@@ -10,7 +10,7 @@ public enum CurveSize {
   /** A screen. */
   SCREEN(760, 13, 300),
   /** A sheet of paper, in a column of the breadth of the page. */
-  PAPER(720, 13.5, 225);
+  PAPER(720, 13.5, 165);
 
   private final double width;
   private final double letter;
