@@ -103,8 +103,11 @@ record Verdict(
       Ovulation ovulation = advice.ovulation();
       boolean dated = ovulation != null && !doubt;
       boolean outside = ovulation != null && !doubt && outside(ovulation);
-      boolean told = ovulation != null && !doubts.anyAtFirst();
-      boolean firmOutside = told && outside(ovulation) && width(ovulation) <= FIRM;
+      boolean firmOutside =
+          ovulation != null
+              && !doubts.anyAtFirst()
+              && outside(ovulation)
+              && width(ovulation) <= FIRM;
       boolean moved = withoutSlip != null && moved(withoutSlip);
       boolean over = passed(advice) && !doubts.anyAtFirst();
       boolean vain = !spent && spends() && meets() < LITTLE;
@@ -117,7 +120,10 @@ record Verdict(
           firmOutside && !doubt && !doubts.reserved() && knowable(),
           ovulation != null && ovulation.confirmed() && truth() > asked.day() + DAY,
           moved && !noticed(doubts, doubts::aboutAtFirst),
-          moved && !noticed(doubts, doubts::about) && harmful(withoutSlip, doubts),
+          withoutSlip != null
+              && moved
+              && !noticed(doubts, doubts::about)
+              && harmful(withoutSlip, doubts),
           vain && knowable(),
           vain,
           doubt);
