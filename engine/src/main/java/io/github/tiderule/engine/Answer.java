@@ -3,14 +3,21 @@ package io.github.tiderule.engine;
 import io.github.tiderule.engine.action.ActionChoice;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.AdviceBreeding;
+import io.github.tiderule.engine.advice.AdviceCourse;
+import io.github.tiderule.engine.advice.AdviceReasoning;
+import io.github.tiderule.engine.advice.AdviceTesting;
+import io.github.tiderule.engine.advice.AdviceTiming;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.engine.explain.DayCounts;
 import io.github.tiderule.engine.explain.Disagreements;
 import io.github.tiderule.engine.explain.NearMisses;
@@ -121,7 +128,7 @@ final class Answer {
     trace.add(read.found());
     if (dated != null) {
       trace.add(
-          "timeline",
+          TraceStage.TIMELINE,
           EngineStep.TIMELINE,
           dated.evidence().items().stream().map(Evidence.Item::id).sorted().toList(),
           List.of(dated.words()));
@@ -138,51 +145,62 @@ final class Answer {
       TraceBook trace,
       NearMisses near) {
     Clock clock = season.clock();
-    @Nullable Breeding breeding = planned.breeding();
-    // a season that broke off has no ovulation to date
-    @Nullable Dated days = standing instanceof Standing.BrokenOff ? null : dated;
     ActionChoice action = new ActionChoice(tested, course, care);
     boolean unusable = action.doseUnusable();
     boolean unplanned = unusable || action.valuesWait() || action.asked().isPresent();
     List<BreedingDay> breedingDays = days(action);
     CourseTold told = CourseTold.of(course, standing, care, then);
-    return new Advice(
-        Stamp.of(Tiderule.VERSION, season.tools().rules()),
-        clock.offset(season.asOf()),
-        clock.offset(action.validUntil()),
-        season.female().id(),
-        told(action, readings),
+    return Advice.of(
+            Stamp.of(Tiderule.VERSION, season.tools().rules()),
+            clock.offset(season.asOf()),
+            clock.offset(action.validUntil()),
+            season.female().id(),
+            told(action, readings))
+        .withQuestions(questions())
+        .withCautions(warnings())
+        .with(timing())
+        .with(new AdviceBreeding(breedingDays, unplanned ? null : plan(), planned.bred(), sheet))
+        .with(
+            new AdviceTesting(
+                tested.nextTest(),
+                tested.noTestBecause(),
+                unplanned ? List.of() : tested.changes()))
+        .with(
+            new AdviceCourse(
+                standing instanceof Standing.Stopped || standing instanceof Standing.BrokenOff
+                    ? null
+                    : SeasonAhead.of(season, care, action.seasonOver()),
+                nothingToWhelp(breedingDays) ? null : told.whelping(),
+                told.pregnancy(),
+                told.caesarean(),
+                told.lookBack()))
+        .with(
+            new AdviceReasoning(
+                trace.lines(),
+                near.told(),
+                dated == null ? List.of() : dated.influence(),
+                standing.silent() ? List.of() : Disagreements.of(care),
+                ObservationNotes.of(read),
+                standing.silent()
+                    ? List.of()
+                    : DayCounts.of(care, unplanned ? null : firstPlanned())));
+  }
+
+  private AdviceTiming timing() {
+    // a season that broke off has no ovulation to date
+    @Nullable Dated days = standing instanceof Standing.BrokenOff ? null : dated;
+    return new AdviceTiming(
         days == null ? null : days.lhPeak(),
         days == null ? null : days.ovulation(),
-        breedingDays,
-        breeding == null || unplanned || tested.tooLateForPlan().isPresent()
-            ? null
-            : breeding.plan(
-                tested.forecast(),
-                tested.first().map(ruled -> ruled.conclusion().test()).orElse(null)),
-        tested.nextTest(),
-        tested.noTestBecause(),
-        planned.bred(),
-        nothingToWhelp(breedingDays) ? null : told.whelping(),
-        told.pregnancy(),
-        told.caesarean(),
-        told.lookBack(),
-        questions(),
-        warnings(),
-        dated == null ? List.of() : dated.influence(),
-        unplanned ? List.of() : tested.changes(),
-        trace.lines(),
-        near.told(),
-        standing.silent() ? List.of() : Disagreements.of(care),
-        ObservationNotes.of(read),
-        sheet,
-        standing instanceof Standing.Stopped || standing instanceof Standing.BrokenOff
-            ? null
-            : SeasonAhead.of(season, care, action.seasonOver()),
-        standing.silent()
-            ? List.of()
-            : DayCounts.of(care, unplanned ? null : firstPlanned(breeding)),
         seasonCourse());
+  }
+
+  private @Nullable Plan plan() {
+    @Nullable Breeding breeding = planned.breeding();
+    return breeding == null || tested.tooLateForPlan().isPresent()
+        ? null
+        : breeding.plan(
+            tested.forecast(), tested.first().map(ruled -> ruled.conclusion().test()).orElse(null));
   }
 
   /** The days ahead; none is recommended while none is planned. */
@@ -196,7 +214,8 @@ final class Answer {
         : action.valuesWait() ? breeding.daysUnplanned() : breeding.days();
   }
 
-  private @Nullable LocalDate firstPlanned(@Nullable Breeding breeding) {
+  private @Nullable LocalDate firstPlanned() {
+    @Nullable Breeding breeding = planned.breeding();
     return breeding == null
         ? null
         : breeding
@@ -210,7 +229,7 @@ final class Answer {
         .map(
             ruled ->
                 new SeasonCourse(
-                    ruled.conclusion().kind().word(),
+                    ruled.conclusion().kind(),
                     ruled.conclusion().words(),
                     ruled.conclusion().observations(),
                     season.clock().offset(ruled.conclusion().since()),

@@ -66,7 +66,7 @@ public final class Reasoning {
 
   /** The lines of the trace in which a rule spoke; none where it kept silent. */
   public List<TraceLine> spoken(String rule) {
-    return advice.trace().stream().filter(line -> line.rule().equals(rule)).toList();
+    return advice.reasoning().trace().stream().filter(line -> line.rule().equals(rule)).toList();
   }
 
   /** Whether the stage of a rule came to its turn: an emergency ends the talk before others do. */

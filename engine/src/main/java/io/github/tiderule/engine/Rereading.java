@@ -70,9 +70,9 @@ final class Rereading {
 
   /** What is due first for the plan, or else what leads the answer. */
   private static Sentence first(Advice advice, Clock clock) {
-    return advice.action().now() != Action.Now.BOOK || advice.plan() == null
+    return advice.action().now() != Action.Now.BOOK || advice.breeding().plan() == null
         ? advice.action().headline()
-        : advice.plan().commitments().stream()
+        : advice.breeding().plan().commitments().stream()
             .filter(one -> one.by().isAfter(advice.asOf()))
             .findFirst()
             .map(
@@ -81,9 +81,9 @@ final class Rereading {
   }
 
   private static Stream<Instant> due(Advice advice) {
-    return advice.plan() == null
+    return advice.breeding().plan() == null
         ? Stream.empty()
-        : advice.plan().commitments().stream()
+        : advice.breeding().plan().commitments().stream()
             .map(Commitment::by)
             .map(by -> by.toInstant())
             .filter(by -> by.isAfter(advice.asOf().toInstant()));

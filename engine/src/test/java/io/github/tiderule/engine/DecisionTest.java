@@ -21,9 +21,12 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.CommitmentKind;
+import io.github.tiderule.engine.advice.Mistake;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Plan;
+import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
@@ -48,8 +51,8 @@ class DecisionTest {
   }
 
   private static Plan plan(Advice advice) {
-    assertThat(advice.plan(), notNullValue());
-    return Objects.requireNonNull(advice.plan());
+    assertThat(advice.breeding().plan(), notNullValue());
+    return Objects.requireNonNull(advice.breeding().plan());
   }
 
   private static OnForecast forecast(Advice advice) {
@@ -88,7 +91,7 @@ class DecisionTest {
     assertThat(forecast.decideBy(), equalTo(local("03-02T14:00")));
     assertThat(forecast.resultAt(), equalTo(local("03-02T18:00")));
     assertThat(plan(advice).orderBy(), equalTo(local("03-02T14:00")));
-    assertThat(forecast.cheaperMistake(), equalTo("act"));
+    assertThat(forecast.cheaperMistake(), equalTo(Mistake.ACT));
     assertThat(forecast.acting(), greaterThan(forecast.waiting()));
     assertThat(
         forecast.acting() - forecast.waiting(),
@@ -99,13 +102,13 @@ class DecisionTest {
         advice.action().headline().toString(),
         startsWith("Decide on the forecast by Tue 2 Mar 14:00"));
     // the test would report on Tuesday at 18:00 and could change nothing
-    NextTest test = advice.nextTest();
+    NextTest test = advice.testing().next();
     if (test != null) {
       assertThat(test.resultAt().isAfter(forecast.decideBy()), equalTo(false));
       assertThat(test.gain(), greaterThanOrEqualTo(0.01));
     } else {
       assertThat(
-          Objects.requireNonNull(advice.noTestBecause()).toString(),
+          Objects.requireNonNull(advice.testing().noTestBecause()).toString(),
           containsString("before the decision is due"));
     }
   }
@@ -115,7 +118,7 @@ class DecisionTest {
     Advice advice = advise(slowLaboratory().turnaround(4), "03-01T08:00");
     assertThat(plan(advice).forecast(), nullValue());
     assertThat(advice.action().now(), equalTo(Now.TEST));
-    NextTest test = Objects.requireNonNull(advice.nextTest());
+    NextTest test = Objects.requireNonNull(advice.testing().next());
     assertThat(
         test.resultAt().isAfter(Objects.requireNonNull(plan(advice).orderBy())), equalTo(false));
   }
@@ -157,7 +160,8 @@ class DecisionTest {
     Plan plan = plan(advice);
     assertThat(plan.at().get(0).toLocalDate(), equalTo(day("03-06")));
     assertThat(plan.orderBy(), equalTo(local("03-05T14:00")));
-    List<String> kinds = plan.commitments().stream().map(Commitment::kind).distinct().toList();
+    List<String> kinds =
+        plan.commitments().stream().map(one -> one.kind().word()).distinct().toList();
     assertThat(kinds, contains("order", "book"));
     plan.commitments().forEach(one -> assertThat(one.by().isAfter(one.forTime()), equalTo(false)));
     OffsetDateTime before = local("03-01T00:00");
@@ -191,11 +195,11 @@ class DecisionTest {
               assertThat(at.getHour(), lessThanOrEqualTo(12));
               assertThat(at.getDayOfWeek(), not(equalTo(DayOfWeek.SUNDAY)));
             });
-    plan.commitments().forEach(one -> assertThat(one.kind(), equalTo("book")));
+    plan.commitments().forEach(one -> assertThat(one.kind(), equalTo(CommitmentKind.BOOK)));
     // ovulation is proven: no value could move the days
-    assertThat(advice.nextTest(), nullValue());
+    assertThat(advice.testing().next(), nullValue());
     assertThat(
-        Objects.requireNonNull(advice.noTestBecause()).toString(),
+        Objects.requireNonNull(advice.testing().noTestBecause()).toString(),
         containsString("Ovulation is proven"));
     assertThat(advice.action().headline().toString(), startsWith("Book the clinic by "));
   }
@@ -229,7 +233,7 @@ class DecisionTest {
             .available("03-10T17:00", "03-20T18:00");
     Advice advice = advise(season, "03-08T18:00");
     Commitment leave = plan(advice).commitments().get(0);
-    assertThat(leave.kind(), equalTo("leave"));
+    assertThat(leave.kind(), equalTo(CommitmentKind.LEAVE));
     assertThat(leave.by(), equalTo(local("03-10T09:30")));
     assertThat(leave.forTime(), equalTo(local("03-10T18:30")));
     assertThat(plan(advice).notes(), empty());
@@ -256,7 +260,7 @@ class DecisionTest {
     Advice advice = advise(season, "03-08T12:00");
     assertThat(advice.action().now(), equalTo(Now.BREED));
     assertThat(plan(advice).at().get(0).toLocalDate(), equalTo(day("03-08")));
-    assertThat(Objects.requireNonNull(advice.nextTest()).kind(), equalTo("cytology"));
+    assertThat(Objects.requireNonNull(advice.testing().next()).kind(), equalTo(TestKind.CYTOLOGY));
   }
 
   private static TimedSeason risen() {
@@ -270,13 +274,13 @@ class DecisionTest {
   void anEarlyMatingCountsAndAnotherIsWorthIt() {
     TimedSeason season = risen().bred("03-04T10:00", Semen.NATURAL, Route.NATURAL);
     Advice advice = advise(season, "03-07T18:00");
-    Bred bred = Objects.requireNonNull(advice.bred());
+    Bred bred = Objects.requireNonNull(advice.breeding().bred());
     assertThat(bred.count(), equalTo(1));
     assertThat(bred.another(), greaterThan(0.2));
     assertThat(
         plan(advice).eggShare().mean(), closeTo(bred.eggShare().mean() + bred.another(), 1e-9));
     Advice unbred = advise(risen(), "03-07T18:00");
-    assertThat(unbred.bred(), nullValue());
+    assertThat(unbred.breeding().bred(), nullValue());
     assertThat(
         plan(advice).eggShare().mean(),
         greaterThanOrEqualTo(plan(unbred).eggShare().mean() - 0.02));
@@ -286,17 +290,19 @@ class DecisionTest {
   void aTimelyMatingNeedsNoOther() {
     TimedSeason season = risen().bred("03-09T10:00", Semen.NATURAL, Route.NATURAL);
     Advice advice = advise(season, "03-09T18:00");
-    assertThat(advice.plan(), nullValue());
-    Bred bred = Objects.requireNonNull(advice.bred());
+    assertThat(advice.breeding().plan(), nullValue());
+    Bred bred = Objects.requireNonNull(advice.breeding().bred());
     assertThat(bred.another(), equalTo(0.0));
     assertThat(bred.text().toString(), containsString("not worth it"));
     assertThat(advice.action().now(), equalTo(Now.PASSED));
     assertThat(advice.action().headline().toString(), containsString("whelping about"));
-    assertThat(advice.whelping(), notNullValue());
+    assertThat(advice.course().whelping(), notNullValue());
     // long after the window the answer is the same
     Advice later = advise(season, "03-20T18:00");
     assertThat(later.action().now(), equalTo(Now.PASSED));
-    assertThat(Objects.requireNonNull(later.bred()).text().toString(), containsString("scanned"));
+    assertThat(
+        Objects.requireNonNull(later.breeding().bred()).text().toString(),
+        containsString("scanned"));
   }
 
   @Test
@@ -311,9 +317,9 @@ class DecisionTest {
     assertThat(plan(one).at().get(0).isBefore(local("03-09T08:00")), equalTo(false));
     season.with(Semen.CHILLED, Route.TRANSCERVICAL, 1);
     Advice none = advise(season, "03-08T18:00");
-    assertThat(none.plan(), nullValue());
+    assertThat(none.breeding().plan(), nullValue());
     assertThat(
-        Objects.requireNonNull(none.bred()).text().toString(),
+        Objects.requireNonNull(none.breeding().bred()).text().toString(),
         containsString("Every dose there was is given"));
   }
 
@@ -331,7 +337,7 @@ class DecisionTest {
     TimedSeason season =
         risen().with(Semen.FRESH, Route.VAGINAL, 1).available("03-01T08:00", "03-02T18:00");
     Advice advice = advise(season, "03-07T18:00");
-    assertThat(advice.plan(), nullValue());
+    assertThat(advice.breeding().plan(), nullValue());
     assertThat(advice.action().now(), equalTo(Now.ANSWER));
     assertThat(advice.action().headline().toString(), containsString("None of the times given"));
   }
@@ -371,7 +377,7 @@ class DecisionTest {
     for (double value : new double[] {1.6, 2.2, 3.0, 4.4}) {
       TimedSeason season = changing(value);
       Advice advice = advise(season, "03-06T18:00");
-      for (Change change : advice.wouldChange()) {
+      for (Change change : advice.testing().wouldChange()) {
         Double edge = change.above() == null ? change.below() : change.above();
         if (change.observation().equals("next") || edge == null) {
           continue;
@@ -381,7 +387,7 @@ class DecisionTest {
         double inside = edge * (above ? 0.8 : 1.25);
         double beyond = edge * (above ? 1.25 : 0.8);
         String where = value + ": " + change.ifThen();
-        @Nullable Plan unless = advise(changing(beyond), "03-06T18:00").plan();
+        @Nullable Plan unless = advise(changing(beyond), "03-06T18:00").breeding().plan();
         if (unless == null) {
           // a value that falls or stands still there holds the semen back: no days at all
           tried++;
@@ -427,8 +433,8 @@ class DecisionTest {
     int tried = 0;
     for (double value : new double[] {0.9, 1.2, 1.6, 2.2}) {
       Advice advice = advise(changing(value), "03-06T18:00");
-      NextTest test = Objects.requireNonNull(advice.nextTest());
-      for (Change change : advice.wouldChange()) {
+      NextTest test = Objects.requireNonNull(advice.testing().next());
+      for (Change change : advice.testing().wouldChange()) {
         Double edge = change.above() == null ? change.below() : change.above();
         if (!change.observation().equals("next") || edge == null) {
           continue;
@@ -450,7 +456,7 @@ class DecisionTest {
     for (double value : new double[] {0.5, 0.9, 1.6, 2.2, 4.4, 9}) {
       for (int doses = 1; doses <= 2; doses++) {
         TimedSeason season = changing(value).with(Semen.FROZEN, Route.TRANSCERVICAL, doses);
-        NextTest test = advise(season, "03-06T18:00").nextTest();
+        NextTest test = advise(season, "03-06T18:00").testing().next();
         if (test != null) {
           assertThat(test.gain(), greaterThanOrEqualTo(0.0));
           assertThat(test.gain(), lessThan(1.0));
@@ -464,8 +470,9 @@ class DecisionTest {
   @Test
   void thresholdsAreSaidInBothUnits() {
     Advice advice = advise(changing(2.2), "03-06T18:00");
-    assertThat(advice.wouldChange().size(), greaterThanOrEqualTo(1));
+    assertThat(advice.testing().wouldChange().size(), greaterThanOrEqualTo(1));
     advice
+        .testing()
         .wouldChange()
         .forEach(
             change -> {

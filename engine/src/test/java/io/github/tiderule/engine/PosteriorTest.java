@@ -58,7 +58,7 @@ class PosteriorTest {
   @Test
   void densitiesHoldAllOfTheProbabilityAndTheMedianOfTheAdvice() {
     Reasoning reasoning = TIDERULE.reason(season(0.6, 0.9, 2.2, 5.1));
-    Ovulation told = Objects.requireNonNull(reasoning.advice().ovulation());
+    Ovulation told = Objects.requireNonNull(reasoning.advice().timing().ovulation());
     List<Posterior.Likely> ovulation = reasoning.posterior().orElseThrow().ovulation();
     double sum = 0;
     double before = 0;

@@ -15,10 +15,9 @@ import static org.hamcrest.Matchers.nullValue;
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Happened;
-import io.github.tiderule.engine.advice.course.Milestone;
 import io.github.tiderule.engine.advice.course.Pregnancy;
-import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.observation.ScanFinding;
 import io.github.tiderule.rules.fact.observation.SignKind;
@@ -51,15 +50,15 @@ class PregnancyCourseTest {
   }
 
   private static Pregnancy pregnancy(Advice advice) {
-    return Objects.requireNonNull(advice.pregnancy());
+    return Objects.requireNonNull(advice.course().pregnancy());
   }
 
   private static List<String> flags(Advice advice) {
-    return pregnancy(advice).redFlags().stream().map(RedFlag::kind).distinct().toList();
+    return pregnancy(advice).redFlags().stream().map(one -> one.kind().word()).distinct().toList();
   }
 
   private static List<String> due(Advice advice) {
-    return pregnancy(advice).milestones().stream().map(Milestone::kind).toList();
+    return pregnancy(advice).milestones().stream().map(one -> one.kind().word()).toList();
   }
 
   @Test
@@ -67,13 +66,13 @@ class PregnancyCourseTest {
     Advice well = TIDERULE.advise(bred().asOf("04-15T12:00"));
     Advice ill = TIDERULE.advise(bred().sign("04-15T11:00", SignKind.COLLAPSE).asOf("04-15T12:00"));
     assertThat(ill.action().now(), is(Action.Now.VET));
-    assertThat(ill.cautions().get(0).level(), is("stop"));
-    assertThat(ill.breedingDays(), is(empty()));
-    assertThat(ill.plan(), is(nullValue()));
+    assertThat(ill.cautions().get(0).level(), is(CautionLevel.STOP));
+    assertThat(ill.breeding().days(), is(empty()));
+    assertThat(ill.breeding().plan(), is(nullValue()));
     assertThat(due(ill), hasItems("weighing", "box-and-phone", "radiograph", "temperature-chart"));
     assertThat(pregnancy(ill), is(pregnancy(well)));
-    assertThat(ill.whelping(), is(well.whelping()));
-    assertThat(ill.whelping(), is(notNullValue()));
+    assertThat(ill.course().whelping(), is(well.course().whelping()));
+    assertThat(ill.course().whelping(), is(notNullValue()));
   }
 
   @Test
@@ -81,10 +80,10 @@ class PregnancyCourseTest {
     Advice well = TIDERULE.advise(bred().asOf("05-16T12:00"));
     Advice strains =
         TIDERULE.advise(bred().sign("05-16T11:00", SignKind.STRAINING).asOf("05-16T12:00"));
-    assertThat(well.caesarean(), is(notNullValue()));
-    assertThat(strains.caesarean(), is(nullValue()));
+    assertThat(well.course().caesarean(), is(notNullValue()));
+    assertThat(strains.course().caesarean(), is(nullValue()));
     assertThat(flags(strains), contains("pregnancy", "whelping", "after-whelping"));
-    assertThat(strains.whelping(), is(notNullValue()));
+    assertThat(strains.course().whelping(), is(notNullValue()));
   }
 
   @Test
@@ -96,8 +95,8 @@ class PregnancyCourseTest {
                 .sign("03-15T11:00", SignKind.COLLAPSE)
                 .asOf("03-15T12:00"));
     assertThat(ill.action().now(), is(Action.Now.VET));
-    assertThat(ill.whelping(), is(nullValue()));
-    assertThat(ill.pregnancy(), is(nullValue()));
+    assertThat(ill.course().whelping(), is(nullValue()));
+    assertThat(ill.course().pregnancy(), is(nullValue()));
   }
 
   @Test
@@ -108,7 +107,7 @@ class PregnancyCourseTest {
                 .scan("04-14T10:00", ScanFinding.HEARTBEATS, 4)
                 .treated("02-20")
                 .asOf("04-15T12:00"));
-    assertThat(treated.whelping(), is(nullValue()));
+    assertThat(treated.course().whelping(), is(nullValue()));
     assertThat(due(treated), is(empty()));
     assertThat(pregnancy(treated).happened(), is(empty()));
     assertThat(flags(treated), hasItem("pregnancy"));
@@ -133,9 +132,9 @@ class PregnancyCourseTest {
         pregnancy(whelped).happened().stream().map(Happened::daysAfterOvulation).toList(),
         contains(after(whelped, "03-17"), after(whelped, "04-14"), after(whelped, "05-17")));
     assertThat(flags(whelped), contains("after-whelping"));
-    assertThat(whelped.nextTest(), is(nullValue()));
+    assertThat(whelped.testing().next(), is(nullValue()));
     assertThat(
-        Objects.requireNonNull(whelped.noTestBecause()).toString(),
+        Objects.requireNonNull(whelped.testing().noTestBecause()).toString(),
         containsString("What came of this season is known"));
   }
 
@@ -148,8 +147,8 @@ class PregnancyCourseTest {
     assertThat(
         pregnancy(advice).happened().stream().map(one -> one.text().toString()).toList(),
         hasItem("Scan: not pregnant"));
-    assertThat(advice.whelping(), is(nullValue()));
-    assertThat(advice.nextTest(), is(nullValue()));
+    assertThat(advice.course().whelping(), is(nullValue()));
+    assertThat(advice.testing().next(), is(nullValue()));
     assertThat(advice.action().headline().toString(), not(containsString("Test")));
   }
 
@@ -166,14 +165,14 @@ class PregnancyCourseTest {
                 .value("03-15T08:00", 5.0)
                 .bred("03-17T10:00", Semen.NATURAL, Route.NATURAL)
                 .asOf("04-15T12:00"));
-    Whelping whelping = Objects.requireNonNull(advice.whelping());
-    OffsetDateTime peak = Objects.requireNonNull(advice.lhPeak()).median();
+    Whelping whelping = Objects.requireNonNull(advice.course().whelping());
+    OffsetDateTime peak = Objects.requireNonNull(advice.timing().lhPeak()).median();
     assertThat(days(peak, whelping.median()), is(closeTo(65, 0.4)));
     assertThat(days(whelping.p05(), whelping.p95()) / (2 * 1.645), is(closeTo(1.9, 0.25)));
   }
 
   private static int after(Advice advice, String day) {
-    LocalDate ovulated = Objects.requireNonNull(advice.ovulation()).median().toLocalDate();
+    LocalDate ovulated = Objects.requireNonNull(advice.timing().ovulation()).median().toLocalDate();
     return (int) ChronoUnit.DAYS.between(ovulated, LocalDate.parse("2027-" + day));
   }
 

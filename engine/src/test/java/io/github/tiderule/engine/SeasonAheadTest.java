@@ -8,6 +8,8 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.conclusion.care.CheckState;
 import io.github.tiderule.rules.fact.Certainty;
 import io.github.tiderule.rules.fact.EarlierCycle;
 import io.github.tiderule.rules.fact.Female;
@@ -52,7 +54,8 @@ class SeasonAheadTest {
   }
 
   private static BeforeSeason.NextSeason next(String today, String... bloods) {
-    BeforeSeason before = Objects.requireNonNull(advice(today, ASKED, bloods).beforeSeason());
+    BeforeSeason before =
+        Objects.requireNonNull(advice(today, ASKED, bloods).course().beforeSeason());
     return Objects.requireNonNull(before.next());
   }
 
@@ -95,9 +98,10 @@ class SeasonAheadTest {
 
   @Test
   void withoutASeasonThereIsNoNext() {
-    BeforeSeason before = Objects.requireNonNull(advice("2026-10-01", ASKED).beforeSeason());
+    BeforeSeason before =
+        Objects.requireNonNull(advice("2026-10-01", ASKED).course().beforeSeason());
     assertThat(before.next(), is(nullValue()));
-    assertThat(before.checks().get(0).state(), is("due"));
+    assertThat(before.checks().get(0).state(), is(CheckState.DUE));
   }
 
   @Test
@@ -105,29 +109,30 @@ class SeasonAheadTest {
     Advice advice = advice("2026-10-01", ASKED, "2026-07-01");
     assertThat(advice.action().headline().toString(), containsString("No season has begun"));
     assertThat(advice.action().because().contains("CAR-402"), is(true));
-    assertThat(advice.nextTest(), is(nullValue()));
+    assertThat(advice.testing().next(), is(nullValue()));
   }
 
   @Test
   void nothingIsSaidWhereNothingWasAsked() {
     assertThat(
-        advice("2026-10-01", Background.unknown(), "2026-07-01").beforeSeason(), is(nullValue()));
+        advice("2026-10-01", Background.unknown(), "2026-07-01").course().beforeSeason(),
+        is(nullValue()));
   }
 
   @Test
   void herIntervalsAreEnoughToBeToldOfTheNextSeason() {
     Advice advice = advice("2026-11-20", Background.unknown(), "2026-01-01", "2026-07-03");
-    BeforeSeason before = Objects.requireNonNull(advice.beforeSeason());
+    BeforeSeason before = Objects.requireNonNull(advice.course().beforeSeason());
     assertThat(Objects.requireNonNull(before.next()).expected(), is(LocalDate.parse("2027-01-02")));
-    assertThat(before.checks().get(0).state(), is("due"));
+    assertThat(before.checks().get(0).state(), is(CheckState.DUE));
     assertThat(advice.action().headline().toString(), containsString("No season has begun"));
   }
 
   /** 183 days from 3 July 2026 to 2 January 2027, and as many before: the next on 4 July 2027. */
   @Test
   void theNextSeasonIsToldOfOnceThisOneIsOver() {
-    assertThat(bredOnce("2027-01-10").beforeSeason(), is(nullValue()));
-    BeforeSeason over = Objects.requireNonNull(bredOnce("2027-03-10").beforeSeason());
+    assertThat(bredOnce("2027-01-10").course().beforeSeason(), is(nullValue()));
+    BeforeSeason over = Objects.requireNonNull(bredOnce("2027-03-10").course().beforeSeason());
     assertThat(Objects.requireNonNull(over.next()).expected(), is(LocalDate.parse("2027-07-04")));
     assertThat(over.checks().isEmpty(), is(true));
   }
@@ -164,7 +169,7 @@ class SeasonAheadTest {
             null);
     Advice advice = advice("2026-10-01", positive, "2026-07-01");
     assertThat(advice.action().headline().toString(), containsString("See a vet today"));
-    assertThat(advice.cautions().get(0).level(), is("stop"));
-    assertThat(advice.beforeSeason(), is(nullValue()));
+    assertThat(advice.cautions().get(0).level(), is(CautionLevel.STOP));
+    assertThat(advice.course().beforeSeason(), is(nullValue()));
   }
 }

@@ -6,6 +6,12 @@ import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.conclusion.care.CheckState;
+import io.github.tiderule.rules.conclusion.care.SheetPart;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.kennel.Whose;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -16,7 +22,7 @@ public final class SampleSheet {
 
   private SampleSheet() {}
 
-  private static InseminationSheet.Line line(String part, String text, boolean veterinaryAct) {
+  private static InseminationSheet.Line line(SheetPart part, String text, boolean veterinaryAct) {
     return new InseminationSheet.Line(
         part, Sentence.of(text), veterinaryAct, "CAR-900", List.of("common-practice"));
   }
@@ -24,22 +30,25 @@ public final class SampleSheet {
   static InseminationSheet insemination() {
     return new InseminationSheet(
         OffsetDateTime.parse("2027-01-14T10:00:00+01:00"),
-        "chilled",
-        "vaginal",
+        Semen.CHILLED,
+        Route.VAGINAL,
         List.of(new Amount("sperm, counted here", "10 mL × 7.2 million/mL", 72, 72, "million")),
         new Amount("usable sperm", "all in hand", 40, 72, "million"),
         List.of(
-            new DosesMade("transcervical", 100, 150, 0, 0, 0, 0, 28, 3),
-            new DosesMade("vaginal", 200, 400, 0, 1, 0, 0, 128, null)),
+            new DosesMade(Route.TRANSCERVICAL, 100, 150, 0, 0, 0, 0, 28, 3),
+            new DosesMade(Route.VAGINAL, 200, 400, 0, 1, 0, 0, 128, null)),
         new Amount("extender to add", "4 mL wanted − 2.5 mL in hand", 1.5, 1.5, "mL"),
         new SemenTemperature(5.0, 4.0, 6.0, -15.0, Sentence.of("The semen is at 5 °C.")),
         List.of(
             new Warning(
-                "care", Sentence.of("It arrived warm"), "CAR-901", List.of("common-practice"))),
-        List.of(line("same-day", "Tell the sender today", true)),
+                CautionLevel.CARE,
+                Sentence.of("It arrived warm"),
+                "CAR-901",
+                List.of("common-practice"))),
+        List.of(line(SheetPart.SAME_DAY, "Tell the sender today", true)),
         LocalDate.parse("2027-01-16"),
-        List.of(line("before", "Two people check it", false)),
-        List.of(line("volume", "One school: 5 mL", false)),
+        List.of(line(SheetPart.BEFORE, "Two people check it", false)),
+        List.of(line(SheetPart.VOLUME, "One school: 5 mL", false)),
         List.of(Sentence.of("Not known yet: normal forms.")));
   }
 
@@ -54,15 +63,15 @@ public final class SampleSheet {
             Sentence.of("From the median of her 3 intervals.")),
         List.of(
             new BeforeSeason.Check(
-                "female",
-                "due",
+                Whose.FEMALE,
+                CheckState.DUE,
                 true,
                 Sentence.of("Test her"),
                 "CAR-902",
                 List.of("common-practice")),
             new BeforeSeason.Check(
-                "stud",
-                "done",
+                Whose.STUD,
+                CheckState.DONE,
                 false,
                 Sentence.of("Tested"),
                 "CAR-903",

@@ -13,7 +13,7 @@ record Answer(Season season, Advice advice) {
    * @throws IllegalStateException if it said nothing
    */
   Ovulation ovulation() {
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     if (ovulation == null) {
       throw new IllegalStateException("no ovulation for bitch " + season.bitch().number());
     }

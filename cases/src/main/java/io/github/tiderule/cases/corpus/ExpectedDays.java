@@ -34,7 +34,7 @@ final class ExpectedDays {
   }
 
   private static void days(JsonNode expected, Outcome.Advised answer, Differences differences) {
-    List<BreedingDay> days = answer.advice().breedingDays();
+    List<BreedingDay> days = answer.advice().breeding().days();
     if (Bounds.none(expected)) {
       differences.require(days.isEmpty(), "none", days.size() + " days");
       return;
@@ -62,7 +62,7 @@ final class ExpectedDays {
   private static void anyRecommended(
       JsonNode expected, Outcome.Advised answer, Differences differences) {
     List<LocalDate> recommended =
-        answer.advice().breedingDays().stream()
+        answer.advice().breeding().days().stream()
             .filter(day -> day.verdict().word().equals("recommended"))
             .map(BreedingDay::day)
             .toList();
@@ -72,12 +72,12 @@ final class ExpectedDays {
 
   private static void best(JsonNode expected, Outcome.Advised answer, Differences differences) {
     Optional<OffsetDateTime> best =
-        answer.advice().breedingDays().stream().findFirst().map(BreedingDay::from);
+        answer.advice().breeding().days().stream().findFirst().map(BreedingDay::from);
     Bounds.time(expected, best.orElse(null), answer.cycle().zone(), differences);
   }
 
   private static void plan(JsonNode expected, Outcome.Advised answer, Differences differences) {
-    Plan plan = answer.advice().plan();
+    Plan plan = answer.advice().breeding().plan();
     if (ExpectedTimes.absence(expected, plan, differences) || plan == null) {
       return;
     }

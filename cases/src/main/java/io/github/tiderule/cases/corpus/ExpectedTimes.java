@@ -5,6 +5,7 @@ import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.rules.conclusion.TestKind;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -31,7 +32,7 @@ final class ExpectedTimes {
 
   private static void ovulation(
       JsonNode expected, Outcome.Advised answer, Differences differences) {
-    Ovulation ovulation = answer.advice().ovulation();
+    Ovulation ovulation = answer.advice().timing().ovulation();
     if (absence(expected, ovulation, differences) || ovulation == null) {
       return;
     }
@@ -58,7 +59,7 @@ final class ExpectedTimes {
   }
 
   private static void peak(JsonNode expected, Outcome.Advised answer, Differences differences) {
-    Quantiles peak = answer.advice().lhPeak();
+    Quantiles peak = answer.advice().timing().lhPeak();
     if (absence(expected, peak, differences) || peak == null) {
       return;
     }
@@ -72,7 +73,7 @@ final class ExpectedTimes {
   }
 
   private static void whelping(JsonNode expected, Outcome.Advised answer, Differences differences) {
-    Whelping whelping = answer.advice().whelping();
+    Whelping whelping = answer.advice().course().whelping();
     if (absence(expected, whelping, differences) || whelping == null) {
       return;
     }
@@ -88,7 +89,7 @@ final class ExpectedTimes {
   }
 
   private static void nextTest(JsonNode expected, Outcome.Advised answer, Differences differences) {
-    NextTest test = answer.advice().nextTest();
+    NextTest test = answer.advice().testing().next();
     if (absence(expected, test, differences) || test == null) {
       return;
     }
@@ -100,12 +101,15 @@ final class ExpectedTimes {
             "kind",
                 (node, a, d) ->
                     d.require(
-                        Bounds.words(node).contains(test.kind()), node.toString(), test.kind()),
+                        Bounds.words(node).contains(test.kind().word()),
+                        node.toString(),
+                        test.kind().word()),
             "at", (node, a, d) -> Bounds.time(node, test.at(), zone, d),
             "also",
                 (node, a, d) ->
                     d.require(
-                        Bounds.words(node).equals(test.also()),
+                        Bounds.words(node)
+                            .equals(test.also().stream().map(TestKind::word).toList()),
                         node.toString(),
                         test.also().toString()),
             "gain", (node, a, d) -> Bounds.number(node, test.gain(), d)));

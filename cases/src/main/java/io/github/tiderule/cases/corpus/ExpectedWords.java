@@ -51,7 +51,7 @@ final class ExpectedWords {
             entry -> {
               List<String> texts =
                   answer.advice().cautions().stream()
-                      .filter(caution -> caution.level().equals(entry.getKey()))
+                      .filter(caution -> caution.level().word().equals(entry.getKey()))
                       .map(caution -> caution.text().toString())
                       .toList();
               Differences here = differences.under(entry.getKey());
@@ -70,7 +70,9 @@ final class ExpectedWords {
 
   private static void rules(JsonNode expected, Outcome.Advised answer, Differences differences) {
     Set<String> fired =
-        answer.advice().trace().stream().map(TraceLine::rule).collect(Collectors.toSet());
+        answer.advice().reasoning().trace().stream()
+            .map(TraceLine::rule)
+            .collect(Collectors.toSet());
     differences.each(
         expected,
         answer,
@@ -82,7 +84,7 @@ final class ExpectedWords {
   private static void influence(
       JsonNode expected, Outcome.Advised answer, Differences differences) {
     Set<String> used =
-        answer.advice().influence().stream()
+        answer.advice().reasoning().influence().stream()
             .map(Influence::observation)
             .collect(Collectors.toSet());
     differences.each(

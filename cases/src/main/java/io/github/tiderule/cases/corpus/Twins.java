@@ -73,8 +73,8 @@ final class Twins {
 
   /** Whether ovulation is the same to a minute: cut to minutes, equal moments can differ by one. */
   private static boolean nearly(Outcome.Advised elder, Outcome.Advised younger, long shift) {
-    Ovulation from = elder.advice().ovulation();
-    Ovulation to = younger.advice().ovulation();
+    Ovulation from = elder.advice().timing().ovulation();
+    Ovulation to = younger.advice().timing().ovulation();
     return from != null
         && to != null
         && Duration.between(
@@ -102,13 +102,14 @@ final class Twins {
     Function<@Nullable OffsetDateTime, String> local = at -> local(at, zone, shift);
     Map<String, String> dates = new TreeMap<>();
     dates.put("action", advice.action().now().word());
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     dates.put(OVULATION, ovulation == null ? "none" : local.apply(ovulation.median()));
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     dates.put("plan", plan == null ? "none" : times(plan.at(), local));
     dates.put(
-        "next test", advice.nextTest() == null ? "none" : local.apply(advice.nextTest().at()));
-    for (BreedingDay day : advice.breedingDays()) {
+        "next test",
+        advice.testing().next() == null ? "none" : local.apply(advice.testing().next().at()));
+    for (BreedingDay day : advice.breeding().days()) {
       dates.put("day " + day.day().plusDays(shift), day.verdict().word() + ", rank " + day.rank());
     }
     return dates;
@@ -129,8 +130,8 @@ final class Twins {
 
   private static void moves(
       JsonNode bounds, Advice elder, Advice younger, long shift, Differences differences) {
-    Ovulation from = elder.ovulation();
-    Ovulation to = younger.ovulation();
+    Ovulation from = elder.timing().ovulation();
+    Ovulation to = younger.timing().ovulation();
     if (from == null || to == null) {
       differences.require(false, "two dates of ovulation", null);
       return;
@@ -141,8 +142,8 @@ final class Twins {
 
   private static void shares(
       double most, Advice elder, Advice younger, long shift, Differences differences) {
-    for (BreedingDay day : elder.breedingDays()) {
-      younger.breedingDays().stream()
+    for (BreedingDay day : elder.breeding().days()) {
+      younger.breeding().days().stream()
           .filter(other -> other.day().equals(day.day().plusDays(shift)))
           .forEach(
               other ->
@@ -157,8 +158,8 @@ final class Twins {
   }
 
   private static void width(String wanted, Advice elder, Advice younger, Differences differences) {
-    Ovulation from = elder.ovulation();
-    Ovulation to = younger.ovulation();
+    Ovulation from = elder.timing().ovulation();
+    Ovulation to = younger.timing().ovulation();
     if (from == null || to == null) {
       differences.require(false, "two dates of ovulation", null);
       return;

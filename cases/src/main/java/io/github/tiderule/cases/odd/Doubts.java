@@ -4,6 +4,8 @@ import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
+import io.github.tiderule.engine.advice.reasoning.ObservationUse;
+import io.github.tiderule.rules.conclusion.CourseKind;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -28,25 +30,22 @@ record Doubts(
     Set<String> unconfirmed,
     boolean misfit) {
 
+  private static final String FIRST_BLOOD = "firstBlood";
+
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
 
   /** What her values are told to do that no ordinary season does. */
-  private static final Set<String> ODD_COURSES =
+  private static final Set<CourseKind> ODD_COURSES =
       Set.of(
-          "fell-back",
-          "falling-late",
-          "falling",
-          "odd-value",
-          "shows-again",
-          "broken-off",
-          "standing-still",
-          "pause",
-          "no-rise");
-
-  private static final String MISFIT = "fits-nothing";
-  private static final String UNCONFIRMED = "unconfirmed";
-  private static final String HELD = "held";
-  private static final String FIRST_BLOOD = "firstBlood";
+          CourseKind.FELL_BACK,
+          CourseKind.FALLING_LATE,
+          CourseKind.FALLING,
+          CourseKind.ODD_VALUE,
+          CourseKind.SHOWS_AGAIN,
+          CourseKind.BROKEN_OFF,
+          CourseKind.STANDING_STILL,
+          CourseKind.PAUSE,
+          CourseKind.NO_RISE);
 
   Doubts {
     observations = Set.copyOf(observations);
@@ -58,21 +57,23 @@ record Doubts(
     Set<String> observations = new HashSet<>();
     Set<String> asked = new HashSet<>();
     advice.questions().forEach(question -> asked.add(question.about()));
-    advice.observationNotes().stream()
-        .filter(note -> note.use().equals(HELD))
+    advice.reasoning().observationNotes().stream()
+        .filter(note -> note.use() == ObservationUse.HELD)
         .forEach(note -> observations.add(note.observation()));
-    advice.influence().stream()
+    advice.reasoning().influence().stream()
         .filter(influence -> influence.oddProbability() > MORE_LIKELY_THAN_NOT)
         .forEach(influence -> observations.add(influence.observation()));
-    SeasonCourse course = advice.course();
+    SeasonCourse course = advice.timing().seasonCourse();
     boolean oddCourse = false;
     if (course != null && ODD_COURSES.contains(course.kind())) {
       oddCourse = true;
       observations.addAll(course.observations());
     }
     List<String> unconfirmed =
-        course != null && course.kind().equals(UNCONFIRMED) ? course.observations() : List.of();
-    Ovulation ovulation = advice.ovulation();
+        course != null && course.kind() == CourseKind.UNCONFIRMED
+            ? course.observations()
+            : List.of();
+    Ovulation ovulation = advice.timing().ovulation();
     Action.Now now = advice.action().now();
     boolean general =
         oddCourse
@@ -80,7 +81,7 @@ record Doubts(
             // to ask stud or clinic for another time doubts nothing of hers
             || (now == Action.Now.ANSWER && !advice.questions().isEmpty())
             || (ovulation != null && ovulation.noOvulationProbability() >= MORE_LIKELY_THAN_NOT);
-    boolean misfit = course != null && course.kind().equals(MISFIT);
+    boolean misfit = course != null && course.kind() == CourseKind.FITS_NOTHING;
     return new Doubts(observations, asked, general, Set.copyOf(unconfirmed), misfit);
   }
 

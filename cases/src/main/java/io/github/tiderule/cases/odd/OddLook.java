@@ -80,7 +80,7 @@ public final class OddLook {
             .filter(one -> Calendar.day(told.asOf()) - Calendar.day(one.at()) < 1)
             .map(OddLook::words)
             .collect(Collectors.joining(", ")));
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     if (ovulation != null) {
       text.append(
           String.format(
@@ -91,7 +91,7 @@ public final class OddLook {
               ovulation.noOvulationProbability(),
               ovulation.confirmed() ? ", proven" : ""));
     }
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     if (plan != null) {
       text.append(
           String.format(

@@ -100,7 +100,7 @@ record Verdict(
     Verdict verdict(@Nullable Advice withoutSlip, boolean spent) {
       Doubts doubts = Doubts.of(advice);
       boolean doubt = doubts.any();
-      Ovulation ovulation = advice.ovulation();
+      Ovulation ovulation = advice.timing().ovulation();
       boolean dated = ovulation != null && !doubt;
       boolean outside = ovulation != null && !doubt && outside(ovulation);
       boolean firmOutside =
@@ -179,8 +179,8 @@ record Verdict(
     }
 
     private boolean moved(Advice without) {
-      Plan plan = advice.plan();
-      Plan other = without.plan();
+      Plan plan = advice.breeding().plan();
+      Plan other = without.breeding().plan();
       if (passed(advice) != passed(without) || (plan == null) != (other == null)) {
         return true;
       }
@@ -197,7 +197,7 @@ record Verdict(
 
     /** Whether her only dose is given, booked or ordered before the engine is asked again. */
     boolean spends() {
-      Plan plan = advice.plan();
+      Plan plan = advice.breeding().plan();
       if (plan == null || season.row() == Row.NATURAL || asked.bred()) {
         return false;
       }
@@ -208,7 +208,7 @@ record Verdict(
 
     /** Share of her eggs that the first time of the plan meets. */
     private double meets() {
-      Plan plan = advice.plan();
+      Plan plan = advice.breeding().plan();
       return plan == null ? 0 : eggs.share(season.row(), day(plan.at().get(0)) - truth());
     }
 

@@ -6,6 +6,7 @@ import io.github.tiderule.cases.cohort.Draws;
 import io.github.tiderule.cases.cohort.Laboratory;
 import io.github.tiderule.cases.cohort.Season;
 import io.github.tiderule.cases.cohort.SmearReader;
+import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.fact.observation.LhTest;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
@@ -50,11 +51,11 @@ final class Blood {
   }
 
   /** A test of a kind, as advice names it. */
-  Observation test(String kind, double day) {
+  Observation test(TestKind kind, double day) {
     long hour = Math.round(day * 24);
     return switch (kind) {
-      case "lh" -> new LhTest("l" + hour, Calendar.instant(day), bitch.lhHighAt(day));
-      case "cytology" -> SmearReader.read("c" + hour, day, bitch, noise(day));
+      case LH -> new LhTest("l" + hour, Calendar.instant(day), bitch.lhHighAt(day));
+      case CYTOLOGY -> SmearReader.read("c" + hour, day, bitch, noise(day));
       default -> progesterone(day);
     };
   }

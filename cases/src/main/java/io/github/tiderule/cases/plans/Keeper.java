@@ -8,6 +8,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.days.Slots;
+import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.assay.LaboratoryHours;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
@@ -84,7 +85,7 @@ final class Keeper {
   private void ask() {
     learn();
     Advice advice = engine.advise(cycle());
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     double last = plan == null ? Double.POSITIVE_INFINITY : lastMoment(plan);
     if (plan != null && last <= now + MOMENT && ready(advice)) {
       commit(plan);
@@ -94,7 +95,7 @@ final class Keeper {
       now = LAST_DAY + 1;
       return;
     }
-    NextTest test = advice.nextTest();
+    NextTest test = advice.testing().next();
     double drawn = test == null ? Double.POSITIVE_INFINITY : day(test.at());
     boolean waiting = !pending.isEmpty();
     double next = last > now + MOMENT ? last : Double.POSITIVE_INFINITY;
@@ -102,7 +103,7 @@ final class Keeper {
       now = Math.max(now, drawn);
       tests++;
       pending.add(new Pending(now + TURNAROUND, blood.test(test.kind(), now)));
-      for (String also : test.also()) {
+      for (TestKind also : test.also()) {
         pending.add(new Pending(now + TURNAROUND, blood.test(also, now)));
         alsoLh++;
       }

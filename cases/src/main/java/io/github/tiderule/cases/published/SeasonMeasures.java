@@ -45,7 +45,7 @@ final class SeasonMeasures {
 
   private SeasonMeasures(Tiderule engine) {
     this.engine = engine;
-    onset = Objects.requireNonNull(advise(1, List.of()).ovulation());
+    onset = Objects.requireNonNull(advise(1, List.of()).timing().ovulation());
     List<Observation> smears =
         List.of(
             new Smear("c1", day(10), 95.0, Neutrophils.NONE),
@@ -53,7 +53,7 @@ final class SeasonMeasures {
             new Smear("c3", day(17), 92.0, Neutrophils.NONE),
             new Smear("c4", day(18), 35.0, Neutrophils.MANY),
             new BreedingDone("m1", day(12), Semen.NATURAL, Route.NATURAL));
-    shifted = Objects.requireNonNull(advise(18.2, smears).whelping());
+    shifted = Objects.requireNonNull(advise(18.2, smears).course().whelping());
   }
 
   static SeasonMeasures of(Tiderule engine) {
@@ -120,7 +120,7 @@ final class SeasonMeasures {
 
   /** Spread of whelping about ovulation: what is left of the window when ovulation is taken out. */
   private double whelpingSd() {
-    @Nullable Whelping whelping = advise(1, List.of()).whelping();
+    @Nullable Whelping whelping = advise(1, List.of()).course().whelping();
     double whole = width(Objects.requireNonNull(whelping).p05(), whelping.p95());
     double own = width(onset.p05(), onset.p95());
     return Math.sqrt(Math.max(0, whole * whole - own * own));

@@ -77,7 +77,7 @@ final class SemenMeasures {
     for (int million = 1; million <= 1000; million++) {
       for (DosesMade doses :
           DoseCount.of(ejaculate(SemenColour.MILKY, (double) million, 100.0), parameters)) {
-        if (doses.route().equals(route) && doses.least() > 0) {
+        if (doses.route().word().equals(route) && doses.least() > 0) {
           return million;
         }
       }

@@ -24,7 +24,7 @@ final class CoverageSection {
   private void count(Outcome outcome) {
     if (outcome instanceof Outcome.Advised advised) {
       Set<String> fired = new HashSet<>();
-      advised.advice().trace().stream().map(TraceLine::rule).forEach(fired::add);
+      advised.advice().reasoning().trace().stream().map(TraceLine::rule).forEach(fired::add);
       fired.forEach(rule -> casesByRule.merge(rule, 1, Integer::sum));
     }
   }

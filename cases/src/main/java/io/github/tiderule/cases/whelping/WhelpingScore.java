@@ -61,7 +61,7 @@ public record WhelpingScore(
   }
 
   private static @Nullable Foretold foretold(Tiderule engine, SimulatedPregnancy one) {
-    Whelping whelping = engine.advise(one.known()).whelping();
+    Whelping whelping = engine.advise(one.known()).course().whelping();
     if (whelping == null) {
       return null;
     }

@@ -14,6 +14,9 @@ import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.rules.conclusion.Effect;
+import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.time.Duration;
@@ -37,7 +40,9 @@ enum Contradiction {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
       boolean warned = advice.action().headline().template().contains("day count");
-      return when(warned && advice.plan() != null, () -> "warned of, and planned: " + plan(advice));
+      return when(
+          warned && advice.breeding().plan() != null,
+          () -> "warned of, and planned: " + plan(advice));
     }
   },
 
@@ -45,7 +50,7 @@ enum Contradiction {
   EVERY_OTHER_DAY {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Plan plan = advice.plan();
+      Plan plan = advice.breeding().plan();
       if (plan == null
           || plan.notes().stream().noneMatch(note -> note.template().contains("every other day"))) {
         return Optional.empty();
@@ -61,18 +66,18 @@ enum Contradiction {
   },
 
   /**
-   * A test told to leave the plan about the same, beside a value of it that moves the first day by more
-   * than half a day.
+   * A test told to leave the plan about the same, beside a value of it that moves the first day by
+   * more than half a day.
    */
   NOTHING_GAINED_BY_WHAT_MOVES_THE_PLAN {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      NextTest test = advice.nextTest();
-      Plan plan = advice.plan();
-      if (test == null || plan == null || test.gain() >= TOLD_GAIN || test.kind().equals("lh")) {
+      NextTest test = advice.testing().next();
+      Plan plan = advice.breeding().plan();
+      if (test == null || plan == null || test.gain() >= TOLD_GAIN || test.kind() == TestKind.LH) {
         return Optional.empty();
       }
-      return advice.wouldChange().stream()
+      return advice.testing().wouldChange().stream()
           .filter(change -> change.observation().equals("next"))
           .filter(change -> moves(change, plan))
           .filter(change -> told(cycle, advice).contains("the plan will stay about the same"))
@@ -90,8 +95,8 @@ enum Contradiction {
   USEFUL_AFTER_THE_ACT {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      NextTest test = advice.nextTest();
-      Plan plan = advice.plan();
+      NextTest test = advice.testing().next();
+      Plan plan = advice.breeding().plan();
       Action.Now now = advice.action().now();
       boolean acts = now == Action.Now.BREED || now == Action.Now.BOOK;
       if (test == null || plan == null || !acts || plan.at().size() > 1) {
@@ -113,7 +118,7 @@ enum Contradiction {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
       List<BreedingDay> against =
-          advice.breedingDays().stream()
+          advice.breeding().days().stream()
               .filter(day -> day.reasons().stream().anyMatch(Contradiction::against))
               .limit(LISTED)
               .toList();
@@ -144,7 +149,7 @@ enum Contradiction {
   AVOIDED_WITHOUT_A_REASON {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      return advice.breedingDays().stream()
+      return advice.breeding().days().stream()
           .filter(day -> day.verdict() == Verdict.AVOID)
           .filter(day -> day.reasons().stream().noneMatch(Contradiction::against))
           .map(day -> day.day() + " is to be avoided for " + day.reasons())
@@ -159,16 +164,18 @@ enum Contradiction {
   WHELPING_OF_NOTHING {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Whelping whelping = advice.whelping();
+      Whelping whelping = advice.course().whelping();
       boolean dayLeft =
-          advice.plan() != null
-              || advice.breedingDays().stream().anyMatch(day -> day.verdict() != Verdict.AVOID);
+          advice.breeding().plan() != null
+              || advice.breeding().days().stream().anyMatch(day -> day.verdict() != Verdict.AVOID);
       return when(
           whelping != null
-              && advice.bred() == null
+              && advice.breeding().bred() == null
               && !dayLeft
-              && advice.cautions().stream().noneMatch(caution -> caution.level().equals("stop"))
-              && advice.trace().stream().noneMatch(line -> PREGNANT.contains(line.rule())),
+              && advice.cautions().stream()
+                  .noneMatch(caution -> caution.level() == CautionLevel.STOP)
+              && advice.reasoning().trace().stream()
+                  .noneMatch(line -> PREGNANT.contains(line.rule())),
           () -> "whelping without a breeding: " + whelping);
     }
   },
@@ -177,7 +184,7 @@ enum Contradiction {
   TWO_DUE_DATES {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Whelping whelping = advice.whelping();
+      Whelping whelping = advice.course().whelping();
       if (whelping == null || !advice.action().headline().template().contains("whelping about")) {
         return Optional.empty();
       }
@@ -211,9 +218,10 @@ enum Contradiction {
       String headline = advice.action().headline().toString();
       boolean waits = headline.contains("commit nothing") || headline.contains("trust no date");
       boolean recommended =
-          advice.breedingDays().stream().anyMatch(day -> day.verdict() == Verdict.RECOMMENDED);
+          advice.breeding().days().stream().anyMatch(day -> day.verdict() == Verdict.RECOMMENDED);
       return when(
-          waits && (advice.plan() != null || recommended), () -> "planned beside: " + headline);
+          waits && (advice.breeding().plan() != null || recommended),
+          () -> "planned beside: " + headline);
     }
   },
 
@@ -222,7 +230,7 @@ enum Contradiction {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
       DoubleSummaryStatistics possible =
-          advice.breedingDays().stream()
+          advice.breeding().days().stream()
               .filter(day -> day.verdict() == Verdict.POSSIBLE)
               .mapToDouble(day -> day.eggShare().mean())
               .summaryStatistics();
@@ -249,11 +257,11 @@ enum Contradiction {
   PROOF_BESIDE_ANOTHER_DATE {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Ovulation ovulation = advice.ovulation();
+      Ovulation ovulation = advice.timing().ovulation();
       if (ovulation == null) {
         return Optional.empty();
       }
-      return advice.trace().stream()
+      return advice.reasoning().trace().stream()
           .filter(line -> line.rule().equals(PROOF))
           .map(line -> beside(cycle, line, ovulation))
           .flatMap(Optional::stream)
@@ -284,10 +292,10 @@ enum Contradiction {
   PROVEN_AND_STILL_TO_COME {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Ovulation ovulation = advice.ovulation();
+      Ovulation ovulation = advice.timing().ovulation();
       return when(
           ovulation != null && ovulation.confirmed() && ovulation.median().isAfter(advice.asOf()),
-          () -> "proven, and expected for " + advice.ovulation());
+          () -> "proven, and expected for " + advice.timing().ovulation());
     }
   },
 
@@ -295,10 +303,10 @@ enum Contradiction {
   PROVEN_AND_UNLIKELY {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Ovulation ovulation = advice.ovulation();
+      Ovulation ovulation = advice.timing().ovulation();
       return when(
           ovulation != null && ovulation.confirmed() && ovulation.noOvulationProbability() > 0.5,
-          () -> "proven, and none in " + advice.ovulation());
+          () -> "proven, and none in " + advice.timing().ovulation());
     }
   },
 
@@ -306,13 +314,16 @@ enum Contradiction {
   OVER_WITH_HALF_HER_EGGS_LEFT {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      boolean turned = advice.trace().stream().anyMatch(line -> line.rule().equals(TURNED));
-      if (advice.action().now() != Action.Now.PASSED || turned || advice.bred() != null) {
+      boolean turned =
+          advice.reasoning().trace().stream().anyMatch(line -> line.rule().equals(TURNED));
+      if (advice.action().now() != Action.Now.PASSED
+          || turned
+          || advice.breeding().bred() != null) {
         return Optional.empty();
       }
-      return advice.breedingDays().stream()
+      return advice.breeding().days().stream()
           .filter(day -> day.eggShare().mean() >= 0.5)
-          .filter(day -> day.reasons().stream().noneMatch(one -> one.effect().equals("vetoes")))
+          .filter(day -> day.reasons().stream().noneMatch(one -> one.effect() == Effect.VETOES))
           .map(day -> advice.action().headline() + " But: " + day)
           .findFirst();
     }
@@ -322,7 +333,7 @@ enum Contradiction {
   BRED_THOUGH_SHE_WILL_NOT_OVULATE {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
-      Ovulation ovulation = advice.ovulation();
+      Ovulation ovulation = advice.timing().ovulation();
       Action.Now now = advice.action().now();
       return when(
           ovulation != null
@@ -357,7 +368,7 @@ enum Contradiction {
   }
 
   private static boolean against(Reason reason) {
-    return !reason.effect().equals("supports");
+    return reason.effect() != Effect.SUPPORTS;
   }
 
   private static double hours(OffsetDateTime from, OffsetDateTime to) {
@@ -365,7 +376,7 @@ enum Contradiction {
   }
 
   private static String plan(Advice advice) {
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     return plan == null ? "" : plan.at().toString();
   }
 

@@ -46,27 +46,27 @@ final class Sound {
 
   private static void consistent(Advice advice) {
     order(advice.asOf(), advice.validUntil());
-    Quantiles peak = advice.lhPeak();
+    Quantiles peak = advice.timing().lhPeak();
     if (peak != null) {
       order(peak.p05(), peak.p25(), peak.median(), peak.p75(), peak.p95());
     }
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     if (ovulation != null) {
       ovulation(ovulation);
     }
-    Whelping whelping = advice.whelping();
+    Whelping whelping = advice.course().whelping();
     if (whelping != null) {
       order(whelping.p05(), whelping.median(), whelping.p95());
       sums(whelping.byDay(), 1);
     }
-    for (int i = 0; i < advice.breedingDays().size(); i++) {
-      day(advice.breedingDays().get(i), i + 1);
+    for (int i = 0; i < advice.breeding().days().size(); i++) {
+      day(advice.breeding().days().get(i), i + 1);
     }
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     if (plan != null) {
       plan(plan, advice.asOf());
     }
-    NextTest test = advice.nextTest();
+    NextTest test = advice.testing().next();
     if (test != null) {
       order(advice.asOf(), test.at(), test.resultAt());
       assertThat("gain " + test.gain(), test.gain() >= 0 && test.gain() <= 1);

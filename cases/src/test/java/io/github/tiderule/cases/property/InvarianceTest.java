@@ -110,21 +110,23 @@ class InvarianceTest {
   private static Map<String, String> dates(Advice advice, int days) {
     Map<String, String> dates = new TreeMap<>();
     dates.put("action", advice.action().now().word());
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     if (ovulation != null) {
       dates.put("median", ovulation.median().plusDays(days).toString());
       dates.put("p05", ovulation.p05().plusDays(days).toString());
       dates.put("p95", ovulation.p95().plusDays(days).toString());
     }
-    if (advice.plan() != null) {
+    if (advice.breeding().plan() != null) {
       dates.put(
-          "plan", advice.plan().at().stream().map(at -> at.plusDays(days)).toList().toString());
+          "plan",
+          advice.breeding().plan().at().stream().map(at -> at.plusDays(days)).toList().toString());
     }
-    if (advice.nextTest() != null) {
-      dates.put("test", advice.nextTest().at().plusDays(days).toString());
+    if (advice.testing().next() != null) {
+      dates.put("test", advice.testing().next().at().plusDays(days).toString());
     }
     advice
-        .breedingDays()
+        .breeding()
+        .days()
         .forEach(
             day ->
                 dates.put(

@@ -33,7 +33,7 @@ class OpenPropertiesTest {
     if (!advice.action().now().word().equals("passed")) {
       return Optional.empty();
     }
-    return advice.breedingDays().stream()
+    return advice.breeding().days().stream()
         .filter(day -> !day.verdict().word().equals("avoid"))
         .map(day -> "passed, but " + day.day() + " is " + day.verdict())
         .findFirst();

@@ -13,6 +13,7 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.rules.RuleCard;
+import io.github.tiderule.rules.conclusion.Effect;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
@@ -49,7 +50,7 @@ class PropertiesTest {
                   one.get("laboratory").asText() + " " + one.get("method").asText());
             }
           }
-          return advise(cycle).trace().stream()
+          return advise(cycle).reasoning().trace().stream()
               .filter(line -> LINES.contains(line.rule()))
               .filter(
                   line -> line.matched().stream().map(series::get).distinct().limit(2).count() > 1)
@@ -80,14 +81,14 @@ class PropertiesTest {
   static Optional<String> reopened(ObjectNode cycle) {
     Advice now = advise(cycle);
     Set<LocalDate> closed =
-        now.breedingDays().stream()
+        now.breeding().days().stream()
             .filter(day -> day.reasons().stream().anyMatch(PropertiesTest::closes))
             .map(BreedingDay::day)
             .collect(Collectors.toSet());
     for (int hours : new int[] {12, 36, 72}) {
       ObjectNode later = cycle.deepCopy();
       later.put("asOf", now.asOf().plusHours(hours).toInstant().toString());
-      for (BreedingDay day : advise(later).breedingDays()) {
+      for (BreedingDay day : advise(later).breeding().days()) {
         if (closed.contains(day.day()) && !day.verdict().word().equals("avoid")) {
           return Optional.of(day.day() + " is open again " + hours + " h later");
         }
@@ -97,7 +98,7 @@ class PropertiesTest {
   }
 
   private static boolean closes(Reason reason) {
-    return CLOSED.contains(reason.rule()) && reason.effect().equals("vetoes");
+    return CLOSED.contains(reason.rule()) && reason.effect() == Effect.VETOES;
   }
 
   @Test
@@ -133,16 +134,16 @@ class PropertiesTest {
               .put("sign", "refuses")
               .put("present", true);
           Advice with = advise(refusing);
-          Ovulation ovulation = without.ovulation();
+          Ovulation ovulation = without.timing().ovulation();
           if (ovulation == null) {
             return Optional.empty();
           }
           LocalDate last = without.asOf().toLocalDate().plusDays(2);
-          for (BreedingDay day : without.breedingDays()) {
+          for (BreedingDay day : without.breeding().days()) {
             if (day.day().isAfter(last) || day.from().isAfter(ovulation.median())) {
               continue;
             }
-            for (BreedingDay then : with.breedingDays()) {
+            for (BreedingDay then : with.breeding().days()) {
               boolean better =
                   then.day().equals(day.day())
                       && (then.verdict().compareTo(day.verdict()) < 0 || then.rank() < day.rank());
@@ -175,17 +176,17 @@ class PropertiesTest {
         cycle -> {
           Advice advice = advise(cycle);
           List<OffsetDateTime> ahead = new ArrayList<>();
-          if (advice.plan() != null) {
-            ahead.addAll(advice.plan().at());
-            if (advice.plan().orderBy() != null) {
-              ahead.add(advice.plan().orderBy());
+          if (advice.breeding().plan() != null) {
+            ahead.addAll(advice.breeding().plan().at());
+            if (advice.breeding().plan().orderBy() != null) {
+              ahead.add(advice.breeding().plan().orderBy());
             }
           }
-          if (advice.nextTest() != null) {
-            ahead.add(advice.nextTest().at());
+          if (advice.testing().next() != null) {
+            ahead.add(advice.testing().next().at());
           }
           ahead.add(advice.validUntil());
-          advice.breedingDays().forEach(day -> ahead.add(day.to()));
+          advice.breeding().days().forEach(day -> ahead.add(day.to()));
           return ahead.stream()
               .filter(at -> at.isBefore(advice.asOf()))
               .map(at -> at + " lies before " + advice.asOf())
@@ -206,9 +207,9 @@ class PropertiesTest {
           Set<String> named = new HashSet<>();
           Set<String> seen = new HashSet<>();
           Advice advice = advise(cycle);
-          advice.trace().forEach(line -> named.add(line.rule()));
-          advice.trace().forEach(line -> seen.addAll(line.matched()));
-          advice.breedingDays().stream()
+          advice.reasoning().trace().forEach(line -> named.add(line.rule()));
+          advice.reasoning().trace().forEach(line -> seen.addAll(line.matched()));
+          advice.breeding().days().stream()
               .flatMap(day -> day.reasons().stream())
               .forEach(
                   reason -> {
@@ -217,7 +218,7 @@ class PropertiesTest {
                   });
           advice.cautions().forEach(caution -> named.add(caution.rule()));
           named.addAll(advice.action().because());
-          advice.influence().forEach(one -> seen.add(one.observation()));
+          advice.reasoning().influence().forEach(one -> seen.add(one.observation()));
           advice.questions().forEach(one -> seen.add(one.about()));
           named.removeIf(rule -> rules.contains(rule) || rule.startsWith("EST-"));
           seen.removeAll(ids);
@@ -233,9 +234,9 @@ class PropertiesTest {
           Advice advice = advise(cycle);
           int rank = 1;
           boolean surgical = cycle.path("breeding").path("route").asText().equals("surgical");
-          for (BreedingDay day : advice.breedingDays()) {
+          for (BreedingDay day : advice.breeding().days()) {
             boolean vetoed =
-                day.reasons().stream().anyMatch(reason -> reason.effect().equals("vetoes"));
+                day.reasons().stream().anyMatch(reason -> reason.effect() == Effect.VETOES);
             String verdict = day.verdict().word();
             if (day.rank() != rank++
                 || (vetoed && !verdict.equals("avoid"))
@@ -256,11 +257,12 @@ class PropertiesTest {
 
   private static Optional<String> plannedOnADayToAvoid(ObjectNode cycle) {
     Advice advice = advise(cycle);
-    if (!Set.of("breed", "book").contains(advice.action().now().word()) || advice.plan() == null) {
+    if (!Set.of("breed", "book").contains(advice.action().now().word())
+        || advice.breeding().plan() == null) {
       return Optional.empty();
     }
-    LocalDate first = advice.plan().at().get(0).toLocalDate();
-    return advice.breedingDays().stream()
+    LocalDate first = advice.breeding().plan().at().get(0).toLocalDate();
+    return advice.breeding().days().stream()
         .filter(day -> day.day().equals(first) && day.verdict().word().equals("avoid"))
         .map(day -> advice.action().headline() + " But: " + day)
         .findFirst();

@@ -41,7 +41,7 @@ class PublishedFiguresTest {
   }
 
   private static Ovulation ovulation(Advice advice) {
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     assertThat(ovulation, notNullValue());
     return Objects.requireNonNull(ovulation);
   }
@@ -68,7 +68,7 @@ class PublishedFiguresTest {
   @ParameterizedTest
   @CsvSource({"7", "9.25", "12", "15"})
   void findsTheLhPeakOfThePublishedSeries(double peakDay) {
-    Quantiles peak = advise(concannonSeason(peakDay), peakDay + 2.1).lhPeak();
+    Quantiles peak = advise(concannonSeason(peakDay), peakDay + 2.1).timing().lhPeak();
     assertThat(peak, notNullValue());
     assertThat(day(Objects.requireNonNull(peak).median()), closeTo(peakDay, 0.5));
     assertThat(day(peak.p05()), lessThan(peakDay));
@@ -86,7 +86,7 @@ class PublishedFiguresTest {
     double hours =
         24
             * (day(ovulation(advice).median())
-                - day(Objects.requireNonNull(advice.lhPeak()).median()));
+                - day(Objects.requireNonNull(advice.timing().lhPeak()).median()));
     assertThat(hours, allOf(greaterThanOrEqualTo(38.0), lessThanOrEqualTo(50.0)));
   }
 
@@ -109,7 +109,7 @@ class PublishedFiguresTest {
   @Test
   void countsSixtyThreeDaysFromOvulation() {
     Advice advice = advise(concannonSeason(10), 12.1);
-    Whelping whelping = Objects.requireNonNull(advice.whelping());
+    Whelping whelping = Objects.requireNonNull(advice.course().whelping());
     assertThat(day(whelping.median()) - day(ovulation(advice).median()), closeTo(63.1, 0.15));
     double sd = (day(whelping.p95()) - day(whelping.p05())) / 3.29;
     assertThat(sd, closeTo(2.1, 0.35));
@@ -131,7 +131,7 @@ class PublishedFiguresTest {
     Advice advice = advise(season, 18.5);
     double firstDayOfDioestrus = 17.5;
     assertThat(
-        day(Objects.requireNonNull(advice.whelping()).median()) - firstDayOfDioestrus,
+        day(Objects.requireNonNull(advice.course().whelping()).median()) - firstDayOfDioestrus,
         closeTo(57, 1.0));
   }
 
@@ -150,7 +150,7 @@ class PublishedFiguresTest {
   void knowsTheFirstRise(double base, double value, boolean rise) {
     Advice advice = advise(new InventedSeason().progesterone(5, base).progesterone(8, value), 8.2);
     boolean found =
-        advice.trace().stream()
+        advice.reasoning().trace().stream()
             .anyMatch(
                 line -> line.title().toLowerCase(java.util.Locale.ROOT).contains("first rise"));
     assertThat(found, equalTo(rise));
@@ -173,7 +173,9 @@ class PublishedFiguresTest {
     }
     assertThat(answer(advise(molar, 11.4)), equalTo(answer(advise(mass, 11.4))));
     assertThat(
-        advise(molar, 11.4).observationNotes().stream().map(ObservationNote::use).toList(),
+        advise(molar, 11.4).reasoning().observationNotes().stream()
+            .map(ObservationNote::use)
+            .toList(),
         equalTo(Collections.nCopies(day.length, "converted")));
   }
 
@@ -181,18 +183,18 @@ class PublishedFiguresTest {
   private static List<@Nullable Object> answer(Advice advice) {
     return Arrays.asList(
         advice.action(),
-        advice.lhPeak(),
-        advice.ovulation(),
-        advice.breedingDays(),
-        advice.plan(),
-        advice.nextTest(),
-        advice.whelping(),
+        advice.timing().lhPeak(),
+        advice.timing().ovulation(),
+        advice.breeding().days(),
+        advice.breeding().plan(),
+        advice.testing().next(),
+        advice.course().whelping(),
         advice.questions(),
         advice.cautions(),
-        advice.influence(),
-        advice.wouldChange(),
-        advice.notFired(),
-        advice.disagreements());
+        advice.reasoning().influence(),
+        advice.testing().wouldChange(),
+        advice.reasoning().notFired(),
+        advice.reasoning().disagreements());
   }
 
   /**

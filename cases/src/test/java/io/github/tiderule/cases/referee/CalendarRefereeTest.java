@@ -84,7 +84,7 @@ class CalendarRefereeTest {
   })
   void daysWindowsAndOrdersAreThoseOfTheZone(ZoneId zone, LocalDate firstBlood) {
     Advice advice = advice(zone, firstBlood);
-    List<BreedingDay> days = advice.breedingDays();
+    List<BreedingDay> days = advice.breeding().days();
     assertThat(days.size(), greaterThan(3));
     for (BreedingDay day : days) {
       ZonedDateTime from = day.from().atZoneSameInstant(zone);
@@ -98,14 +98,14 @@ class CalendarRefereeTest {
     assertThat(days.stream().map(BreedingDay::day).distinct().count(), equalTo((long) days.size()));
     order(zone, advice);
     double sum =
-        Objects.requireNonNull(advice.ovulation()).byDay().stream()
+        Objects.requireNonNull(advice.timing().ovulation()).byDay().stream()
             .mapToDouble(one -> one.probability())
             .sum();
-    assertThat(sum, closeTo(1 - advice.ovulation().noOvulationProbability(), 1e-6));
+    assertThat(sum, closeTo(1 - advice.timing().ovulation().noOvulationProbability(), 1e-6));
   }
 
   private static void order(ZoneId zone, Advice advice) {
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     assertThat(plan, notNullValue());
     OffsetDateTime orderBy = Objects.requireNonNull(plan).orderBy();
     assertThat(orderBy, notNullValue());

@@ -87,7 +87,7 @@ class DistributionRefereeTest {
         TruncatedNormalDistribution.of(
             value("lag.mean"), value("lag.sd"), value("lag.min"), value("lag.max"));
     DoubleUnaryOperator ovulation = rested(days -> later(days, lag::cumulativeProbability));
-    Ovulation said = Objects.requireNonNull(advice().ovulation());
+    Ovulation said = Objects.requireNonNull(advice().timing().ovulation());
     assertThat(days(said.p05()), closeTo(quantile(ovulation, 0.05), 0.01));
     assertThat(days(said.p25()), closeTo(quantile(ovulation, 0.25), 0.01));
     assertThat(days(said.median()), closeTo(quantile(ovulation, 0.5), 0.01));
@@ -108,7 +108,7 @@ class DistributionRefereeTest {
             lag.getMean() + PARAMETERS.value("whelping.after-ovulation"),
             Math.hypot(Math.sqrt(lag.getVariance()), PARAMETERS.value("whelping.sd")));
     DoubleUnaryOperator whelping = rested(days -> later(days, sum::cumulativeProbability));
-    Whelping said = Objects.requireNonNull(advice().whelping());
+    Whelping said = Objects.requireNonNull(advice().course().whelping());
     assertThat(days(said.p05()), closeTo(quantile(whelping, 0.05), 0.042));
     assertThat(days(said.median()), closeTo(quantile(whelping, 0.5), 0.042));
     assertThat(days(said.p95()), closeTo(quantile(whelping, 0.95), 0.042));

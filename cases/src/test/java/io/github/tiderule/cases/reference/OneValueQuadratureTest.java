@@ -59,14 +59,14 @@ class OneValueQuadratureTest {
     Advice advice = ENGINE.advise(new InventedSeason().progesterone(day, ngPerMl).asOf(day + 0.25));
     Density density = new Density(day, ngPerMl);
 
-    Quantiles peak = Objects.requireNonNull(advice.lhPeak());
+    Quantiles peak = Objects.requireNonNull(advice.timing().lhPeak());
     assertThat(days(peak.p05()), closeTo(density.peakQuantile(0.05), ALLOWED_DAYS));
     assertThat(days(peak.p25()), closeTo(density.peakQuantile(0.25), ALLOWED_DAYS));
     assertThat(days(peak.median()), closeTo(density.peakQuantile(0.5), ALLOWED_DAYS));
     assertThat(days(peak.p75()), closeTo(density.peakQuantile(0.75), ALLOWED_DAYS));
     assertThat(days(peak.p95()), closeTo(density.peakQuantile(0.95), ALLOWED_DAYS));
 
-    Ovulation ovulation = Objects.requireNonNull(advice.ovulation());
+    Ovulation ovulation = Objects.requireNonNull(advice.timing().ovulation());
     assertThat(days(ovulation.p05()), closeTo(density.ovulationQuantile(0.05), ALLOWED_DAYS));
     assertThat(days(ovulation.median()), closeTo(density.ovulationQuantile(0.5), ALLOWED_DAYS));
     assertThat(days(ovulation.p95()), closeTo(density.ovulationQuantile(0.95), ALLOWED_DAYS));

@@ -58,7 +58,7 @@ class ReferencePosteriorTest {
   @ParameterizedTest
   @MethodSource("cases")
   void ovulationAgrees(ReferenceCase one) {
-    Ovulation ovulation = Objects.requireNonNull(ENGINE.advise(one.cycle()).ovulation());
+    Ovulation ovulation = Objects.requireNonNull(ENGINE.advise(one.cycle()).timing().ovulation());
     agrees(
         one,
         "ovulation",
@@ -73,7 +73,7 @@ class ReferencePosteriorTest {
   @ParameterizedTest
   @MethodSource("cases")
   void lhPeakAgrees(ReferenceCase one) {
-    Quantiles peak = Objects.requireNonNull(ENGINE.advise(one.cycle()).lhPeak());
+    Quantiles peak = Objects.requireNonNull(ENGINE.advise(one.cycle()).timing().lhPeak());
     agrees(
         one,
         "lhPeak",
@@ -89,7 +89,7 @@ class ReferencePosteriorTest {
   @MethodSource("cases")
   void coursesAgree(ReferenceCase one) {
     Advice advice = ENGINE.advise(one.cycle());
-    Ovulation ovulation = Objects.requireNonNull(advice.ovulation());
+    Ovulation ovulation = Objects.requireNonNull(advice.timing().ovulation());
     Patterns courses = ovulation.patterns();
     double parts = one.course("irregular") + one.course("failing");
     assertThat(courses.ordinary(), closeTo(one.course("ordinary") + parts, COURSE));
@@ -110,7 +110,7 @@ class ReferencePosteriorTest {
         one.cycle().observations().stream()
             .filter(o -> !(o instanceof Sign sign && sign.sign() == SignKind.BLEEDING_STOPS))
             .count();
-    assertThat(ENGINE.advise(one.cycle()).influence(), hasSize((int) dating));
+    assertThat(ENGINE.advise(one.cycle()).reasoning().influence(), hasSize((int) dating));
   }
 
   private static void agrees(

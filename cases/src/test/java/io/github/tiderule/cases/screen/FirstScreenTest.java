@@ -17,6 +17,7 @@ import io.github.tiderule.engine.Tiderule;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.format.cycle.CycleFile;
 import io.github.tiderule.format.cycle.Reading;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -121,7 +122,7 @@ class FirstScreenTest {
       assertThat(
           one.name(), one.said(), containsString(telling.say(one.advice().action().headline())));
       one.advice().cautions().stream()
-          .filter(caution -> !caution.level().equals("care"))
+          .filter(caution -> caution.level() != CautionLevel.CARE)
           .forEach(
               caution ->
                   assertThat(one.name(), one.said(), containsString(telling.say(caution.text()))));

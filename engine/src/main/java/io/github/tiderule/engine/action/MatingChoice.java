@@ -2,6 +2,7 @@ package io.github.tiderule.engine.action;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.Mistake;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
@@ -16,6 +17,7 @@ import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.care.SheetFinding;
 import io.github.tiderule.rules.fact.Hours;
@@ -221,7 +223,7 @@ final class MatingChoice {
   /** Whether a smear of another day can be read before the box is ordered. */
   private boolean smearComesBefore(Slot first) {
     return test != null
-        && test.kind().equals("cytology")
+        && test.kind() == TestKind.CYTOLOGY
         && !test.resultAt().toInstant().isAfter(first.decideBy());
   }
 
@@ -256,7 +258,7 @@ final class MatingChoice {
 
   /** A decision that cannot wait for a result, where acting is the cheaper mistake. */
   Optional<Action> onForecast() {
-    if (forecast == null || !forecast.cheaperMistake().equals("act")) {
+    if (forecast == null || forecast.cheaperMistake() != Mistake.ACT) {
       return Optional.empty();
     }
     Instant by = forecast.decideBy().toInstant();

@@ -2,8 +2,8 @@ package io.github.tiderule.engine.action;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Action.Now;
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.advice.NextTest;
-import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.plan.Breeding;
 import io.github.tiderule.engine.season.Clock;
@@ -14,6 +14,7 @@ import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.TestFirst;
+import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.reading.Level;
 import io.github.tiderule.rules.conclusion.reading.LevelKind;
 import io.github.tiderule.rules.fact.Hours;
@@ -56,7 +57,7 @@ final class TestingChoice {
     }
     NextTest next = test;
     return first
-        .filter(ruled -> ruled.conclusion().test().name().equalsIgnoreCase(next.kind()))
+        .filter(ruled -> ruled.conclusion().test() == next.kind())
         .map(
             ruled ->
                 new Action(
@@ -92,7 +93,7 @@ final class TestingChoice {
     if (tooLate.isEmpty() && breeding != null) {
       return breeding
           .first()
-          .filter(slot -> slot.by(Deadline.Kind.ORDER).isPresent())
+          .filter(slot -> slot.by(CommitmentKind.ORDER).isPresent())
           .map(
               slot ->
                   Sentence.of(
@@ -138,7 +139,7 @@ final class TestingChoice {
     if (read.levels().isEmpty() && (breeding == null || breeding.first().isEmpty())) {
       return Sentence.of("; do not breed by the day count alone.");
     }
-    return next.kind().equals("progesterone") ? where() : Sentence.of(".");
+    return next.kind() == TestKind.PROGESTERONE ? where() : Sentence.of(".");
   }
 
   /** The same laboratory is one that gave every number so far. */

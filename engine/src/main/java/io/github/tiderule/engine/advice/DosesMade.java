@@ -1,11 +1,11 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.fact.semen.Route;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How many doses the usable sperm make by one route.
  *
- * @param route {@code transcervical} or {@code vaginal}
  * @param floorMillion least usable sperm of a dose, in millions
  * @param targetMillion usable sperm a dose should hold, in millions
  * @param least doses it surely makes at the floor
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param unitsForOne straws, vials or pellets that reach the floor; absent for other semen
  */
 public record DosesMade(
-    String route,
+    Route route,
     double floorMillion,
     double targetMillion,
     int least,

@@ -1,5 +1,8 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.conclusion.care.SheetPart;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -10,8 +13,6 @@ import org.jspecify.annotations.Nullable;
  * What is needed on the day of insemination.
  *
  * @param at when it is to be: as the file says, or the plan's first time; absent where neither does
- * @param semen {@code fresh}, {@code chilled} or {@code frozen}
- * @param route {@code vaginal} or {@code transcervical}
  * @param arithmetic the reckoning, line by line; empty where no semen is described
  * @param usable usable sperm in hand, all together; absent where a number for it is missing
  * @param doses by route
@@ -26,8 +27,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record InseminationSheet(
     @Nullable OffsetDateTime at,
-    String semen,
-    String route,
+    Semen semen,
+    Route route,
     List<Amount> arithmetic,
     @Nullable Amount usable,
     List<DosesMade> doses,
@@ -43,13 +44,11 @@ public record InseminationSheet(
   /**
    * A line that a rule wrote.
    *
-   * @param part {@code before}, {@code semen}, {@code dilute}, {@code inseminate}, {@code after},
-   *     {@code same-day}, {@code route}, {@code volume} or {@code catheter}
    * @param veterinaryAct whether a vet does it, or has to in many countries
    * @param sources keys of the source list
    */
   public record Line(
-      String part, Sentence text, boolean veterinaryAct, String rule, List<String> sources) {
+      SheetPart part, Sentence text, boolean veterinaryAct, String rule, List<String> sources) {
 
     public Line {
       sources = List.copyOf(sources);

@@ -1,29 +1,33 @@
 package io.github.tiderule.engine.advice;
 
+import io.github.tiderule.rules.conclusion.TestKind;
 import java.time.OffsetDateTime;
 import java.util.List;
 
 /**
  * The test to make next.
  *
- * @param kind {@code progesterone}, {@code lh} or {@code cytology}
  * @param at when to draw it
  * @param resultAt when its result should be there
  * @param gain expected egg share of the best plan with its result, less that without it
  * @param because ids of the rules that ask for it
- * @param also what else the same blood is worth testing for, as kinds; may be empty
+ * @param also what else the same blood is worth testing for; may be empty
  */
 public record NextTest(
-    String kind,
+    TestKind kind,
     OffsetDateTime at,
     OffsetDateTime resultAt,
     double gain,
     List<String> because,
-    List<String> also) {
+    List<TestKind> also) {
 
   /** A test of one kind. */
   public NextTest(
-      String kind, OffsetDateTime at, OffsetDateTime resultAt, double gain, List<String> because) {
+      TestKind kind,
+      OffsetDateTime at,
+      OffsetDateTime resultAt,
+      double gain,
+      List<String> because) {
     this(kind, at, resultAt, gain, because, List.of());
   }
 

@@ -12,7 +12,6 @@ import java.time.OffsetDateTime;
  * @param waiting expected egg share of waiting for the result
  * @param actingLoses expected egg share acting loses where waiting would have done better
  * @param waitingLoses expected egg share waiting loses where acting would have done better
- * @param cheaperMistake {@code act} or {@code wait}
  * @param text in words
  */
 public record OnForecast(
@@ -22,5 +21,5 @@ public record OnForecast(
     double waiting,
     double actingLoses,
     double waitingLoses,
-    String cheaperMistake,
+    Mistake cheaperMistake,
     Sentence text) {}

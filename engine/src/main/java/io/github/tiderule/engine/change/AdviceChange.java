@@ -4,6 +4,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -63,8 +64,8 @@ public record AdviceChange(
         was,
         is,
         ObservationChanges.between(before, after),
-        ovulation(was.ovulation(), is.ovulation()),
-        PlanChanges.between(was.plan(), after),
+        ovulation(was.timing().ovulation(), is.timing().ovulation()),
+        PlanChanges.between(was.breeding().plan(), after),
         rules(was, is),
         without(is.cautions(), was.cautions()),
         without(was.cautions(), is.cautions()),
@@ -74,10 +75,10 @@ public record AdviceChange(
   /** Whether what to do, the days and the estimate are all as they were. */
   public boolean nothingMoved() {
     return Objects.equals(before.action(), after.action())
-        && Objects.equals(before.ovulation(), after.ovulation())
-        && Objects.equals(before.plan(), after.plan())
-        && Objects.equals(before.nextTest(), after.nextTest())
-        && before.breedingDays().equals(after.breedingDays())
+        && Objects.equals(before.timing().ovulation(), after.timing().ovulation())
+        && Objects.equals(before.breeding().plan(), after.breeding().plan())
+        && Objects.equals(before.testing().next(), after.testing().next())
+        && before.breeding().days().equals(after.breeding().days())
         && cautionsAdded.isEmpty()
         && cautionsGone.isEmpty();
   }
@@ -111,10 +112,10 @@ public record AdviceChange(
   private static List<RuleChange> only(Advice one, Advice other, boolean speaks) {
     Map<Integer, RuleChange> byOrder = new TreeMap<>();
     List<String> seen = new ArrayList<>();
-    for (TraceLine line : one.trace()) {
-      boolean ofInterest = !line.stage().equals("reading") && !seen.contains(line.rule());
+    for (TraceLine line : one.reasoning().trace()) {
+      boolean ofInterest = line.stage() != TraceStage.READING && !seen.contains(line.rule());
       boolean alsoThere =
-          other.trace().stream().anyMatch(there -> there.rule().equals(line.rule()));
+          other.reasoning().trace().stream().anyMatch(there -> there.rule().equals(line.rule()));
       if (ofInterest && !alsoThere) {
         seen.add(line.rule());
         byOrder.put(

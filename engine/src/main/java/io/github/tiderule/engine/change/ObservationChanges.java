@@ -72,7 +72,7 @@ final class ObservationChanges {
   }
 
   private static @Nullable Influence influence(Advice advice, String id) {
-    return advice.influence().stream()
+    return advice.reasoning().influence().stream()
         .filter(one -> one.observation().equals(id))
         .findFirst()
         .orElse(null);

@@ -22,7 +22,7 @@ final class PlanChanges {
   private PlanChanges() {}
 
   static PlanChange between(@Nullable Plan was, Told after) {
-    Plan is = after.advice().plan();
+    Plan is = after.advice().breeding().plan();
     List<OffsetDateTime> earlier = was == null ? List.of() : was.at();
     List<OffsetDateTime> later = is == null ? List.of() : is.at();
     List<DoseChange> doses =

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.change;
 
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
@@ -12,7 +13,7 @@ import java.util.List;
  */
 public record RuleChange(
     String rule,
-    String stage,
+    TraceStage stage,
     String title,
     boolean speaks,
     List<Sentence> concluded,

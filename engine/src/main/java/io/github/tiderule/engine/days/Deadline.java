@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.advice.CommitmentKind;
 import java.time.Instant;
 
 /**
@@ -7,15 +8,4 @@ import java.time.Instant;
  *
  * @param by the last safe time, not before the moment of the advice
  */
-public record Deadline(Kind kind, Instant by) {
-
-  /** What is to be done. */
-  public enum Kind {
-    /** Order shipped semen. */
-    ORDER,
-    /** Tell the clinic. */
-    BOOK,
-    /** Set out for where she is bred. */
-    LEAVE
-  }
-}
+public record Deadline(CommitmentKind kind, Instant by) {}

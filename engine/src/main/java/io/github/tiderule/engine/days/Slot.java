@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.advice.CommitmentKind;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -27,7 +28,7 @@ public record Slot(
   }
 
   /** The last safe time to do something for it, where that is needed. */
-  public Optional<Instant> by(Deadline.Kind kind) {
+  public Optional<Instant> by(CommitmentKind kind) {
     return deadlines.stream()
         .filter(deadline -> deadline.kind() == kind)
         .map(Deadline::by)
@@ -42,7 +43,7 @@ public record Slot(
   /** When the slot can be called off for the last time: a booking can be, an order cannot. */
   public Instant lastCall() {
     return deadlines.stream()
-        .filter(deadline -> deadline.kind() != Deadline.Kind.BOOK)
+        .filter(deadline -> deadline.kind() != CommitmentKind.BOOK)
         .map(Deadline::by)
         .min(Comparator.naturalOrder())
         .orElse(middle);

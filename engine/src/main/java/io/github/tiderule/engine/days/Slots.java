@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.fact.semen.OrderTerms;
 import io.github.tiderule.rules.fact.semen.Route;
@@ -135,16 +136,16 @@ public final class Slots {
       if (shipped.isEmpty()) {
         return Optional.empty();
       }
-      deadlines.add(new Deadline(Deadline.Kind.ORDER, shipped.get()));
+      deadlines.add(new Deadline(CommitmentKind.ORDER, shipped.get()));
       double inTheBox = Duration.between(shipped.get(), middle).toMinutes() / 60.0;
       age = plan.chilledAgeHours() == null ? inTheBox : Math.max(inTheBox, plan.chilledAgeHours());
     }
     if (plan.semen() == Semen.FROZEN || intoUterus()) {
-      deadlines.add(new Deadline(Deadline.Kind.BOOK, later(now, bookBy(day))));
+      deadlines.add(new Deadline(CommitmentKind.BOOK, later(now, bookBy(day))));
     }
     if (plan.travelHours() != null) {
       Instant leave = middle.minus(hours(plan.travelHours())).truncatedTo(ChronoUnit.MINUTES);
-      deadlines.add(new Deadline(Deadline.Kind.LEAVE, later(now, leave)));
+      deadlines.add(new Deadline(CommitmentKind.LEAVE, later(now, leave)));
     }
     return Optional.of(new Slot(day, from, to, middle, age, deadlines));
   }

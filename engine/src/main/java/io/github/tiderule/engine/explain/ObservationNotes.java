@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.ObservationUse;
 import io.github.tiderule.engine.season.Read;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.StageResult;
@@ -25,9 +26,9 @@ public final class ObservationNotes {
   /** The notes by observation, then by rule. */
   public static List<ObservationNote> of(Read read) {
     ObservationNotes all = new ObservationNotes();
-    all.add(read.reading(), Held.class, "held");
-    all.add(read.reading(), Discounted.class, "discounted");
-    all.add(read.reading(), Converted.class, "converted");
+    all.add(read.reading(), Held.class, ObservationUse.HELD);
+    all.add(read.reading(), Discounted.class, ObservationUse.DISCOUNTED);
+    all.add(read.reading(), Converted.class, ObservationUse.CONVERTED);
     all.addSetAside(read.found());
     return all.notes.stream()
         .distinct()
@@ -44,14 +45,15 @@ public final class ObservationNotes {
     findings
         .ruled(SetAside.class)
         .filter(ruled -> told.add(ruled.conclusion().observation()))
-        .forEach(ruled -> notes.add(note(ruled, "set-aside")));
+        .forEach(ruled -> notes.add(note(ruled, ObservationUse.SET_ASIDE)));
   }
 
-  private <T extends Conclusion> void add(StageRun result, Class<T> kind, String use) {
+  private <T extends Conclusion> void add(StageRun result, Class<T> kind, ObservationUse use) {
     result.ruled(kind).forEach(ruled -> notes.add(note(ruled, use)));
   }
 
-  private static ObservationNote note(StageResult.Ruled<? extends Conclusion> ruled, String use) {
+  private static ObservationNote note(
+      StageResult.Ruled<? extends Conclusion> ruled, ObservationUse use) {
     return new ObservationNote(
         ruled.conclusion().observations().get(0),
         use,

@@ -2,6 +2,7 @@ package io.github.tiderule.engine.explain;
 
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.rules.Chapter;
 import io.github.tiderule.rules.Firing;
@@ -31,7 +32,7 @@ public final class TraceBook {
       lines.add(
           new TraceLine(
               lines.size() + 1,
-              chapter.word(),
+              TraceStage.of(chapter),
               firing.rule().id(),
               firing.rule().title(),
               firing.observations(),
@@ -54,7 +55,8 @@ public final class TraceBook {
   }
 
   /** One step of the engine's own. */
-  public void add(String stage, EngineStep step, List<String> matched, List<Sentence> concluded) {
+  public void add(
+      TraceStage stage, EngineStep step, List<String> matched, List<Sentence> concluded) {
     lines.add(
         new TraceLine(
             lines.size() + 1, stage, step.id(), step.title(), matched, concluded, step.sources()));

@@ -5,7 +5,6 @@ import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** Puts cautions in the order they are told in. */
@@ -22,7 +21,7 @@ public final class Warnings {
         .map(
             ruled ->
                 new Warning(
-                    ruled.conclusion().level().name().toLowerCase(Locale.ROOT),
+                    ruled.conclusion().level(),
                     ruled.conclusion().words(),
                     ruled.rule().id(),
                     ruled.rule().sources()))

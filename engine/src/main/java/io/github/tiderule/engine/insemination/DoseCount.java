@@ -47,7 +47,7 @@ public final class DoseCount {
   private static DosesMade into(
       Route route, SemenInHand inHand, Span usable, double floor, double target) {
     return new DosesMade(
-        route.word(),
+        route,
         floor,
         target,
         usable.wholeAtLeast(floor),

@@ -2,12 +2,13 @@ package io.github.tiderule.engine.plan;
 
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.engine.days.DayTable;
-import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.PlanSearch;
 import io.github.tiderule.engine.days.Planner;
 import io.github.tiderule.engine.days.ScoredPlan;
@@ -174,7 +175,7 @@ public final class Breeding {
   /** Writes down what the days and the plan rest on. */
   void write(TraceBook trace) {
     trace.add(
-        "days",
+        TraceStage.DAYS,
         EngineStep.EGG_SHARE,
         List.of(),
         table.days().stream()
@@ -186,13 +187,13 @@ public final class Breeding {
     if (choice == null) {
       return;
     }
-    trace.add("days", EngineStep.PLAN, List.of(), List.of(words(choice)));
+    trace.add(TraceStage.DAYS, EngineStep.PLAN, List.of(), List.of(words(choice)));
     List<Sentence> deadlines =
         commitments(null).stream()
             .map(one -> Sentence.of("{} by {}", one.text(), clock.dayAndTime(one.by().toInstant())))
             .toList();
     if (!deadlines.isEmpty()) {
-      trace.add("days", EngineStep.DEADLINE, List.of(), deadlines);
+      trace.add(TraceStage.DAYS, EngineStep.DEADLINE, List.of(), deadlines);
     }
   }
 
@@ -310,7 +311,7 @@ public final class Breeding {
         table
             .slots()
             .get(best.slots().get(0))
-            .by(Deadline.Kind.ORDER)
+            .by(CommitmentKind.ORDER)
             .map(clock::offset)
             .orElse(null),
         becauseOf(best),

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.plan;
 
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.days.Deadline;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.season.Clock;
@@ -12,7 +13,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -35,21 +35,22 @@ public final class Commitments {
    */
   List<Commitment> of(List<Slot> slots, @Nullable TestKind first) {
     List<Commitment> commitments = new ArrayList<>();
-    for (Deadline.Kind kind : Deadline.Kind.values()) {
+    for (CommitmentKind kind : CommitmentKind.values()) {
       Map<Instant, List<Slot>> byTime = new TreeMap<>();
       for (Slot slot : slots) {
         slot.by(kind).ifPresent(by -> byTime.computeIfAbsent(by, b -> new ArrayList<>()).add(slot));
       }
       byTime.forEach((by, served) -> commitments.add(of(kind, by, served, first)));
     }
-    commitments.sort(Comparator.comparing(Commitment::by).thenComparing(Commitment::kind));
+    commitments.sort(
+        Comparator.comparing(Commitment::by).thenComparing(commitment -> commitment.kind().word()));
     return commitments;
   }
 
   private Commitment of(
-      Deadline.Kind kind, Instant by, List<Slot> served, @Nullable TestKind first) {
+      CommitmentKind kind, Instant by, List<Slot> served, @Nullable TestKind first) {
     return new Commitment(
-        kind.name().toLowerCase(Locale.ROOT),
+        kind,
         clock.offset(by),
         clock.offset(clock.quarter(served.get(0))),
         first == null
@@ -62,7 +63,7 @@ public final class Commitments {
                 clock.days(served)));
   }
 
-  private static Sentence words(Deadline.Kind kind) {
+  private static Sentence words(CommitmentKind kind) {
     return switch (kind) {
       case ORDER -> Sentence.of("Order the semen");
       case BOOK -> Sentence.of("Book the clinic");
@@ -77,7 +78,7 @@ public final class Commitments {
     Deadline first =
         slot.deadlines().stream().min(Comparator.comparing(Deadline::by)).orElseThrow();
     String template =
-        first.kind() == Deadline.Kind.ORDER
+        first.kind() == CommitmentKind.ORDER
             ? "{} by {} to use it on {}, {}."
             : semenPlan.semen() == Semen.NATURAL
                 ? "{} by {} to mate her on {}, {}."

@@ -11,12 +11,12 @@ import io.github.tiderule.engine.season.StageRun;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.StageResult;
 import io.github.tiderule.rules.conclusion.DayReason;
+import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.fact.CandidateDay;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -108,7 +108,7 @@ final class RankedDays {
     if (farBelow.contains(day.day())) {
       return Verdict.AVOID;
     }
-    boolean opposed = why.stream().anyMatch(reason -> reason.effect().equals("opposes"));
+    boolean opposed = why.stream().anyMatch(reason -> reason.effect() == Effect.OPPOSES);
     return planned && !opposed && close ? Verdict.RECOMMENDED : Verdict.POSSIBLE;
   }
 
@@ -126,7 +126,7 @@ final class RankedDays {
             ruled ->
                 new Reason(
                     ruled.rule().id(),
-                    ruled.conclusion().effect().name().toLowerCase(Locale.ROOT),
+                    ruled.conclusion().effect(),
                     ruled.conclusion().words(),
                     ruled.rule().sources(),
                     ruled.conclusion().observations()))

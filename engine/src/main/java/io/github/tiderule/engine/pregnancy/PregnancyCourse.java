@@ -144,7 +144,7 @@ public final class PregnancyCourse {
             .map(
                 ruled ->
                     new RedFlag(
-                        ruled.conclusion().kind().word(),
+                        ruled.conclusion().kind(),
                         ruled.conclusion().words(),
                         ruled.rule().id(),
                         ruled.rule().sources()))
@@ -159,7 +159,7 @@ public final class PregnancyCourse {
     double from = ruled.conclusion().fromDays();
     double to = ruled.conclusion().toDays();
     return new Milestone(
-        ruled.conclusion().kind().word(),
+        ruled.conclusion().kind(),
         season.clock().offset(season.axis().instant(due(from, to, 0.05))),
         season.clock().offset(season.axis().instant(due(from, to, 0.95))),
         ruled.conclusion().words(),
@@ -216,7 +216,7 @@ public final class PregnancyCourse {
                     day.daysAfterOvulation(),
                     day.chanceEarly(),
                     day.chanceBegun(),
-                    ruled.conclusion().verdict().word(),
+                    ruled.conclusion().verdict(),
                     ruled.conclusion().words(),
                     ruled.rule().id(),
                     ruled.rule().sources()))
@@ -235,7 +235,8 @@ public final class PregnancyCourse {
     }
     Instant whelped = noon(whelpedOn);
     long before = Math.round(tools.value("whelping.look-back.days"));
-    @Nullable Whelping foretold = then.apply(whelped.minus(before, ChronoUnit.DAYS)).whelping();
+    @Nullable Whelping foretold =
+        then.apply(whelped.minus(before, ChronoUnit.DAYS)).course().whelping();
     if (foretold == null) {
       return null;
     }

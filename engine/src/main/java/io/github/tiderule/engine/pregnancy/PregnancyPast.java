@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.pregnancy;
 
 import io.github.tiderule.engine.advice.course.Happened;
+import io.github.tiderule.engine.advice.course.HappenedKind;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.rules.fact.Outcome;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
@@ -44,19 +45,19 @@ final class PregnancyPast {
         .forEach(past::add);
     @Nullable LocalDate whelpedOn = outcome.whelpedOn();
     if (whelpedOn != null) {
-      past.add("whelped", whelpedOn, whelped(outcome), null);
+      past.add(HappenedKind.WHELPED, whelpedOn, whelped(outcome), null);
     }
     return past.happened.stream().sorted(Comparator.comparing(Happened::on)).toList();
   }
 
   private void add(Observation seen) {
     if (seen instanceof BreedingDone done) {
-      add("breeding", seen, bred(done));
+      add(HappenedKind.BREEDING, seen, bred(done));
     } else if (seen instanceof PregnancyScan scan) {
-      add("scan", seen, counted("Scan: " + words(scan), scan.fetuses()));
+      add(HappenedKind.SCAN, seen, counted("Scan: " + words(scan), scan.fetuses()));
     } else if (seen instanceof Radiograph radiograph) {
       add(
-          "radiograph",
+          HappenedKind.RADIOGRAPH,
           seen,
           radiograph.fetuses() == null
               ? Sentence.of(
@@ -67,8 +68,8 @@ final class PregnancyPast {
     } else if (seen instanceof Sign sign
         && sign.present()
         && sign.sign() == SignKind.PUP_BORN
-        && happened.stream().noneMatch(one -> one.kind().equals("first-pup"))) {
-      add("first-pup", seen, Sentence.of("First pup seen"));
+        && happened.stream().noneMatch(one -> one.kind() == HappenedKind.FIRST_PUP)) {
+      add(HappenedKind.FIRST_PUP, seen, Sentence.of("First pup seen"));
     }
   }
 
@@ -82,11 +83,11 @@ final class PregnancyPast {
     return done.note() == null ? whose : Sentence.of("{} ({})", whose, Part.quote(done.note()));
   }
 
-  private void add(String kind, Observation seen, Sentence text) {
+  private void add(HappenedKind kind, Observation seen, Sentence text) {
     add(kind, seen.at().atZone(clock.zone()).toLocalDate(), text, seen.id());
   }
 
-  private void add(String kind, LocalDate on, Sentence text, @Nullable String observation) {
+  private void add(HappenedKind kind, LocalDate on, Sentence text, @Nullable String observation) {
     int days = (int) ChronoUnit.DAYS.between(ovulated, on);
     happened.add(new Happened(kind, on, days, text, observation));
   }

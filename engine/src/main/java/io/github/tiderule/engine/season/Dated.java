@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.engine.advice.course.CountedFrom;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Patterns;
@@ -165,7 +166,7 @@ public record Dated(Read read, Evidence evidence, Estimate estimate) {
         at(whelping, 0.05),
         at(whelping, 0.95),
         byDay(whelping, 1),
-        forecast.fromShift() ? "dioestrus" : "ovulation",
+        forecast.fromShift() ? CountedFrom.DIOESTRUS : CountedFrom.OVULATION,
         forecast.notes());
   }
 

@@ -73,7 +73,7 @@ public final class SeasonAhead {
   /** Ids of the rules that find a check due. */
   public static List<String> due(Care care) {
     return checks(care).stream()
-        .filter(check -> check.state().equals(CheckState.DUE.word()))
+        .filter(check -> check.state() == CheckState.DUE)
         .map(Check::rule)
         .distinct()
         .toList();
@@ -102,8 +102,8 @@ public final class SeasonAhead {
         .map(
             ruled ->
                 new Check(
-                    ruled.conclusion().whose().word(),
-                    ruled.conclusion().state().word(),
+                    ruled.conclusion().whose(),
+                    ruled.conclusion().state(),
                     ruled.conclusion().veterinaryAct(),
                     ruled.conclusion().words(),
                     ruled.rule().id(),

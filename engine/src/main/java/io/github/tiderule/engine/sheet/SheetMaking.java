@@ -136,8 +136,8 @@ public final class SheetMaking {
     List<Line> sameDay = lines(care, part -> part == SheetPart.SAME_DAY);
     return new InseminationSheet(
         at == null ? null : clock.offset(at),
-        semen.kind().word(),
-        semen.route().word(),
+        semen.kind(),
+        semen.route(),
         inHand == null ? List.of() : inHand.lines(),
         usable == null
             ? null
@@ -198,7 +198,7 @@ public final class SheetMaking {
         .map(
             ruled ->
                 new Line(
-                    ruled.conclusion().part().word(),
+                    ruled.conclusion().part(),
                     ruled.conclusion().words(),
                     ruled.conclusion().veterinaryAct(),
                     ruled.rule().id(),
@@ -214,7 +214,7 @@ public final class SheetMaking {
         .map(
             ruled ->
                 new Line(
-                    SheetPart.VOLUME.word(),
+                    SheetPart.VOLUME,
                     ruled.conclusion().words(),
                     false,
                     ruled.rule().id(),

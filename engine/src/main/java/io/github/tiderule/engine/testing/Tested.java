@@ -4,6 +4,7 @@ import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.engine.days.Slot;
 import io.github.tiderule.engine.explain.TraceBook;
 import io.github.tiderule.engine.plan.Planned;
@@ -85,7 +86,7 @@ public record Tested(
       trace.add(due);
     }
     if (weighed != null) {
-      trace.add("next", EngineStep.TEST_VALUE, List.of(), weighed);
+      trace.add(TraceStage.NEXT, EngineStep.TEST_VALUE, List.of(), weighed);
     }
   }
 }

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.testing;
 
 import io.github.tiderule.engine.advice.Change;
+import io.github.tiderule.engine.advice.Mistake;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.reasoning.EngineStep;
@@ -34,7 +35,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -190,12 +190,12 @@ public final class Testing {
   private NextTest next(Draw draw, double gain, List<String> reasons, boolean lh) {
     Clock clock = season.clock();
     return new NextTest(
-        draw.kind().name().toLowerCase(Locale.ROOT),
+        draw.kind(),
         clock.offset(draw.at()),
         clock.offset(draw.result()),
         gain,
         reasons,
-        lh ? List.of("lh") : List.of());
+        lh ? List.of(TestKind.LH) : List.of());
   }
 
   private static List<String> because(StageRun due, TestDue test) {
@@ -288,7 +288,7 @@ public final class Testing {
         outcome.waiting(),
         outcome.actingLoses(),
         outcome.waitingLoses(),
-        act ? "act" : "wait",
+        act ? Mistake.ACT : Mistake.WAIT,
         text);
   }
 

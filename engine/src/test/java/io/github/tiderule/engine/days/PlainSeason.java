@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.timeline.Density;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
@@ -56,7 +57,7 @@ final class PlainSeason {
             middle.plus(Duration.ofHours(2)),
             middle,
             24,
-            ahead == 0 ? List.of() : List.of(new Deadline(Deadline.Kind.BOOK, by))));
+            ahead == 0 ? List.of() : List.of(new Deadline(CommitmentKind.BOOK, by))));
     return this;
   }
 

@@ -4,6 +4,7 @@ import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.is;
 
+import io.github.tiderule.engine.advice.CommitmentKind;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,11 +15,11 @@ import org.junit.jupiter.api.Test;
 class SlotTest {
 
   private static final Instant MIDDLE = Instant.parse("2027-03-12T10:00:00Z");
-  private static final Deadline BOOK = before(Deadline.Kind.BOOK, 17);
-  private static final Deadline LEAVE = before(Deadline.Kind.LEAVE, 3);
-  private static final Deadline ORDER = before(Deadline.Kind.ORDER, 9);
+  private static final Deadline BOOK = before(CommitmentKind.BOOK, 17);
+  private static final Deadline LEAVE = before(CommitmentKind.LEAVE, 3);
+  private static final Deadline ORDER = before(CommitmentKind.ORDER, 9);
 
-  private static Deadline before(Deadline.Kind kind, int hours) {
+  private static Deadline before(CommitmentKind kind, int hours) {
     return new Deadline(kind, MIDDLE.minusSeconds(3600L * hours));
   }
 
@@ -50,8 +51,8 @@ class SlotTest {
   @Test
   void everyDeadlineIsFoundByItsKind() {
     Slot slot = slot(LEAVE, BOOK);
-    assertThat(slot.by(Deadline.Kind.BOOK), equalTo(Optional.of(BOOK.by())));
-    assertThat(slot.by(Deadline.Kind.LEAVE), equalTo(Optional.of(LEAVE.by())));
-    assertThat(slot.by(Deadline.Kind.ORDER), equalTo(Optional.empty()));
+    assertThat(slot.by(CommitmentKind.BOOK), equalTo(Optional.of(BOOK.by())));
+    assertThat(slot.by(CommitmentKind.LEAVE), equalTo(Optional.of(LEAVE.by())));
+    assertThat(slot.by(CommitmentKind.ORDER), equalTo(Optional.empty()));
   }
 }

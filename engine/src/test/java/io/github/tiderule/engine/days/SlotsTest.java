@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
 
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.rules.fact.semen.Availability;
 import io.github.tiderule.rules.fact.semen.OrderTerms;
 import io.github.tiderule.rules.fact.semen.Route;
@@ -122,17 +123,17 @@ class SlotsTest {
     // 2027-03-05 is a Friday
     List<Slot> slots = slots(chilled(order(DayOfWeek.SUNDAY)), "2027-03-04T06:00", "2027-03-10");
     Slot saturday = slot(slots, "2027-03-06T17:00").orElseThrow();
-    assertThat(local(saturday.by(Deadline.Kind.ORDER).orElseThrow()), equalTo("2027-03-05T14:00"));
+    assertThat(local(saturday.by(CommitmentKind.ORDER).orElseThrow()), equalTo("2027-03-05T14:00"));
     assertThat(saturday.ageHours(), closeTo(27, 1e-9));
     // nothing comes on Sunday, so Sunday has to do with Saturday's box
     Slot sunday = slot(slots, "2027-03-07T10:00").orElseThrow();
-    assertThat(local(sunday.by(Deadline.Kind.ORDER).orElseThrow()), equalTo("2027-03-05T14:00"));
+    assertThat(local(sunday.by(CommitmentKind.ORDER).orElseThrow()), equalTo("2027-03-05T14:00"));
     assertThat(sunday.ageHours(), closeTo(44, 1e-9));
     // and no courier picks up on Sunday for Monday morning
     Slot monday = slot(slots, "2027-03-08T17:00").orElseThrow();
-    assertThat(local(monday.by(Deadline.Kind.ORDER).orElseThrow()), equalTo("2027-03-05T14:00"));
+    assertThat(local(monday.by(CommitmentKind.ORDER).orElseThrow()), equalTo("2027-03-05T14:00"));
     Slot tuesday = slot(slots, "2027-03-09T17:00").orElseThrow();
-    assertThat(local(tuesday.by(Deadline.Kind.ORDER).orElseThrow()), equalTo("2027-03-08T14:00"));
+    assertThat(local(tuesday.by(CommitmentKind.ORDER).orElseThrow()), equalTo("2027-03-08T14:00"));
   }
 
   @Test
@@ -169,7 +170,7 @@ class SlotsTest {
     slots.forEach(
         slot ->
             assertThat(
-                local(slot.by(Deadline.Kind.ORDER).orElseThrow()), equalTo("2027-03-09T10:00")));
+                local(slot.by(CommitmentKind.ORDER).orElseThrow()), equalTo("2027-03-09T10:00")));
     assertThat(slot(slots, "2027-03-11T10:00").orElseThrow().ageHours(), closeTo(48, 1e-9));
   }
 
@@ -206,7 +207,7 @@ class SlotsTest {
     List<Slot> slots = slots(plan, "2027-03-04T08:00", "2027-03-05");
     Slot first = slots.get(0);
     assertThat(local(first.from()), equalTo("2027-03-04T17:00"));
-    assertThat(first.by(Deadline.Kind.LEAVE).orElseThrow(), not(equalTo(first.middle())));
+    assertThat(first.by(CommitmentKind.LEAVE).orElseThrow(), not(equalTo(first.middle())));
     assertThat(
         local(slot(slots, "2027-03-05T10:00").orElseThrow().decideBy()),
         equalTo("2027-03-05T01:00"));

@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.nullValue;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.rules.fact.semen.Dose;
+import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.SemenColour;
 import io.github.tiderule.rules.parameter.Parameters;
 import io.github.tiderule.rules.semen.Arrival;
@@ -70,8 +71,8 @@ class ReckoningTest {
     assertThat(
         DoseCount.of(inHand, PARAMETERS),
         contains(
-            new DosesMade("transcervical", 100, 150, 5, 5, 3, 3, 0, null),
-            new DosesMade("vaginal", 200, 400, 2, 2, 1, 1, 0, null)));
+            new DosesMade(Route.TRANSCERVICAL, 100, 150, 5, 5, 3, 3, 0, null),
+            new DosesMade(Route.VAGINAL, 200, 400, 2, 2, 1, 1, 0, null)));
     assertThat(inHand.dose(2), is(Optional.of(new Dose(3.75e8, 85.0, 80.0))));
   }
 
@@ -150,7 +151,7 @@ class ReckoningTest {
     assertThat(inHand.usablePerUnit(), is(Optional.of(Span.of(14.4))));
     assertThat(
         DoseCount.of(inHand, PARAMETERS),
-        contains(new DosesMade("transcervical", 100, 150, 0, 0, 0, 0, 71.2, 7)));
+        contains(new DosesMade(Route.TRANSCERVICAL, 100, 150, 0, 0, 0, 0, 71.2, 7)));
     assertThat(inHand.dose(1), is(Optional.of(new Dose(1.2e8, 30.0, 80.0))));
   }
 

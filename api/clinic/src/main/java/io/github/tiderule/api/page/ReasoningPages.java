@@ -35,6 +35,7 @@ import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.cycle.Reading;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -215,7 +216,7 @@ public final class ReasoningPages {
   /** Where a caution ends all talk of timing, nothing is drawn either. */
   private static boolean hasCurve(Advice advice, Filter filter) {
     return filter.isEmpty()
-        && advice.cautions().stream().noneMatch(caution -> caution.level().equals("stop"));
+        && advice.cautions().stream().noneMatch(caution -> caution.level() == CautionLevel.STOP);
   }
 
   private static CycleRecord cycle(GivenAdvice given) {

@@ -107,7 +107,7 @@ public record PastSeasons(List<Past> whelped, int others) {
     List<WhelpedSeason> seasons = new ArrayList<>();
     for (Past past : whelped.subList(0, taken)) {
       CycleRecord cycle = read(past, now);
-      LookBack back = advise.apply(cycle).lookBack();
+      LookBack back = advise.apply(cycle).course().lookBack();
       if (back == null) {
         without++;
       } else {

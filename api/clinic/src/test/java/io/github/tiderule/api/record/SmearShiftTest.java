@@ -89,7 +89,7 @@ class SmearShiftTest {
               .map(pair -> pair.before().id() + "-" + pair.after().id())
               .toList();
       List<String> rules =
-          TIDERULE.advise(season).trace().stream()
+          TIDERULE.advise(season).reasoning().trace().stream()
               .filter(line -> line.rule().equals("FND-052"))
               .flatMap(line -> line.concluded().stream())
               .map(sentence -> named(sentence.toString()))

@@ -104,7 +104,7 @@ final class AccuracyCommand {
     if (cycle.isEmpty()) {
       return false;
     }
-    LookBack lookBack = engine.get().advise().apply(cycle.get()).lookBack();
+    LookBack lookBack = engine.get().advise().apply(cycle.get()).course().lookBack();
     if (lookBack == null) {
       others++;
     } else {

@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.is;
 
 import io.github.tiderule.api.command.stream.ExitStatus;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.AdviceCourse;
 import io.github.tiderule.engine.advice.course.LookBack;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.format.Documents;
@@ -33,43 +34,17 @@ class AccuracyCommandTest {
   private static Advice whelped() {
     Advice a = SampleAdvice.full();
     Quantiles ovulation = new Quantiles(FORETOLD, FORETOLD, FORETOLD, FORETOLD, FORETOLD);
-    return new Advice(
-        a.stamp(),
-        a.asOf(),
-        a.validUntil(),
-        a.femaleId(),
-        a.action(),
-        a.lhPeak(),
-        a.ovulation(),
-        a.breedingDays(),
-        a.plan(),
-        a.nextTest(),
-        a.noTestBecause(),
-        a.bred(),
-        null,
-        null,
-        null,
-        new LookBack(
-            LocalDate.of(2027, 3, 19),
-            FORETOLD,
-            FORETOLD.minusDays(3),
-            FORETOLD.plusDays(3),
-            1,
-            true,
-            ovulation,
-            Sentence.of("A day later")),
-        a.questions(),
-        a.cautions(),
-        a.influence(),
-        a.wouldChange(),
-        a.trace(),
-        a.notFired(),
-        a.disagreements(),
-        a.observationNotes(),
-        null,
-        null,
-        a.dayCounts(),
-        a.course());
+    return a.with(
+        AdviceCourse.NONE.withLookBack(
+            new LookBack(
+                LocalDate.of(2027, 3, 19),
+                FORETOLD,
+                FORETOLD.minusDays(3),
+                FORETOLD.plusDays(3),
+                1,
+                true,
+                ovulation,
+                Sentence.of("A day later"))));
   }
 
   private static String lines(int count) {

@@ -56,28 +56,7 @@ class BatchTest {
       throw new StackOverflowError();
     }
     Advice empty = SampleAdvice.empty();
-    return new Advice(
-        empty.stamp(),
-        empty.asOf(),
-        empty.validUntil(),
-        id,
-        empty.action(),
-        null,
-        null,
-        List.of(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
+    return Advice.of(empty.stamp(), empty.asOf(), empty.validUntil(), id, empty.action());
   }
 
   private static void pause() {

@@ -58,40 +58,40 @@ public final class AdviceJson {
         .instant("validUntil", advice.validUntil())
         .text("femaleId", advice.femaleId())
         .object("action", advice.action(), this::action)
-        .object("lhPeak", advice.lhPeak(), peak -> PregnancyJson.quantiles(json, peak))
-        .object("ovulation", advice.ovulation(), this::ovulation)
-        .objects("breedingDays", advice.breedingDays(), this::breedingDay)
-        .object("plan", advice.plan(), this::plan)
+        .object("lhPeak", advice.timing().lhPeak(), peak -> PregnancyJson.quantiles(json, peak))
+        .object("ovulation", advice.timing().ovulation(), this::ovulation)
+        .objects("breedingDays", advice.breeding().days(), this::breedingDay)
+        .object("plan", advice.breeding().plan(), this::plan)
         .object(
             "nextTest",
-            advice.nextTest(),
+            advice.testing().next(),
             test ->
-                json.text("kind", test.kind())
+                json.word("kind", test.kind())
                     .instant("at", test.at())
                     .instant("resultAt", test.resultAt())
                     .figure("gain", test.gain(), SHARE_DECIMALS)
                     .texts("because", test.because())
-                    .texts("also", test.also()))
-        .text("noTestBecause", text(advice.noTestBecause()))
-        .object("bred", advice.bred(), this::bred)
-        .object("whelping", advice.whelping(), this::whelping);
+                    .words("also", test.also()))
+        .text("noTestBecause", text(advice.testing().noTestBecause()))
+        .object("bred", advice.breeding().bred(), this::bred)
+        .object("whelping", advice.course().whelping(), this::whelping);
     PregnancyJson.write(json, advice);
     talk(advice);
     reasoning(advice);
     SheetJson sheet = new SheetJson(json);
-    if (advice.insemination() != null) {
-      json.object("insemination", advice.insemination(), sheet::sheet);
+    if (advice.breeding().insemination() != null) {
+      json.object("insemination", advice.breeding().insemination(), sheet::sheet);
     }
-    if (advice.beforeSeason() != null) {
-      json.object("beforeSeason", advice.beforeSeason(), sheet::beforeSeason);
+    if (advice.course().beforeSeason() != null) {
+      json.object("beforeSeason", advice.course().beforeSeason(), sheet::beforeSeason);
     }
-    if (advice.course() != null) {
-      json.object("course", advice.course(), this::course);
+    if (advice.timing().seasonCourse() != null) {
+      json.object("course", advice.timing().seasonCourse(), this::course);
     }
   }
 
   private void course(SeasonCourse course) {
-    json.text("kind", course.kind())
+    json.word("kind", course.kind())
         .text("text", course.text().toString())
         .texts("observations", course.observations())
         .instant("since", course.since())
@@ -150,7 +150,7 @@ public final class AdviceJson {
             "cautions",
             advice.cautions(),
             caution ->
-                json.text("level", caution.level())
+                json.word("level", caution.level())
                     .text("text", caution.text().toString())
                     .text("rule", caution.rule())
                     .texts("sources", caution.sources()));
@@ -159,7 +159,7 @@ public final class AdviceJson {
   private void reasoning(Advice advice) {
     json.objects(
             "influence",
-            advice.influence(),
+            advice.reasoning().influence(),
             influence ->
                 json.text("observation", influence.observation())
                     .figure("ovulationShiftHours", influence.ovulationShiftHours(), HOUR_DECIMALS)
@@ -167,7 +167,7 @@ public final class AdviceJson {
                     .figure("oddProbability", influence.oddProbability(), SHARE_DECIMALS))
         .objects(
             "wouldChange",
-            advice.wouldChange(),
+            advice.testing().wouldChange(),
             change ->
                 json.text("ifThen", change.ifThen().toString())
                     .text("observation", change.observation())
@@ -176,10 +176,10 @@ public final class AdviceJson {
                     .instants("plan", change.plan()))
         .objects(
             "trace",
-            advice.trace(),
+            advice.reasoning().trace(),
             line ->
                 json.whole("seq", line.seq())
-                    .text("stage", line.stage())
+                    .word("stage", line.stage())
                     .text("rule", line.rule())
                     .text("title", line.title())
                     .texts("matched", line.matched())
@@ -187,22 +187,22 @@ public final class AdviceJson {
                     .texts("sources", line.sources()))
         .objects(
             "notFired",
-            advice.notFired(),
+            advice.reasoning().notFired(),
             rule ->
                 json.text("rule", rule.rule())
                     .text("title", rule.title())
                     .text("missing", rule.missing().toString()))
-        .objects("disagreements", advice.disagreements(), this::disagreement)
+        .objects("disagreements", advice.reasoning().disagreements(), this::disagreement)
         .objects(
             "observationNotes",
-            advice.observationNotes(),
+            advice.reasoning().observationNotes(),
             note ->
                 json.text("observation", note.observation())
-                    .text("use", note.use())
+                    .word("use", note.use())
                     .text("text", note.text().toString())
                     .text("rule", note.rule())
                     .texts("sources", note.sources()))
-        .objects("dayCounts", advice.dayCounts(), this::dayCount);
+        .objects("dayCounts", advice.reasoning().dayCounts(), this::dayCount);
   }
 
   private void dayCount(DayCount count) {
@@ -279,7 +279,7 @@ public final class AdviceJson {
         day.reasons(),
         reason ->
             json.text("rule", reason.rule())
-                .text("effect", reason.effect())
+                .word("effect", reason.effect())
                 .text("text", reason.text().toString())
                 .texts("sources", reason.sources())
                 .texts("observations", reason.observations()));
@@ -302,7 +302,7 @@ public final class AdviceJson {
             "commitments",
             plan.commitments(),
             commitment ->
-                json.text("kind", commitment.kind())
+                json.word("kind", commitment.kind())
                     .instant("by", commitment.by())
                     .instant("for", commitment.forTime())
                     .text("text", commitment.text().toString()))
@@ -317,7 +317,7 @@ public final class AdviceJson {
         .figure("waiting", forecast.waiting(), SHARE_DECIMALS)
         .figure("actingLoses", forecast.actingLoses(), SHARE_DECIMALS)
         .figure("waitingLoses", forecast.waitingLoses(), SHARE_DECIMALS)
-        .text("cheaperMistake", forecast.cheaperMistake())
+        .word("cheaperMistake", forecast.cheaperMistake())
         .text("text", forecast.text().toString());
   }
 
@@ -332,7 +332,7 @@ public final class AdviceJson {
         .instant("p05", whelping.p05())
         .instant("p95", whelping.p95());
     byDay(whelping.byDay());
-    json.text("countedFrom", whelping.countedFrom())
+    json.word("countedFrom", whelping.countedFrom())
         .texts("notes", Phrasing.PLAIN.say(whelping.notes()));
   }
 

@@ -57,8 +57,8 @@ public final class ChangesJson {
             "nextTest",
             change,
             one ->
-                json.object("before", one.before().nextTest(), this::test)
-                    .object("after", one.after().nextTest(), this::test));
+                json.object("before", one.before().testing().next(), this::test)
+                    .object("after", one.after().testing().next(), this::test));
     reasons(change);
   }
 
@@ -76,7 +76,7 @@ public final class ChangesJson {
             change.rules(),
             rule ->
                 json.text("rule", rule.rule())
-                    .text("stage", rule.stage())
+                    .word("stage", rule.stage())
                     .text("title", rule.title())
                     .flag("speaks", rule.speaks())
                     .texts("concluded", Phrasing.PLAIN.say(rule.concluded()))
@@ -93,7 +93,7 @@ public final class ChangesJson {
   }
 
   private void test(NextTest test) {
-    json.text("kind", test.kind()).instant("at", test.at());
+    json.word("kind", test.kind()).instant("at", test.at());
   }
 
   private void plan(PlanChange plan) {
@@ -122,7 +122,7 @@ public final class ChangesJson {
         name,
         cautions,
         caution ->
-            json.text("level", caution.level())
+            json.word("level", caution.level())
                 .text("text", caution.text().toString())
                 .text("rule", caution.rule()));
   }

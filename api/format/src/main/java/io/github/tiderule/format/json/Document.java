@@ -131,6 +131,11 @@ public final class Document {
         });
   }
 
+  /** A list of words. */
+  public Document words(String name, List<? extends Worded> values) {
+    return texts(name, values.stream().map(Worded::word).toList());
+  }
+
   /** A list of instants. */
   public Document instants(String name, List<OffsetDateTime> values) {
     return texts(name, values.stream().map(INSTANT::format).toList());

@@ -15,9 +15,9 @@ final class PregnancyJson {
   private PregnancyJson() {}
 
   static void write(Document json, Advice advice) {
-    json.object("pregnancy", advice.pregnancy(), pregnancy -> pregnancy(json, pregnancy))
-        .object("caesarean", advice.caesarean(), caesarean -> caesarean(json, caesarean))
-        .object("lookBack", advice.lookBack(), lookBack -> lookBack(json, lookBack));
+    json.object("pregnancy", advice.course().pregnancy(), pregnancy -> pregnancy(json, pregnancy))
+        .object("caesarean", advice.course().caesarean(), caesarean -> caesarean(json, caesarean))
+        .object("lookBack", advice.course().lookBack(), lookBack -> lookBack(json, lookBack));
   }
 
   static void quantiles(Document json, Quantiles quantiles) {
@@ -33,7 +33,7 @@ final class PregnancyJson {
             "milestones",
             pregnancy.milestones(),
             milestone ->
-                json.text("kind", milestone.kind())
+                json.word("kind", milestone.kind())
                     .instant("from", milestone.from())
                     .instant("to", milestone.to())
                     .text("title", milestone.title().toString())
@@ -43,7 +43,7 @@ final class PregnancyJson {
             "redFlags",
             pregnancy.redFlags(),
             flag ->
-                json.text("kind", flag.kind())
+                json.word("kind", flag.kind())
                     .text("text", flag.text().toString())
                     .text("rule", flag.rule())
                     .texts("sources", flag.sources()))
@@ -51,7 +51,7 @@ final class PregnancyJson {
             "happened",
             pregnancy.happened(),
             one ->
-                json.text("kind", one.kind())
+                json.word("kind", one.kind())
                     .day("on", one.on())
                     .whole("daysAfterOvulation", one.daysAfterOvulation())
                     .text("text", one.text().toString())
@@ -67,7 +67,7 @@ final class PregnancyJson {
                     .whole("daysAfterOvulation", day.daysAfterOvulation())
                     .figure("chanceEarly", day.chanceEarly(), SHARE_DECIMALS)
                     .figure("chanceBegun", day.chanceBegun(), SHARE_DECIMALS)
-                    .text("verdict", day.verdict())
+                    .word("verdict", day.verdict())
                     .text("text", day.text().toString())
                     .text("rule", day.rule())
                     .texts("sources", day.sources()))

@@ -21,8 +21,8 @@ final class SheetJson {
 
   void sheet(InseminationSheet sheet) {
     json.instant("at", sheet.at())
-        .text("semen", sheet.semen())
-        .text("route", sheet.route())
+        .word("semen", sheet.semen())
+        .word("route", sheet.route())
         .objects("arithmetic", sheet.arithmetic(), this::amount)
         .object("usable", sheet.usable(), this::amount)
         .objects("doses", sheet.doses(), this::doses)
@@ -40,7 +40,7 @@ final class SheetJson {
             "findings",
             sheet.findings(),
             finding ->
-                json.text("level", finding.level())
+                json.word("level", finding.level())
                     .text("text", finding.text().toString())
                     .text("rule", finding.rule())
                     .texts("sources", finding.sources()));
@@ -62,7 +62,7 @@ final class SheetJson {
   }
 
   private void doses(DosesMade doses) {
-    json.text("route", doses.route())
+    json.word("route", doses.route())
         .figure("floorMillion", doses.floorMillion(), DECIMALS)
         .figure("targetMillion", doses.targetMillion(), DECIMALS)
         .whole("least", doses.least())
@@ -83,7 +83,7 @@ final class SheetJson {
         name,
         lines,
         line ->
-            json.text("part", line.part())
+            json.word("part", line.part())
                 .text("text", line.text().toString())
                 .flag("veterinaryAct", line.veterinaryAct())
                 .text("rule", line.rule())
@@ -105,8 +105,8 @@ final class SheetJson {
             "checks",
             before.checks(),
             check ->
-                json.text("whose", check.whose())
-                    .text("state", check.state())
+                json.word("whose", check.whose())
+                    .word("state", check.state())
                     .flag("veterinaryAct", check.veterinaryAct())
                     .text("text", check.text().toString())
                     .text("rule", check.rule())

@@ -38,7 +38,7 @@ class DayCountsTest {
   }
 
   private static List<DayCount> counts(Seasons.Season season, Thumb kind) {
-    return season.reasoning().advice().dayCounts().stream()
+    return season.reasoning().advice().reasoning().dayCounts().stream()
         .filter(one -> one.kind() == kind)
         .toList();
   }

@@ -19,7 +19,7 @@ public final class DaySheet {
 
   /** Whether an answer has a sheet for the day: none is made for semen that is not to be used. */
   public static boolean isIn(Advice advice) {
-    InseminationSheet sheet = advice.insemination();
+    InseminationSheet sheet = advice.breeding().insemination();
     return sheet != null && sheet.isForTheDay();
   }
 

@@ -25,7 +25,7 @@ final class EstimatePart implements Part {
   public void write(Html html, Room room) {
     html.heading(TEXTS.say("paper.estimate"));
     List<List<String>> rows = new ArrayList<>();
-    Quantiles peak = advice.lhPeak();
+    Quantiles peak = advice.timing().lhPeak();
     if (peak != null) {
       rows.add(
           row(
@@ -36,7 +36,7 @@ final class EstimatePart implements Part {
               peak.p75(),
               peak.p95()));
     }
-    Ovulation one = advice.ovulation();
+    Ovulation one = advice.timing().ovulation();
     if (one != null) {
       rows.add(
           row(

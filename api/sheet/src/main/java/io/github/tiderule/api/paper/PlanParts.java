@@ -170,9 +170,11 @@ final class PlanParts {
   /** When to call a vet. */
   void vet(Html html, Room room) {
     html.heading(TEXTS.say("paper.vet")).paragraph("", TEXTS.say("paper.vet.same-day"));
-    if (advice.pregnancy() != null) {
+    if (advice.course().pregnancy() != null) {
       List<String> flags =
-          advice.pregnancy().redFlags().stream().map(one -> telling.say(one.text())).toList();
+          advice.course().pregnancy().redFlags().stream()
+              .map(one -> telling.say(one.text()))
+              .toList();
       html.list("alarms", flags, MOST_FLAGS);
     }
   }
@@ -180,7 +182,7 @@ final class PlanParts {
   /** Every day with its rank and verdict. */
   void days(Html html, Room room) {
     List<List<String>> rows = new ArrayList<>();
-    advice.breedingDays().stream()
+    advice.breeding().days().stream()
         .limit(room.most(10, 9, 8, 7, 6, 5, 4))
         .forEach(day -> rows.add(row(day)));
     if (!rows.isEmpty()) {

@@ -9,6 +9,7 @@ import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.rules.source.Sources;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -36,8 +37,8 @@ final class TraceParts {
   /** What was concluded, stage by stage; what one rule says of several things stands together. */
   void trace(Html html, Room room) {
     html.heading(TEXTS.say("paper.reasoning"));
-    Map<String, Map<String, List<TraceLine>>> stages = new LinkedHashMap<>();
-    for (TraceLine line : reasoning.advice().trace()) {
+    Map<TraceStage, Map<String, List<TraceLine>>> stages = new LinkedHashMap<>();
+    for (TraceLine line : reasoning.advice().reasoning().trace()) {
       stages
           .computeIfAbsent(line.stage(), stage -> new LinkedHashMap<>())
           .computeIfAbsent(line.rule(), rule -> new ArrayList<>())
@@ -93,7 +94,8 @@ final class TraceParts {
 
   /** Which rules were near to speaking. */
   void notFired(Html html, Room room) {
-    List<String> near = reasoning.advice().notFired().stream().map(this::words).toList();
+    List<String> near =
+        reasoning.advice().reasoning().notFired().stream().map(this::words).toList();
     if (!near.isEmpty()) {
       html.heading(TEXTS.say("trace.not-fired"))
           .list("small", near, room.most(12, 10, 8, 6, 4, 3, 2));

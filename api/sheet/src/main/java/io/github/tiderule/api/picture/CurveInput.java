@@ -65,9 +65,9 @@ public record CurveInput(
 
   private Set<String> uses(String observation) {
     Set<String> uses = new TreeSet<>();
-    for (ObservationNote note : advice.observationNotes()) {
+    for (ObservationNote note : advice.reasoning().observationNotes()) {
       if (note.observation().equals(observation)) {
-        uses.add(note.use());
+        uses.add(note.use().word());
       }
     }
     return uses;

@@ -57,11 +57,11 @@ public final class CurveWords {
               TEXTS.count("curve.values", values.size()),
               new CurveWords(input).of(last)));
     }
-    Quantiles peak = input.advice().lhPeak();
+    Quantiles peak = input.advice().timing().lhPeak();
     if (peak != null) {
       words.add(TEXTS.say("curve.peak-around", written.about(peak.median())));
     }
-    Ovulation ovulation = input.advice().ovulation();
+    Ovulation ovulation = input.advice().timing().ovulation();
     if (ovulation != null) {
       words.add(
           TEXTS.say(

@@ -29,12 +29,12 @@ final class PlanStrips {
   record Window(int number, Instant from, Instant to, OffsetDateTime best) {}
 
   static List<Window> windows(CurveInput input) {
-    Plan plan = input.advice().plan();
+    Plan plan = input.advice().breeding().plan();
     List<Window> windows = new ArrayList<>();
     if (plan != null) {
       for (OffsetDateTime at : plan.at()) {
         BreedingDay day =
-            input.advice().breedingDays().stream()
+            input.advice().breeding().days().stream()
                 .filter(one -> !at.isBefore(one.from()) && !at.isAfter(one.to()))
                 .findFirst()
                 .orElse(null);

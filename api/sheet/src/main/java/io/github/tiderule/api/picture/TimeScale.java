@@ -67,29 +67,29 @@ record TimeScale(ZoneId zone, LocalDate first, LocalDate end, double left, doubl
     List<Instant> worth = new ArrayList<>();
     Advice advice = input.advice();
     Instant end =
-        advice.ovulation() == null
+        advice.timing().ovulation() == null
             ? Instant.MAX
-            : advice.ovulation().p95().toInstant().plus(Duration.ofDays(AFTERWARDS_DAYS));
+            : advice.timing().ovulation().p95().toInstant().plus(Duration.ofDays(AFTERWARDS_DAYS));
     for (Observation observation : input.cycle().observations()) {
       boolean ofSeason = FindingWords.drawn(observation) && !observation.at().isAfter(end);
       if (ofSeason && !input.held(observation.id())) {
         worth.add(observation.at());
       }
     }
-    Quantiles peak = advice.lhPeak();
+    Quantiles peak = advice.timing().lhPeak();
     if (peak != null) {
       worth.add(peak.p05().toInstant());
     }
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     if (ovulation != null) {
       worth.add(ovulation.p95().toInstant());
     }
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     if (plan != null) {
       plan.at().stream().map(OffsetDateTime::toInstant).forEach(worth::add);
     }
     BestDays.of(advice, BestDays.MOST).forEach(day -> worth.add(day.from().toInstant()));
-    NextTest test = advice.nextTest();
+    NextTest test = advice.testing().next();
     if (test != null && !test.at().toInstant().isAfter(end)) {
       worth.add(test.at().toInstant());
     }

@@ -17,6 +17,8 @@ import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.Query;
+import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Set;
@@ -31,7 +33,6 @@ public final class AdviceReport {
   private static final Texts TEXTS = Texts.ofReports();
 
   private static final int HASH_LETTERS = 12;
-  static final String CARE = "care";
 
   private final CycleRecord cycle;
   private final Advice advice;
@@ -60,18 +61,18 @@ public final class AdviceReport {
   private Page written() {
     title();
     now();
-    ValuesSection.write(page, advice.course());
+    ValuesSection.write(page, advice.timing().seasonCourse());
     plan();
-    SheetSection.write(page, advice.insemination());
-    BeforeSeasonSection.write(page, advice.beforeSeason());
-    DaysTable.write(page, advice.breedingDays());
+    SheetSection.write(page, advice.breeding().insemination());
+    BeforeSeasonSection.write(page, advice.course().beforeSeason());
+    DaysTable.write(page, advice.breeding().days());
     Certainties.write(page, cycle, advice);
     nextTest();
     questions();
     Doubts.writeNotes(page, advice);
     PregnancySection.write(page, advice);
     changes();
-    Certainties.writeWeights(page, advice.influence());
+    Certainties.writeWeights(page, advice.reasoning().influence());
     Doubts.writeDisagreements(page, advice);
     cautions();
     foot();
@@ -95,18 +96,18 @@ public final class AdviceReport {
   /** What stops all timing, or sends to a vet. */
   static void grave(Page page, int columns, Advice advice) {
     for (Warning caution : advice.cautions()) {
-      if (!caution.level().equals(CARE)) {
-        page.hanging(columns, TEXTS.say("now." + caution.level()), caution.text());
+      if (caution.level() != CautionLevel.CARE) {
+        page.hanging(columns, TEXTS.say("now." + caution.level().word()), caution.text());
       }
     }
   }
 
   private void plan() {
     page.heading(SectionKind.PLAN);
-    bred(advice.bred());
-    Plan plan = advice.plan();
+    bred(advice.breeding().bred());
+    Plan plan = advice.breeding().plan();
     if (plan == null) {
-      if (advice.bred() == null) {
+      if (advice.breeding().bred() == null) {
         page.indented(
             2, TEXTS.say(advice.action().then().isEmpty() ? "plan.none" : "plan.none-yet"));
       }
@@ -119,10 +120,10 @@ public final class AdviceReport {
       page.hanging(
           2,
           (i + 1) + ".",
-          DaysTable.momentInWindow(plan.at().get(i), advice.breedingDays(), words));
+          DaysTable.momentInWindow(plan.at().get(i), advice.breeding().days(), words));
     }
     String together =
-        advice.bred() != null
+        advice.breeding().bred() != null
             ? "plan.share.left"
             : plan.at().size() == 1 ? "plan.share.one" : "plan.share.many";
     page.indented(
@@ -171,14 +172,14 @@ public final class AdviceReport {
 
   private void nextTest() {
     page.heading(SectionKind.NEXT_TEST);
-    NextTest test = advice.nextTest();
+    NextTest test = advice.testing().next();
     if (test == null) {
-      Sentence because = advice.noTestBecause();
+      Sentence because = advice.testing().noTestBecause();
       page.indented(
           2,
           because != null
               ? TEXTS.say("test.none-because", telling.say(because))
-              : TEXTS.say(advice.plan() == null ? "test.none-now" : "test.none-needed"));
+              : TEXTS.say(advice.breeding().plan() == null ? "test.none-now" : "test.none-needed"));
     } else {
       page.indented(
           2,
@@ -194,12 +195,12 @@ public final class AdviceReport {
           advice.action().now() == Action.Now.TEST && !advice.action().then().isEmpty();
       if (decides) {
         page.indented(2, TEXTS.say("test.decides"));
-      } else if (test.gain() < 0.005 && !test.kind().equals("lh")) {
+      } else if (test.gain() < 0.005 && test.kind() != TestKind.LH) {
         page.indented(
             2,
             TEXTS.say(
-                (test.kind().equals("cytology") ? "test.to-date" : "test.to-prove")
-                    + (advice.plan() == null || changedByNext() ? "" : ".no-change")));
+                (test.kind() == TestKind.CYTOLOGY ? "test.to-date" : "test.to-prove")
+                    + (advice.breeding().plan() == null || changedByNext() ? "" : ".no-change")));
       }
       if (test.gain() >= 0.005) {
         page.indented(2, TEXTS.say("test.gain", Shares.number(test.gain())));
@@ -210,7 +211,8 @@ public final class AdviceReport {
 
   /** Whether a value of the next test is told that changes the days. */
   private boolean changedByNext() {
-    return advice.wouldChange().stream().anyMatch(change -> change.observation().equals("next"));
+    return advice.testing().wouldChange().stream()
+        .anyMatch(change -> change.observation().equals("next"));
   }
 
   private void questions() {
@@ -228,11 +230,12 @@ public final class AdviceReport {
   }
 
   private void changes() {
-    if (advice.wouldChange().isEmpty()) {
+    if (advice.testing().wouldChange().isEmpty()) {
       return;
     }
     page.heading(SectionKind.WOULD_CHANGE);
     advice
+        .testing()
         .wouldChange()
         .forEach(
             change -> {
@@ -246,10 +249,10 @@ public final class AdviceReport {
   }
 
   private void cautions() {
-    Set<Sentence> said = SheetSection.said(advice.insemination());
+    Set<Sentence> said = SheetSection.said(advice.breeding().insemination());
     List<Sentence> care =
         advice.cautions().stream()
-            .filter(caution -> caution.level().equals(CARE))
+            .filter(caution -> caution.level() == CautionLevel.CARE)
             .map(Warning::text)
             .filter(text -> !said.contains(text))
             .toList();

@@ -7,6 +7,7 @@ import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.BeforeSeason.Check;
 import io.github.tiderule.engine.advice.course.BeforeSeason.NextSeason;
+import io.github.tiderule.rules.conclusion.care.CheckState;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -36,13 +37,13 @@ final class BeforeSeasonSection {
               words.day(next.to()),
               page.telling().say(next.text())));
     }
-    checks(page, TEXTS.say("before.due"), "[ ]", of(before, "due"));
-    checks(page, TEXTS.say("before.ask"), "[ ]", of(before, "ask"));
-    checks(page, TEXTS.say("before.done"), "[x]", of(before, "done"));
+    checks(page, TEXTS.say("before.due"), "[ ]", of(before, CheckState.DUE));
+    checks(page, TEXTS.say("before.ask"), "[ ]", of(before, CheckState.ASK));
+    checks(page, TEXTS.say("before.done"), "[x]", of(before, CheckState.DONE));
   }
 
-  private static List<Check> of(BeforeSeason before, String state) {
-    return before.checks().stream().filter(check -> check.state().equals(state)).toList();
+  private static List<Check> of(BeforeSeason before, CheckState state) {
+    return before.checks().stream().filter(check -> check.state() == state).toList();
   }
 
   private static void checks(Page page, String label, String mark, List<Check> checks) {
@@ -51,7 +52,7 @@ final class BeforeSeasonSection {
     }
     page.indented(2, label);
     for (Check check : checks) {
-      String whose = "before.whose." + check.whose();
+      String whose = "before.whose." + check.whose().word();
       String who = TEXTS.has(whose) ? TEXTS.say(whose) + " " : "";
       String vet = check.veterinaryAct() ? " " + TEXTS.say("sheet.vet") : "";
       String what =

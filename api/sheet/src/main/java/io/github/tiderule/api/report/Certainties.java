@@ -11,6 +11,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
 import io.github.tiderule.engine.advice.reasoning.Influence;
+import io.github.tiderule.rules.conclusion.CourseKind;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
@@ -28,8 +29,12 @@ final class Certainties {
   private static final double WORTH_NAMING = 0.02;
 
   /** While her values do this, an estimate is no date. */
-  private static final Set<String> UNDATED =
-      Set.of("standing-still", "fell-back", "falling-late", "fits-nothing");
+  private static final Set<CourseKind> UNDATED =
+      Set.of(
+          CourseKind.STANDING_STILL,
+          CourseKind.FELL_BACK,
+          CourseKind.FALLING_LATE,
+          CourseKind.FITS_NOTHING);
 
   private static final double MORE_LIKELY_THAN_NOT = 0.5;
 
@@ -40,8 +45,8 @@ final class Certainties {
 
   static void write(Page page, CycleRecord cycle, Advice advice) {
     page.heading(SectionKind.HOW_SURE);
-    Ovulation ovulation = advice.ovulation();
-    String undated = undated(ovulation, advice.course());
+    Ovulation ovulation = advice.timing().ovulation();
+    String undated = undated(ovulation, advice.timing().seasonCourse());
     if (ovulation == null || undated != null) {
       page.indented(2, Objects.requireNonNull(undated));
       return;
@@ -67,8 +72,8 @@ final class Certainties {
 
   /** When she ovulates in one line, by days: an estimate that spreads over days has no hours. */
   static String inDays(CycleRecord cycle, Advice advice, Words words) {
-    Ovulation ovulation = advice.ovulation();
-    String undated = undated(ovulation, advice.course());
+    Ovulation ovulation = advice.timing().ovulation();
+    String undated = undated(ovulation, advice.timing().seasonCourse());
     if (ovulation == null || undated != null) {
       return Objects.requireNonNull(undated);
     }

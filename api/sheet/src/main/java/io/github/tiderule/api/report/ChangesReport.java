@@ -193,8 +193,8 @@ public final class ChangesReport {
   }
 
   private void test() {
-    NextTest was = change.before().nextTest();
-    NextTest is = change.after().nextTest();
+    NextTest was = change.before().testing().next();
+    NextTest is = change.after().testing().next();
     if (Objects.equals(was, is)) {
       return;
     }

@@ -9,6 +9,7 @@ import io.github.tiderule.api.words.Words;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Reason;
 import io.github.tiderule.engine.advice.Verdict;
+import io.github.tiderule.rules.conclusion.Effect;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,7 +79,7 @@ final class DaysTable {
   }
 
   private static boolean against(Reason reason) {
-    return !reason.effect().equals("supports");
+    return reason.effect() != Effect.SUPPORTS;
   }
 
   private static String row(String rank, String day, String time, String verdict, String eggs) {
@@ -93,16 +94,16 @@ final class DaysTable {
   /** What speaks for the verdict comes first; otherwise the order of the rules stands. */
   private static int weight(BreedingDay day, Reason reason) {
     return switch (reason.effect()) {
-      case "vetoes" -> 0;
-      case "opposes" -> day.verdict() == Verdict.AVOID ? 1 : 2;
+      case VETOES -> 0;
+      case OPPOSES -> day.verdict() == Verdict.AVOID ? 1 : 2;
       default -> day.verdict() == Verdict.AVOID ? 2 : 1;
     };
   }
 
   private static String label(Reason reason) {
     return switch (reason.effect()) {
-      case "supports" -> TEXTS.say("days.because");
-      case "vetoes" -> TEXTS.say("days.ruled-out");
+      case SUPPORTS -> TEXTS.say("days.because");
+      case VETOES -> TEXTS.say("days.ruled-out");
       default -> TEXTS.say("days.but");
     };
   }

@@ -7,6 +7,7 @@ import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.ObservationUse;
 import io.github.tiderule.rules.fact.assay.Unit;
 import java.util.List;
 
@@ -15,22 +16,20 @@ final class Doubts {
 
   private static final Texts TEXTS = Texts.ofReports();
 
-  private static final String CONVERTED = "converted";
-
   private Doubts() {}
 
   /** Observations that are held, discounted, converted or set aside. */
   static void writeNotes(Page page, Advice advice) {
-    if (advice.observationNotes().isEmpty()) {
+    if (advice.reasoning().observationNotes().isEmpty()) {
       return;
     }
     page.heading(SectionKind.TAKEN);
-    advice.observationNotes().stream()
-        .filter(note -> !note.use().equals(CONVERTED))
+    advice.reasoning().observationNotes().stream()
+        .filter(note -> note.use() != ObservationUse.CONVERTED)
         .forEach(note -> page.hanging(2, "-", words(note, page.telling())));
     List<String> converted =
-        advice.observationNotes().stream()
-            .filter(note -> note.use().equals(CONVERTED))
+        advice.reasoning().observationNotes().stream()
+            .filter(note -> note.use() == ObservationUse.CONVERTED)
             .map(ObservationNote::observation)
             .distinct()
             .toList();
@@ -47,19 +46,19 @@ final class Doubts {
 
   private static String words(ObservationNote note, Telling telling) {
     return switch (note.use()) {
-      case "held" -> TEXTS.say("taken.held") + " " + telling.sayWithin(note.text());
-      case "set-aside" -> TEXTS.say("taken.set-aside") + " " + telling.sayWithin(note.text());
+      case HELD -> TEXTS.say("taken.held") + " " + telling.sayWithin(note.text());
+      case SET_ASIDE -> TEXTS.say("taken.set-aside") + " " + telling.sayWithin(note.text());
       default -> telling.say(note.text());
     };
   }
 
   /** Topics on which schools disagree, with what each holds. */
   static void writeDisagreements(Page page, Advice advice) {
-    if (advice.disagreements().isEmpty()) {
+    if (advice.reasoning().disagreements().isEmpty()) {
       return;
     }
     page.heading(SectionKind.DISAGREEMENTS);
-    for (Disagreement dispute : advice.disagreements()) {
+    for (Disagreement dispute : advice.reasoning().disagreements()) {
       page.hanging(2, "-", TEXTS.say("school.about", dispute.about()) + ":");
       page.bullets(4, dispute.positions().stream().map(Disagreement.Position::text).toList());
       page.indented(
@@ -73,11 +72,11 @@ final class Doubts {
 
   /** The same for a vet, with rules and sources. */
   static void writeDisagreementsWithSources(Page page, Advice advice) {
-    if (advice.disagreements().isEmpty()) {
+    if (advice.reasoning().disagreements().isEmpty()) {
       return;
     }
     page.heading(SectionKind.SCHOOLS);
-    for (Disagreement dispute : advice.disagreements()) {
+    for (Disagreement dispute : advice.reasoning().disagreements()) {
       page.hanging(2, "-", TEXTS.say("school.about", dispute.about()));
       for (Disagreement.Position position : dispute.positions()) {
         page.hanging(

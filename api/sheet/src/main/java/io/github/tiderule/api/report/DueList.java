@@ -35,10 +35,10 @@ final class DueList {
   /** What an answer asks for, soonest first. */
   static List<Due> of(Advice advice, Telling telling) {
     DueList list = new DueList(advice, telling);
-    list.test(advice.nextTest());
-    list.commitments(advice.plan());
-    list.milestones(advice.pregnancy());
-    list.pups(advice.whelping());
+    list.test(advice.testing().next());
+    list.commitments(advice.breeding().plan());
+    list.milestones(advice.course().pregnancy());
+    list.pups(advice.course().whelping());
     list.items.sort(Comparator.comparing(Due::at));
     return list.items;
   }
@@ -92,7 +92,7 @@ final class DueList {
               whelping.median(),
               words.shortDay(whelping.median().toLocalDate()),
               TEXTS.say(
-                  advice.bred() == null ? "screen.due.pups-if" : "screen.due.pups",
+                  advice.breeding().bred() == null ? "screen.due.pups-if" : "screen.due.pups",
                   span(whelping.p05(), whelping.p95()))));
     }
   }

@@ -13,6 +13,7 @@ import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,13 +49,13 @@ public record Front(
 
   /** Of an answer. */
   public static Front of(CycleRecord cycle, Advice advice, Telling telling) {
-    SeasonCourse course = advice.course();
+    SeasonCourse course = advice.timing().seasonCourse();
     return new Front(
         telling.say(advice.action().headline()),
         telling.say(advice.action().then()),
         advice.cautions().stream()
-            .filter(caution -> !caution.level().equals(AdviceReport.CARE))
-            .map(one -> line(TEXTS.say("now." + one.level()), telling.say(one.text())))
+            .filter(caution -> caution.level() != CautionLevel.CARE)
+            .map(one -> line(TEXTS.say("now." + one.level().word()), telling.say(one.text())))
             .toList(),
         advice.questions().stream()
             .map(query -> line(TEXTS.say("screen.question"), telling.say(query.text())))
@@ -72,14 +73,14 @@ public record Front(
 
   private static List<Section.Line> plan(Advice advice, Telling telling) {
     List<Section.Line> lines = new ArrayList<>();
-    Bred bred = advice.bred();
+    Bred bred = advice.breeding().bred();
     if (bred != null) {
       lines.add(
           line(
               TEXTS.say("screen.bred"),
               Shares.expected(bred.eggShare()) + " " + telling.say(bred.text())));
     }
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     if (plan != null) {
       boolean vet = advice.action().now() == Action.Now.VET;
       lines.add(
@@ -92,12 +93,12 @@ public record Front(
                       .collect(Collectors.joining(TEXTS.say("screen.and"))),
                   Shares.expected(plan.eggShare()))));
     }
-    semen(lines, advice.insemination(), telling);
+    semen(lines, advice.breeding().insemination(), telling);
     return lines;
   }
 
   private static String dose(Advice advice, Telling telling, OffsetDateTime at) {
-    return advice.breedingDays().stream()
+    return advice.breeding().days().stream()
         .filter(day -> DaysTable.holds(day, at))
         .findFirst()
         .map(
@@ -114,7 +115,7 @@ public record Front(
       return;
     }
     for (Warning finding : sheet.findings()) {
-      if (!finding.level().equals(AdviceReport.CARE)) {
+      if (finding.level() != CautionLevel.CARE) {
         lines.add(line(TEXTS.say("screen.semen"), telling.say(finding.text())));
       }
     }

@@ -6,17 +6,17 @@ import io.github.tiderule.api.report.text.Shares;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.course.Caesarean;
+import io.github.tiderule.engine.advice.course.CountedFrom;
 import io.github.tiderule.engine.advice.course.Happened;
 import io.github.tiderule.engine.advice.course.LookBack;
 import io.github.tiderule.engine.advice.course.Milestone;
 import io.github.tiderule.engine.advice.course.Pregnancy;
 import io.github.tiderule.engine.advice.course.RedFlag;
 import io.github.tiderule.engine.advice.course.Whelping;
+import io.github.tiderule.rules.conclusion.care.RedFlagKind;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,21 +27,15 @@ final class PregnancySection {
 
   private static final Texts TEXTS = Texts.ofReports();
 
-  private static final Map<String, SectionKind> FLAGS =
-      Map.of(
-          "pregnancy", SectionKind.FLAGS_PREGNANCY,
-          "whelping", SectionKind.FLAGS_WHELPING,
-          "after-whelping", SectionKind.FLAGS_AFTER_WHELPING);
-
   private PregnancySection() {}
 
   static void write(Page page, Advice advice) {
-    whelping(page, advice.whelping(), advice.pregnancy() != null);
+    whelping(page, advice.course().whelping(), advice.course().pregnancy() != null);
     milestones(page, advice);
-    happened(page, advice.pregnancy());
-    caesarean(page, advice.caesarean());
-    lookBack(page, advice.lookBack());
-    redFlags(page, advice.pregnancy());
+    happened(page, advice.course().pregnancy());
+    caesarean(page, advice.course().caesarean());
+    lookBack(page, advice.course().lookBack());
+    redFlags(page, advice.course().pregnancy());
   }
 
   private static void whelping(Page page, @Nullable Whelping whelping, boolean bred) {
@@ -53,7 +47,7 @@ final class PregnancySection {
     page.indented(
         2,
         TEXTS.say(
-            whelping.countedFrom().equals("dioestrus")
+            whelping.countedFrom() == CountedFrom.DIOESTRUS
                 ? "whelping.from-shift"
                 : "whelping.from-ovulation",
             page.telling().words().day(median),
@@ -63,7 +57,7 @@ final class PregnancySection {
   }
 
   private static void milestones(Page page, Advice advice) {
-    Pregnancy pregnancy = advice.pregnancy();
+    Pregnancy pregnancy = advice.course().pregnancy();
     if (pregnancy == null) {
       return;
     }
@@ -156,13 +150,21 @@ final class PregnancySection {
     if (pregnancy == null) {
       return;
     }
-    String kind = "";
+    @Nullable RedFlagKind kind = null;
     for (RedFlag flag : pregnancy.redFlags()) {
-      if (!flag.kind().equals(kind)) {
+      if (flag.kind() != kind) {
         kind = flag.kind();
-        page.heading(Objects.requireNonNull(FLAGS.get(kind), kind));
+        page.heading(heading(kind));
       }
       page.hanging(2, "-", page.telling().say(flag.text()) + ".");
     }
+  }
+
+  private static SectionKind heading(RedFlagKind kind) {
+    return switch (kind) {
+      case PREGNANCY -> SectionKind.FLAGS_PREGNANCY;
+      case WHELPING -> SectionKind.FLAGS_WHELPING;
+      case AFTER_WHELPING -> SectionKind.FLAGS_AFTER_WHELPING;
+    };
   }
 }

@@ -10,6 +10,7 @@ import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.InseminationSheet.Line;
 import io.github.tiderule.engine.advice.SemenTemperature;
 import io.github.tiderule.engine.advice.Warning;
+import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Set;
@@ -55,7 +56,7 @@ final class SheetSection {
         2,
         (sheet.at() == null ? "" : telling.words().moment(sheet.at()) + ": ")
             + TEXTS.say(
-                sheet.route().equals("vaginal") ? "sheet.semen.vagina" : "sheet.semen.cervix",
+                sheet.route() == Route.VAGINAL ? "sheet.semen.vagina" : "sheet.semen.cervix",
                 sheet.semen()));
     sheet.notes().forEach(note -> page.indented(2, note));
     reckoning();
@@ -97,7 +98,7 @@ final class SheetSection {
     for (DosesMade doses : sheet.doses()) {
       page.hanging(
           2,
-          TEXTS.say(doses.route().equals("vaginal") ? "sheet.doses.vagina" : "sheet.doses.uterus"),
+          TEXTS.say(doses.route() == Route.VAGINAL ? "sheet.doses.vagina" : "sheet.doses.uterus"),
           TEXTS.say(
               "sheet.doses.say",
               TEXTS.say(

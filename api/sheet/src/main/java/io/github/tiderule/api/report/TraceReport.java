@@ -19,10 +19,12 @@ import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.LocalProtocol;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.rules.source.Source;
 import io.github.tiderule.rules.source.Sources;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The reasoning for a vet: every firing by stage with its observations, its sources and what its
@@ -111,11 +113,11 @@ public final class TraceReport {
   }
 
   private void firings() {
-    String stage = "";
-    for (TraceLine line : advice.trace()) {
-      if (!line.stage().equals(stage)) {
+    @Nullable TraceStage stage = null;
+    for (TraceLine line : advice.reasoning().trace()) {
+      if (line.stage() != stage) {
         stage = line.stage();
-        page.heading(SectionKind.STAGE, stage);
+        page.heading(SectionKind.STAGE, stage.word());
       }
       page.hanging(2, line.seq() + ".", line.rule() + " " + line.title());
       page.bullets(6, line.concluded());
@@ -131,10 +133,10 @@ public final class TraceReport {
 
   private void notFired() {
     page.heading(SectionKind.NOT_FIRED);
-    if (advice.notFired().isEmpty()) {
+    if (advice.reasoning().notFired().isEmpty()) {
       page.indented(2, TEXTS.say("trace.not-fired.none"));
     }
-    for (NotFired rule : advice.notFired()) {
+    for (NotFired rule : advice.reasoning().notFired()) {
       page.hanging(2, "-", rule.rule() + " " + rule.title());
       page.hanging(6, TEXTS.say("trace.missing"), rule.missing());
     }
@@ -145,12 +147,12 @@ public final class TraceReport {
 
   private void influences() {
     page.heading(SectionKind.INFLUENCE);
-    if (advice.influence().isEmpty()) {
+    if (advice.reasoning().influence().isEmpty()) {
       page.indented(2, TEXTS.say("trace.influence.none"));
       return;
     }
     page.preformatted("   " + TEXTS.say("trace.influence.columns"));
-    for (Influence influence : advice.influence()) {
+    for (Influence influence : advice.reasoning().influence()) {
       String numbers =
           String.format(
               Locale.ROOT,
@@ -165,8 +167,8 @@ public final class TraceReport {
 
   private void timeline() {
     page.heading(SectionKind.TIMELINE);
-    Quantiles peak = advice.lhPeak();
-    Ovulation ovulation = advice.ovulation();
+    Quantiles peak = advice.timing().lhPeak();
+    Ovulation ovulation = advice.timing().ovulation();
     if (peak == null && ovulation == null) {
       page.indented(2, TEXTS.say("trace.timeline.nothing"));
       return;

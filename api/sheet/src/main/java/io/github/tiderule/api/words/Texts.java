@@ -1,5 +1,6 @@
 package io.github.tiderule.api.words;
 
+import io.github.tiderule.rules.fact.Worded;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.io.IOException;
 import java.io.InputStream;
@@ -94,7 +95,8 @@ public final class Texts {
         if (parts[place] instanceof Sentence untold) {
           throw new IllegalArgumentException("told to nobody: " + untold.template());
         }
-        said.append(text, at, open).append(parts[place]);
+        said.append(text, at, open)
+            .append(parts[place] instanceof Worded known ? known.word() : parts[place]);
         at = open + 3;
       }
     }
@@ -108,6 +110,11 @@ public final class Texts {
   public String word(String family, String word) {
     String key = family + "." + word;
     return has(key) ? say(key) : word.replace('-', ' ').replace('_', ' ').strip();
+  }
+
+  /** The text of a word of the wire. */
+  public String word(String family, Worded word) {
+    return word(family, word.word());
   }
 
   /** One of two texts, for one thing or for several; the number is the first part. */

@@ -20,6 +20,7 @@ import biweekly.Biweekly;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.format.Documents;
 import io.github.tiderule.format.SampleAdvice;
@@ -79,13 +80,23 @@ class CalendarFeedTest {
         plan(
             by,
             List.of(
-                new Commitment("order", by, breed, Sentence.of("Order the semen for Thu 14 Jan")),
                 new Commitment(
-                    "book", by.plusHours(3), breed, Sentence.of("Book the clinic for Thu 14 Jan")),
+                    CommitmentKind.ORDER, by, breed, Sentence.of("Order the semen for Thu 14 Jan")),
                 new Commitment(
-                    "order", by.plusDays(1), breed, Sentence.of("Order the semen for Fri 15 Jan")),
+                    CommitmentKind.BOOK,
+                    by.plusHours(3),
+                    breed,
+                    Sentence.of("Book the clinic for Thu 14 Jan")),
                 new Commitment(
-                    "leave", breed.minusHours(2), breed, Sentence.of("Set out for Thu 14 Jan"))),
+                    CommitmentKind.ORDER,
+                    by.plusDays(1),
+                    breed,
+                    Sentence.of("Order the semen for Fri 15 Jan")),
+                new Commitment(
+                    CommitmentKind.LEAVE,
+                    breed.minusHours(2),
+                    breed,
+                    Sentence.of("Set out for Thu 14 Jan"))),
             breed);
     ICalendar calendar = read(dates(at("2027-01-12T18:00:00+01:00"), plan, null));
     assertThat(calendar.getEvents(), hasSize(5));

@@ -15,6 +15,7 @@ import static org.hamcrest.Matchers.is;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
@@ -124,7 +125,8 @@ class CalendarHistoryTest {
             at("2027-01-11T18:00:00+01:00"),
             plan(
                 null,
-                List.of(new Commitment("book", by, breed, Sentence.of("Book the clinic"))),
+                List.of(
+                    new Commitment(CommitmentKind.BOOK, by, breed, Sentence.of("Book the clinic"))),
                 breed),
             null);
     AdvisedDates later =
@@ -133,7 +135,11 @@ class CalendarHistoryTest {
             plan(
                 null,
                 List.of(
-                    new Commitment("book", by.plusDays(1), breed, Sentence.of("Book the clinic"))),
+                    new Commitment(
+                        CommitmentKind.BOOK,
+                        by.plusDays(1),
+                        breed,
+                        Sentence.of("Book the clinic"))),
                 breed),
             null);
     AdvisedDates none = dates(at("2027-01-12T20:00:00+01:00"), plan(null, breed), null);

@@ -10,6 +10,9 @@ import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.AdviceBreeding;
+import io.github.tiderule.engine.advice.AdviceCourse;
+import io.github.tiderule.engine.advice.AdviceTesting;
 import io.github.tiderule.engine.advice.Commitment;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.NextTest;
@@ -18,6 +21,7 @@ import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
+import io.github.tiderule.rules.conclusion.TestKind;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -50,28 +54,10 @@ final class Calendars {
       @Nullable NextTest test,
       @Nullable Whelping whelping) {
     Advice full = SampleAdvice.full();
-    return new Advice(
-        full.stamp(),
-        asOf,
-        asOf.plusDays(1),
-        full.femaleId(),
-        full.action(),
-        null,
-        null,
-        List.of(),
-        plan,
-        test,
-        null,
-        null,
-        whelping,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
+    return Advice.of(full.stamp(), asOf, asOf.plusDays(1), full.femaleId(), full.action())
+        .with(AdviceBreeding.NONE.withPlan(plan))
+        .with(AdviceTesting.NONE.withNext(test))
+        .with(AdviceCourse.NONE.withWhelping(whelping));
   }
 
   static Plan plan(@Nullable OffsetDateTime orderBy, OffsetDateTime... at) {
@@ -92,7 +78,7 @@ final class Calendars {
   }
 
   static NextTest test(OffsetDateTime at) {
-    return new NextTest("progesterone", at, at.plusHours(8), 0.04, List.of());
+    return new NextTest(TestKind.PROGESTERONE, at, at.plusHours(8), 0.04, List.of());
   }
 
   static ICalendar read(AdvisedDates... advice) {

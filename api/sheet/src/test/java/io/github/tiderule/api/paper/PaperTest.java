@@ -19,6 +19,7 @@ import io.github.tiderule.engine.advice.reasoning.TraceLine;
 import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.Seasons;
 import io.github.tiderule.format.Seasons.Season;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.fact.Female;
 import io.github.tiderule.rules.fact.observation.Observation;
 import java.io.IOException;
@@ -87,7 +88,7 @@ class PaperTest {
         assertThat(season.name(), text, containsString(flat("When to call a vet")));
         assertThat(season.name(), text, containsString(flat("Not a substitute for a vet")));
         season.reasoning().advice().cautions().stream()
-            .filter(caution -> !caution.level().equals("care"))
+            .filter(caution -> caution.level() != CautionLevel.CARE)
             .forEach(
                 caution ->
                     assertThat(
@@ -106,7 +107,7 @@ class PaperTest {
       try (PDDocument document = Loader.loadPDF(summary(season, paper(i + 1)))) {
         assertThat(season.name(), document.getNumberOfPages(), is(oneOf(2, 3)));
         String text = text(document);
-        for (TraceLine line : season.reasoning().advice().trace()) {
+        for (TraceLine line : season.reasoning().advice().reasoning().trace()) {
           for (String key : new TreeSet<>(line.sources())) {
             assertThat(season.name(), text, containsString(flat(key + ":")));
           }
@@ -139,7 +140,7 @@ class PaperTest {
         try (PDDocument document = Loader.loadPDF(DaySheet.pdf(season.cycle(), advice, paper))) {
           assertThat(season.name(), document.getNumberOfPages(), is(1));
           String text = text(document);
-          Objects.requireNonNull(advice.insemination())
+          Objects.requireNonNull(advice.breeding().insemination())
               .steps()
               .forEach(
                   step ->

@@ -2,14 +2,21 @@ package io.github.tiderule.api.report;
 
 import io.github.tiderule.engine.advice.Action;
 import io.github.tiderule.engine.advice.Advice;
+import io.github.tiderule.engine.advice.AdviceBreeding;
+import io.github.tiderule.engine.advice.AdviceCourse;
+import io.github.tiderule.engine.advice.AdviceReasoning;
+import io.github.tiderule.engine.advice.AdviceTesting;
+import io.github.tiderule.engine.advice.AdviceTiming;
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
 import io.github.tiderule.engine.advice.Commitment;
+import io.github.tiderule.engine.advice.CommitmentKind;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.advice.InseminationSheet;
+import io.github.tiderule.engine.advice.Mistake;
 import io.github.tiderule.engine.advice.NextTest;
 import io.github.tiderule.engine.advice.OnForecast;
 import io.github.tiderule.engine.advice.Plan;
@@ -19,8 +26,10 @@ import io.github.tiderule.engine.advice.Verdict;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.BeforeSeason;
 import io.github.tiderule.engine.advice.course.Caesarean;
+import io.github.tiderule.engine.advice.course.CountedFrom;
 import io.github.tiderule.engine.advice.course.DayProbability;
 import io.github.tiderule.engine.advice.course.Happened;
+import io.github.tiderule.engine.advice.course.HappenedKind;
 import io.github.tiderule.engine.advice.course.LookBack;
 import io.github.tiderule.engine.advice.course.Milestone;
 import io.github.tiderule.engine.advice.course.Ovulation;
@@ -35,10 +44,24 @@ import io.github.tiderule.engine.advice.reasoning.Disagreement;
 import io.github.tiderule.engine.advice.reasoning.Influence;
 import io.github.tiderule.engine.advice.reasoning.NotFired;
 import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.ObservationUse;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.advice.reasoning.Stamp;
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
+import io.github.tiderule.rules.conclusion.CourseKind;
+import io.github.tiderule.rules.conclusion.Effect;
+import io.github.tiderule.rules.conclusion.TestKind;
+import io.github.tiderule.rules.conclusion.care.CaesareanVerdict;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
+import io.github.tiderule.rules.conclusion.care.CheckState;
+import io.github.tiderule.rules.conclusion.care.MilestoneKind;
+import io.github.tiderule.rules.conclusion.care.RedFlagKind;
+import io.github.tiderule.rules.conclusion.care.SheetPart;
 import io.github.tiderule.rules.conclusion.care.Thumb;
+import io.github.tiderule.rules.fact.semen.Route;
+import io.github.tiderule.rules.fact.semen.Semen;
+import io.github.tiderule.rules.kennel.Whose;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -150,7 +173,7 @@ public final class InventedAdvice {
             () ->
                 new Reason(
                     text(),
-                    oneOf(List.of("supports", "opposes", "vetoes")),
+                    oneOf(List.of(Effect.values())),
                     said(),
                     some(this::text),
                     some(this::text))));
@@ -177,7 +200,7 @@ public final class InventedAdvice {
         perhaps(this::at),
         some(this::text),
         some(() -> new Plan.Alternative(times(), eggs(), said())),
-        some(() -> new Commitment(oneOf(List.of("order", "book", "leave")), at(), at(), said())),
+        some(() -> new Commitment(oneOf(List.of(CommitmentKind.values())), at(), at(), said())),
         perhaps(
             () ->
                 new OnForecast(
@@ -187,100 +210,121 @@ public final class InventedAdvice {
                     share(),
                     share(),
                     share(),
-                    oneOf(List.of("act", "wait")),
+                    oneOf(List.of(Mistake.values())),
                     said())),
         some(this::said));
   }
 
   private Advice advice() {
     List<BreedingDay> days = Stream.generate(this::breedingDay).limit(random.nextInt(20)).toList();
-    return new Advice(
-        new Stamp("0.1.0-" + "x".repeat(random.nextInt(90)), "sha256:" + "ab".repeat(32)),
-        at(),
-        at(),
-        perhaps(this::text),
-        new Action(oneOf(List.of(Action.Now.values())), said(), some(this::text)),
-        perhaps(() -> new Quantiles(at(), at(), at(), at(), at())),
-        perhaps(this::ovulation),
-        days,
-        perhaps(this::plan),
-        perhaps(
-            () ->
-                new NextTest(
-                    oneOf(List.of("progesterone", "lh", "cytology")),
-                    at(),
-                    at(),
-                    number() / 100,
-                    some(this::text))),
-        perhaps(this::said),
-        perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), said())),
-        perhaps(
-            () ->
-                new Whelping(
-                    at(),
-                    at(),
-                    at(),
-                    some(this::dayProbability),
-                    oneOf(List.of("ovulation", "dioestrus")),
-                    some(this::said))),
-        perhaps(
-            () -> new Pregnancy(some(this::milestone), some(this::redFlag), some(this::happened))),
-        perhaps(() -> new Caesarean(some(this::caesareanDay), said())),
-        perhaps(this::lookBack),
-        some(() -> new Query(text(), said(), some(() -> new Query.Reading(text(), null, said())))),
-        some(
-            () ->
-                new Warning(
-                    oneOf(List.of("stop", "vet", "care")), said(), text(), some(this::text))),
-        some(() -> new Influence(oneOf(List.of("p1", "l1", text())), number(), number(), share())),
-        some(() -> new Change(said(), text(), perhaps(this::share), null, some(this::at))),
-        some(
-            () ->
-                new TraceLine(
-                    1 + random.nextInt(999),
-                    oneOf(List.of("reading", "findings", "timeline", "days", "next", "care")),
-                    text(),
-                    text(),
-                    some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
-                    some(this::said),
-                    some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
-        some(() -> new NotFired(text(), text(), said())),
-        some(() -> new Disagreement(text(), List.of(position(), position()), said(), said())),
-        some(
-            () ->
-                new ObservationNote(
-                    text(),
-                    oneOf(List.of("held", "discounted", "converted", "set-aside")),
-                    said(),
-                    text(),
-                    some(this::text))),
-        perhaps(this::sheet),
-        perhaps(this::beforeSeason),
-        some(
-            () ->
-                new DayCount(
-                    oneOf(List.of(Thumb.values())),
-                    said(),
-                    perhaps(() -> at().toLocalDate()),
-                    some(() -> at().toLocalDate()),
-                    some(this::text),
-                    perhaps(this::said),
-                    text(),
-                    some(this::text))),
-        perhaps(this::course));
+    return Advice.of(
+            new Stamp("0.1.0-" + "x".repeat(random.nextInt(90)), "sha256:" + "ab".repeat(32)),
+            at(),
+            at(),
+            perhaps(this::text),
+            new Action(oneOf(List.of(Action.Now.values())), said(), some(this::text)))
+        .withQuestions(
+            some(
+                () ->
+                    new Query(text(), said(), some(() -> new Query.Reading(text(), null, said())))))
+        .withCautions(
+            some(
+                () ->
+                    new Warning(
+                        oneOf(List.of(CautionLevel.values())), said(), text(), some(this::text))))
+        .with(
+            new AdviceTiming(
+                perhaps(() -> new Quantiles(at(), at(), at(), at(), at())),
+                perhaps(this::ovulation),
+                perhaps(this::course)))
+        .with(
+            new AdviceBreeding(
+                days,
+                perhaps(this::plan),
+                perhaps(() -> new Bred(1 + random.nextInt(9), eggs(), share(), said())),
+                perhaps(this::sheet)))
+        .with(
+            new AdviceTesting(
+                perhaps(
+                    () ->
+                        new NextTest(
+                            oneOf(List.of(TestKind.values())),
+                            at(),
+                            at(),
+                            number() / 100,
+                            some(this::text))),
+                perhaps(this::said),
+                some(() -> new Change(said(), text(), perhaps(this::share), null, some(this::at)))))
+        .with(
+            new AdviceCourse(
+                perhaps(this::beforeSeason),
+                perhaps(
+                    () ->
+                        new Whelping(
+                            at(),
+                            at(),
+                            at(),
+                            some(this::dayProbability),
+                            oneOf(List.of(CountedFrom.values())),
+                            some(this::said))),
+                perhaps(
+                    () ->
+                        new Pregnancy(
+                            some(this::milestone), some(this::redFlag), some(this::happened))),
+                perhaps(() -> new Caesarean(some(this::caesareanDay), said())),
+                perhaps(this::lookBack)))
+        .with(
+            new AdviceReasoning(
+                some(
+                    () ->
+                        new TraceLine(
+                            1 + random.nextInt(999),
+                            oneOf(List.of(TraceStage.values())),
+                            text(),
+                            text(),
+                            some(() -> oneOf(List.of("p1", "l1", "m1", text()))),
+                            some(this::said),
+                            some(() -> oneOf(List.of("kutzler-2003", "mir-2011", text()))))),
+                some(() -> new NotFired(text(), text(), said())),
+                some(
+                    () ->
+                        new Influence(
+                            oneOf(List.of("p1", "l1", text())), number(), number(), share())),
+                some(
+                    () ->
+                        new Disagreement(text(), List.of(position(), position()), said(), said())),
+                some(
+                    () ->
+                        new ObservationNote(
+                            text(),
+                            oneOf(List.of(ObservationUse.values())),
+                            said(),
+                            text(),
+                            some(this::text))),
+                some(
+                    () ->
+                        new DayCount(
+                            oneOf(List.of(Thumb.values())),
+                            said(),
+                            perhaps(() -> at().toLocalDate()),
+                            some(() -> at().toLocalDate()),
+                            some(this::text),
+                            perhaps(this::said),
+                            text(),
+                            some(this::text)))));
   }
 
   private InseminationSheet sheet() {
     return new InseminationSheet(
         perhaps(this::at),
-        oneOf(List.of("fresh", "chilled", "frozen")),
-        oneOf(List.of("vaginal", "transcervical")),
+        oneOf(List.of(Semen.FRESH, Semen.CHILLED, Semen.FROZEN)),
+        oneOf(List.of(Route.VAGINAL, Route.TRANSCERVICAL)),
         some(this::amount),
         perhaps(this::amount),
         some(
             () ->
                 new DosesMade(
-                    oneOf(List.of("vaginal", "transcervical")),
+                    oneOf(List.of(Route.VAGINAL, Route.TRANSCERVICAL)),
                     share() * 200,
                     share() * 400,
                     random.nextInt(3),
@@ -291,7 +335,7 @@ public final class InventedAdvice {
                     perhaps(() -> random.nextInt(100)))),
         perhaps(this::amount),
         perhaps(() -> new SemenTemperature(share(), share(), share(), share(), said())),
-        some(() -> new Warning("care", said(), text(), some(this::text))),
+        some(() -> new Warning(CautionLevel.CARE, said(), text(), some(this::text))),
         some(this::sheetLine),
         perhaps(() -> at().toLocalDate()),
         some(this::sheetLine),
@@ -306,12 +350,12 @@ public final class InventedAdvice {
 
   private InseminationSheet.Line sheetLine() {
     return new InseminationSheet.Line(
-        "before", said(), random.nextBoolean(), text(), some(this::text));
+        SheetPart.BEFORE, said(), random.nextBoolean(), text(), some(this::text));
   }
 
   private SeasonCourse course() {
     return new SeasonCourse(
-        oneOf(List.of("rising", "standing-still", "broken-off")),
+        oneOf(List.of(CourseKind.values())),
         said(),
         some(this::text),
         at(),
@@ -333,8 +377,8 @@ public final class InventedAdvice {
         some(
             () ->
                 new BeforeSeason.Check(
-                    oneOf(List.of("female", "stud", "both")),
-                    oneOf(List.of("due", "ask", "done")),
+                    oneOf(List.of(Whose.values())),
+                    oneOf(List.of(CheckState.values())),
                     random.nextBoolean(),
                     said(),
                     text(),
@@ -343,7 +387,7 @@ public final class InventedAdvice {
 
   private Happened happened() {
     return new Happened(
-        oneOf(List.of("breeding", "scan", "radiograph", "first-pup", "whelped")),
+        oneOf(List.of(HappenedKind.values())),
         at().toLocalDate(),
         random.nextInt(80),
         said(),
@@ -352,20 +396,11 @@ public final class InventedAdvice {
 
   private Milestone milestone() {
     return new Milestone(
-        oneOf(List.of("scan", "radiograph", "weighing")),
-        at(),
-        at(),
-        said(),
-        text(),
-        some(this::text));
+        oneOf(List.of(MilestoneKind.values())), at(), at(), said(), text(), some(this::text));
   }
 
   private RedFlag redFlag() {
-    return new RedFlag(
-        oneOf(List.of("pregnancy", "whelping", "after-whelping")),
-        said(),
-        text(),
-        some(this::text));
+    return new RedFlag(oneOf(List.of(RedFlagKind.values())), said(), text(), some(this::text));
   }
 
   private Caesarean.Day caesareanDay() {
@@ -374,7 +409,7 @@ public final class InventedAdvice {
         59 + random.nextInt(8),
         share(),
         share(),
-        oneOf(List.of("avoid", "edge", "possible", "preferred", "late")),
+        oneOf(List.of(CaesareanVerdict.values())),
         said(),
         text(),
         some(this::text));

@@ -118,9 +118,9 @@ class PregnancyFileTest {
       String json = AdviceJson.text(engine.advise(cycle), Layout.INDENTED);
       assertThat(Schemas.againstAdvice(json), is(empty()));
     }
-    assertThat(engine.advise(whelped).lookBack() != null, is(true));
-    assertThat(engine.advise(near).caesarean() != null, is(true));
-    assertThat(engine.advise(near).pregnancy() != null, is(true));
+    assertThat(engine.advise(whelped).course().lookBack() != null, is(true));
+    assertThat(engine.advise(near).course().caesarean() != null, is(true));
+    assertThat(engine.advise(near).course().pregnancy() != null, is(true));
   }
 
   /** A stop comes first; dates of the pregnancy and red flags stay, in every door but the plan. */

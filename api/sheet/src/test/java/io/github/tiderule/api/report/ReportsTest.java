@@ -104,7 +104,7 @@ class ReportsTest {
               {"id": "s1", "kind": "sign", "at": "2027-01-13T08:00:00+01:00",
                "sign": "foul-discharge", "present": true}]}\
             """);
-    assertThat(ill.reasoning().advice().plan(), is(notNullValue()));
+    assertThat(ill.reasoning().advice().breeding().plan(), is(notNullValue()));
     String plan = AdviceReport.text(ill.cycle(), ill.reasoning().advice());
     assertThat(
         plan,

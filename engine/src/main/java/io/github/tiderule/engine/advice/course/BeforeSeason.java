@@ -1,5 +1,7 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.conclusion.care.CheckState;
+import io.github.tiderule.rules.kennel.Whose;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.util.List;
@@ -33,14 +35,12 @@ public record BeforeSeason(@Nullable NextSeason next, List<Check> checks) {
   /**
    * One thing to see to.
    *
-   * @param whose {@code female}, {@code stud} or {@code both}
-   * @param state {@code due}, {@code ask} or {@code done}
    * @param veterinaryAct whether a vet does it
    * @param sources keys of the source list
    */
   public record Check(
-      String whose,
-      String state,
+      Whose whose,
+      CheckState state,
       boolean veterinaryAct,
       Sentence text,
       String rule,

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.conclusion.care.CaesareanVerdict;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,14 +23,13 @@ public record Caesarean(List<Day> days, Sentence text) {
    * @param daysAfterOvulation from the local day of the middle of ovulation
    * @param chanceEarly probability that its noon lies before 61 days after ovulation
    * @param chanceBegun probability that she whelps before its noon
-   * @param verdict {@code avoid}, {@code edge}, {@code possible}, {@code preferred} or {@code late}
    */
   public record Day(
       LocalDate day,
       int daysAfterOvulation,
       double chanceEarly,
       double chanceBegun,
-      String verdict,
+      CaesareanVerdict verdict,
       Sentence text,
       String rule,
       List<String> sources) {

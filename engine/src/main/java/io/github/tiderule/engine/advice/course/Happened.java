@@ -7,14 +7,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Something of a pregnancy that is past.
  *
- * @param kind {@code breeding}, {@code scan}, {@code radiograph}, {@code first-pup} or {@code
- *     whelped}
  * @param daysAfterOvulation from the local day of the middle of ovulation
  * @param text in words without a full stop
  * @param observation id of what it was read from; absent where the outcome says so
  */
 public record Happened(
-    String kind,
+    HappenedKind kind,
     LocalDate on,
     int daysAfterOvulation,
     Sentence text,

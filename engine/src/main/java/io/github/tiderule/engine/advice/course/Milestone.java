@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.conclusion.care.MilestoneKind;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.List;
  * @param rule the rule that names it
  */
 public record Milestone(
-    String kind,
+    MilestoneKind kind,
     OffsetDateTime from,
     OffsetDateTime to,
     Sentence title,

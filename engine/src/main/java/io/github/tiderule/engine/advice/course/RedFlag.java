@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.course;
 
+import io.github.tiderule.rules.conclusion.care.RedFlagKind;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 
@@ -9,7 +10,7 @@ import java.util.List;
  * @param kind {@code pregnancy}, {@code whelping} or {@code after-whelping}
  * @param rule the rule that names it
  */
-public record RedFlag(String kind, Sentence text, String rule, List<String> sources) {
+public record RedFlag(RedFlagKind kind, Sentence text, String rule, List<String> sources) {
 
   public RedFlag {
     sources = List.copyOf(sources);

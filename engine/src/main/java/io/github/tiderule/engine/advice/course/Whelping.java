@@ -7,7 +7,6 @@ import java.util.List;
 /**
  * When she would whelp if she conceives; from ovulation, never from a mating.
  *
- * @param countedFrom {@code ovulation}, or {@code dioestrus} once the smear was seen to shift
  * @param notes what moved it beside that, in words without full stops
  */
 public record Whelping(
@@ -15,7 +14,7 @@ public record Whelping(
     OffsetDateTime p05,
     OffsetDateTime p95,
     List<DayProbability> byDay,
-    String countedFrom,
+    CountedFrom countedFrom,
     List<Sentence> notes) {
 
   public Whelping {
@@ -26,6 +25,6 @@ public record Whelping(
   /** Counted from ovulation, and nothing else moved it. */
   public Whelping(
       OffsetDateTime median, OffsetDateTime p05, OffsetDateTime p95, List<DayProbability> byDay) {
-    this(median, p05, p95, byDay, "ovulation", List.of());
+    this(median, p05, p95, byDay, CountedFrom.OVULATION, List.of());
   }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param sources keys of the source list
  */
 public record ObservationNote(
-    String observation, String use, Sentence text, String rule, List<String> sources) {
+    String observation, ObservationUse use, Sentence text, String rule, List<String> sources) {
 
   public ObservationNote {
     sources = List.copyOf(sources);

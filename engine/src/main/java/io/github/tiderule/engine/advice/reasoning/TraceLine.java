@@ -7,14 +7,12 @@ import java.util.List;
  * One step of the reasoning.
  *
  * @param seq from 1, in the order of the stages
- * @param stage {@code reading}, {@code findings}, {@code timeline}, {@code days}, {@code next} or
- *     {@code care}
  * @param matched ids of the observations it rests on
  * @param concluded in words, at least one
  */
 public record TraceLine(
     int seq,
-    String stage,
+    TraceStage stage,
     String rule,
     String title,
     List<String> matched,

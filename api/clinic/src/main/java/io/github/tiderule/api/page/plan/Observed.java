@@ -54,7 +54,7 @@ public record Observed(
         telling.words().shortMoment(at),
         at,
         entry.replaces() != null,
-        told.advice().observationNotes().stream()
+        told.advice().reasoning().observationNotes().stream()
             .filter(note -> note.observation().equals(entry.observation()))
             .map(note -> telling.say(note.text()))
             .toList());

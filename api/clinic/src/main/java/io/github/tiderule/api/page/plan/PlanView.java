@@ -17,6 +17,7 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.reasoning.Query;
 import io.github.tiderule.engine.change.AdviceChange;
 import io.github.tiderule.engine.change.Told;
+import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.fact.semen.Availability;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -131,20 +132,20 @@ public record PlanView(
     Told told = answered.told();
     Advice advice = told.advice();
     Telling telling = Telling.toPerson(told.cycle(), words);
-    List<String> stops = cautions(advice, "stop", telling);
+    List<String> stops = cautions(advice, CautionLevel.STOP, telling);
     return new PlanView(
         Front.of(told.cycle(), advice, telling),
         words.moment(advice.asOf()),
         advice.questions().stream().map(query -> asked(query, telling)).toList(),
         stops,
-        cautions(advice, "vet", telling),
+        cautions(advice, CautionLevel.VET, telling),
         stops.isEmpty() ? DayCell.all(advice, telling, texts) : List.of(),
         stops.isEmpty() ? CurveView.of(answered, telling) : null,
-        advice.pregnancy() == null ? null : TemperatureView.of(answered, telling),
+        advice.course().pregnancy() == null ? null : TemperatureView.of(answered, telling),
         AdviceReport.sections(told.cycle(), advice, telling).stream()
             .filter(section -> !section.heading().isEmpty())
             .toList(),
-        advice.pregnancy() != null,
+        advice.course().pregnancy() != null,
         isToday(advice),
         listEnds(told.cycle(), advice, texts, words),
         DaySheet.isIn(advice),
@@ -154,8 +155,8 @@ public record PlanView(
 
   private static @Nullable String listEnds(
       CycleRecord cycle, Advice advice, Texts texts, Words words) {
-    Ovulation ovulation = advice.ovulation();
-    if (ovulation == null || advice.bred() != null) {
+    Ovulation ovulation = advice.timing().ovulation();
+    if (ovulation == null || advice.breeding().bred() != null) {
       return null;
     }
     return cycle.semenPlan().available().stream()
@@ -172,7 +173,7 @@ public record PlanView(
   }
 
   private static boolean isToday(Advice advice) {
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     return plan != null
         && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(advice.asOf().toLocalDate()));
   }
@@ -187,9 +188,9 @@ public record PlanView(
             .toList());
   }
 
-  private static List<String> cautions(Advice advice, String level, Telling telling) {
+  private static List<String> cautions(Advice advice, CautionLevel level, Telling telling) {
     return advice.cautions().stream()
-        .filter(caution -> caution.level().equals(level))
+        .filter(caution -> caution.level() == level)
         .map(caution -> telling.say(caution.text()))
         .toList();
   }

@@ -92,15 +92,15 @@ public record Argued(
       CycleRecord cycle, Reasoning reasoning, Filter filter, Telling telling) {
     Advice advice = reasoning.advice();
     TreeMap<String, String> rules = new TreeMap<>();
-    advice.trace().forEach(line -> rules.put(line.rule(), line.title()));
-    advice.notFired().forEach(rule -> rules.put(rule.rule(), rule.title()));
+    advice.reasoning().trace().forEach(line -> rules.put(line.rule(), line.title()));
+    advice.reasoning().notFired().forEach(rule -> rules.put(rule.rule(), rule.title()));
     reasoning.rule(filter.rule()).ifPresent(card -> rules.put(card.id(), card.title()));
     return new Choices(
         cycle.observations().stream().map(one -> Named.of(one.id(), telling)).toList(),
         rules.entrySet().stream()
             .map(rule -> new Named(rule.getKey(), rule.getKey() + " " + rule.getValue()))
             .toList(),
-        advice.breedingDays().stream()
+        advice.breeding().days().stream()
             .map(day -> day.day())
             .sorted()
             .map(day -> new Named(day.toString(), telling.words().shortDay(day)))
@@ -111,7 +111,7 @@ public record Argued(
     if (!filter.observation().isEmpty() || !filter.day().isEmpty()) {
       return List.of();
     }
-    return advice.notFired().stream()
+    return advice.reasoning().notFired().stream()
         .filter(rule -> filter.keepsRule(rule.rule()))
         .map(rule -> new Silent(rule.rule(), rule.title(), telling.sayWithin(rule.missing())))
         .toList();

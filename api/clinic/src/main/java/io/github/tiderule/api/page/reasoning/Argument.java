@@ -66,10 +66,10 @@ public record Argument(String stage, List<Spoken> rules) {
                 Collectors.toMap(
                     Observation::id, one -> one.at().atZone(cycle.zone()).toLocalDate()));
     Map<String, List<TraceLine>> stages = new HashMap<>();
-    for (TraceLine line : reasoning.advice().trace()) {
+    for (TraceLine line : reasoning.advice().reasoning().trace()) {
       if (filter.keeps(line, drawnOn)) {
         stages
-            .computeIfAbsent(line.stage(), stage -> new ArrayList<>())
+            .computeIfAbsent(line.stage().word(), stage -> new ArrayList<>())
             .add(wanted(line, filter.wanted(line, drawnOn)));
       }
     }

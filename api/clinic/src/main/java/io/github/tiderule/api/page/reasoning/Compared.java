@@ -35,7 +35,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
   static List<Compared> breeding(Advice advice, Telling telling, Texts texts) {
     Writing writing = new Writing(advice, telling, texts);
     List<Compared> all = new ArrayList<>();
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     if (plan != null) {
       all.add(
           new Compared(
@@ -48,7 +48,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
                   .map(writing::judged)
                   .toList()));
     }
-    advice.dayCounts().stream()
+    advice.reasoning().dayCounts().stream()
         .filter(count -> count.kind() != Thumb.WHELPING)
         .forEach(count -> all.add(writing.of(count, writing::judged)));
     return all;
@@ -56,9 +56,9 @@ public record Compared(String name, String from, String note, List<Judged> days)
 
   /** When to whelp; absent where there is nothing to count from. */
   static @Nullable Compared whelping(Advice advice, Telling telling, Texts texts) {
-    Whelping whelping = advice.whelping();
+    Whelping whelping = advice.course().whelping();
     DayCount count =
-        advice.dayCounts().stream()
+        advice.reasoning().dayCounts().stream()
             .filter(one -> one.kind() == Thumb.WHELPING)
             .findFirst()
             .orElse(null);
@@ -102,7 +102,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
 
     private String onScale(LocalDate day) {
       BreedingDay found =
-          advice.breedingDays().stream()
+          advice.breeding().days().stream()
               .filter(one -> one.day().equals(day))
               .findFirst()
               .orElse(null);
@@ -115,7 +115,7 @@ public record Compared(String name, String from, String note, List<Judged> days)
     }
 
     private String place(LocalDate day) {
-      Ovulation ovulation = advice.ovulation();
+      Ovulation ovulation = advice.timing().ovulation();
       if (ovulation == null) {
         return "";
       }

@@ -41,7 +41,7 @@ public record Day(
   static List<Day> all(
       Advice advice, Sources sources, Filter filter, Telling telling, Texts texts) {
     Words words = telling.words();
-    return advice.breedingDays().stream()
+    return advice.breeding().days().stream()
         .sorted(Comparator.comparing(BreedingDay::day))
         .filter(day -> filter.keepsDay(day.day()))
         .map(
@@ -68,7 +68,7 @@ public record Day(
   }
 
   private static boolean isPlanned(Advice advice, LocalDate day) {
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     return plan != null && plan.at().stream().anyMatch(at -> at.toLocalDate().equals(day));
   }
 

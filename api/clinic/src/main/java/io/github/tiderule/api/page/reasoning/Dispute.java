@@ -17,7 +17,7 @@ public record Dispute(String about, List<Held> positions, String leansTo, String
     if (!filter.observation().isEmpty() || !filter.day().isEmpty()) {
       return List.of();
     }
-    return advice.disagreements().stream()
+    return advice.reasoning().disagreements().stream()
         .filter(
             dispute -> dispute.positions().stream().anyMatch(one -> filter.keepsRule(one.rule())))
         .map(dispute -> of(dispute, sources, telling))

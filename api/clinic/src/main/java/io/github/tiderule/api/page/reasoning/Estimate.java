@@ -44,11 +44,11 @@ public record Estimate(
 
   /** The numbers of an advice; absent where nothing can be said. */
   static @Nullable Estimate of(Advice advice, Words words) {
-    Ovulation ovulation = advice.ovulation();
+    Ovulation ovulation = advice.timing().ovulation();
     if (ovulation == null) {
       return null;
     }
-    Quantiles peak = advice.lhPeak();
+    Quantiles peak = advice.timing().lhPeak();
     return new Estimate(
         peak == null
             ? null

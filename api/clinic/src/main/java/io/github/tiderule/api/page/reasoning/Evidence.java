@@ -64,10 +64,10 @@ public record Evidence(
   }
 
   private static boolean isUsedBy(String rule, CurveRow row, Advice advice) {
-    return advice.trace().stream()
+    return advice.reasoning().trace().stream()
             .anyMatch(
                 line -> line.rule().equals(rule) && line.matched().contains(row.observation()))
-        || advice.observationNotes().stream()
+        || advice.reasoning().observationNotes().stream()
             .anyMatch(
                 note -> note.rule().equals(rule) && note.observation().equals(row.observation()));
   }
@@ -82,11 +82,11 @@ public record Evidence(
         row.nmolPerL(),
         row.series(),
         row.use(),
-        advice.observationNotes().stream()
+        advice.reasoning().observationNotes().stream()
             .filter(note -> note.observation().equals(row.observation()))
             .map(note -> new Note(telling.say(note.text()), note.rule()))
             .toList(),
-        advice.influence().stream()
+        advice.reasoning().influence().stream()
             .filter(one -> one.observation().equals(row.observation()))
             .findFirst()
             .map(one -> weight(one, telling.words()))

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.page.reasoning;
 
 import io.github.tiderule.engine.advice.reasoning.TraceLine;
+import io.github.tiderule.engine.advice.reasoning.TraceStage;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 public record Filter(String observation, String rule, String day) {
 
   /** Stages whose steps rest on all observations at once. */
-  private static final Set<String> OF_ALL = Set.of("timeline", "days");
+  private static final Set<TraceStage> OF_ALL = Set.of(TraceStage.TIMELINE, TraceStage.DAYS);
 
   /** From the parts of a query. */
   public static Filter of(Function<String, Optional<String>> query) {

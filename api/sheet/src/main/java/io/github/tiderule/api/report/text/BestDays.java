@@ -16,7 +16,7 @@ public final class BestDays {
 
   /** The days of the highest ranks, as many as there is room for. */
   public static List<BreedingDay> of(Advice advice, int most) {
-    return advice.breedingDays().stream()
+    return advice.breeding().days().stream()
         .limit(most)
         .sorted(Comparator.comparing(BreedingDay::day))
         .toList();
@@ -24,7 +24,7 @@ public final class BestDays {
 
   /** Whether the plan breeds on a day, in its clock window. */
   public static boolean isPlanned(Advice advice, BreedingDay day) {
-    Plan plan = advice.plan();
+    Plan plan = advice.breeding().plan();
     return plan != null
         && plan.at().stream().anyMatch(at -> !at.isBefore(day.from()) && !at.isAfter(day.to()));
   }
