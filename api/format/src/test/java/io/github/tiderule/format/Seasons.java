@@ -79,16 +79,26 @@ public final class Seasons {
     static final List<Season> ALL = read();
   }
 
+  /** A part of the case files that describe semen in hand, those that are not refused. */
+  public static List<Season> ofSemen() {
+    return part(files(Path.of("..", "..", "cases", "semen")));
+  }
+
   private static List<Season> read() {
     List<Season> many = new ArrayList<>(demonstrations());
-    List<Path> cases = files(Path.of("..", "..", "cases"));
+    many.addAll(part(files(Path.of("..", "..", "cases"))));
+    return List.copyOf(many);
+  }
+
+  private static List<Season> part(List<Path> cases) {
+    List<Season> part = new ArrayList<>();
     for (int i = 0; i < cases.size(); i += EVERY) {
       if (cases.get(i).endsWith("cycle.json")
           && reading(bytes(cases.get(i))) instanceof Reading.Read) {
-        many.add(file(cases.get(i)));
+        part.add(file(cases.get(i)));
       }
     }
-    return List.copyOf(many);
+    return part;
   }
 
   private static Season file(Path file) {

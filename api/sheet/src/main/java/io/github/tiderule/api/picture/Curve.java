@@ -65,8 +65,8 @@ public final class Curve {
   }
 
   /**
-   * The same with a link over each day it holds a share of, to the place {@code day-2027-01-14} of
-   * the page it stands in.
+   * The same with a link over each day it holds a share of, to the place {@code day-} and the date
+   * of the page it stands in.
    *
    * @param name as for {@link #svg}
    * @throws IllegalArgumentException if the name is something else
