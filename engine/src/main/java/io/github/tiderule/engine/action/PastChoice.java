@@ -17,6 +17,7 @@ import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.Comparator;
@@ -110,14 +111,22 @@ final class PastChoice {
     if (whelping == null || !(pregnant() || bredAndDone())) {
       return Optional.empty();
     }
+    Instant middle = whelping.median().toInstant();
+    Part last = clock.day(whelping.p95().toInstant());
+    Sentence due =
+        middle.isAfter(season.asOf())
+            ? Sentence.of(
+                "Due about {} ({} to {}).",
+                clock.day(middle),
+                clock.day(whelping.p05().toInstant()),
+                last)
+            : whelping.p95().toInstant().isAfter(season.asOf())
+                ? Sentence.of("Due any day: 9 times in 10 by {}.", last)
+                : Sentence.of("She was due by {}: ask a vet today.", last);
     return Optional.of(
         new Action(
             Now.PASSED,
-            Sentence.of(
-                pregnant()
-                    ? "She is pregnant and nothing is left to time; whelping about {}."
-                    : "She is bred and nothing is left to time; whelping about {}.",
-                clock.day(whelping.median().toInstant())),
+            Sentence.of(pregnant() ? "She is pregnant. {}" : "Breeding is done. {}", due),
             List.of(EngineStep.EGG_SHARE.id(), EngineStep.WHELPING.id())));
   }
 

@@ -7,7 +7,6 @@ import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Season;
-import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.sentence.Sentence;
@@ -48,7 +47,9 @@ final class SoFar {
             ? Sentence.of("Nothing of this season is left to time.")
             : plan != null
                 ? adds(another)
-                : Sentence.of("{} {}", noMore(dated, breeding), watch(dated));
+                : scanned(dated)
+                    ? watch(dated)
+                    : Sentence.of("{} {}", noMore(dated, breeding), watch(dated));
     return new Bred(done.size(), new EggShare(met, table.alreadyMetP10()), another, text);
   }
 
@@ -68,16 +69,24 @@ final class SoFar {
   }
 
   private static Sentence watch(Dated dated) {
-    Tools tools = dated.season().tools();
-    Instant from = dated.quantile(0.5).plus(Clock.ofDays(tools.value("whelping.scan-after")));
-    Duration open = Clock.ofDays(tools.value("planning.scan-days"));
-    if (from.plus(open).isBefore(dated.season().asOf())) {
-      return Sentence.of("Watch for thirst, dullness, vomiting or discharge: a vet the same day.");
-    }
-    return Sentence.of(
-        "Have her scanned from about {}, and until then and after watch for thirst, dullness,"
-            + " vomiting or discharge: a vet the same day.",
-        dated.season().clock().day(from));
+    return scanned(dated)
+        ? Sentence.of("Watch for thirst, dullness, vomiting or discharge: a vet the same day.")
+        : Sentence.of(
+            "Have her scanned from about {}, and until then and after watch for thirst, dullness,"
+                + " vomiting or discharge: a vet the same day.",
+            dated.season().clock().day(scanFrom(dated)));
+  }
+
+  /** Whether the days of a first scan are behind her, and with them all talk of breeding. */
+  private static boolean scanned(Dated dated) {
+    Duration open = Clock.ofDays(dated.season().tools().value("planning.scan-days"));
+    return scanFrom(dated).plus(open).isBefore(dated.season().asOf());
+  }
+
+  private static Instant scanFrom(Dated dated) {
+    return dated
+        .quantile(0.5)
+        .plus(Clock.ofDays(dated.season().tools().value("whelping.scan-after")));
   }
 
   private static Sentence adds(double share) {

@@ -86,7 +86,16 @@ final class DueList {
   }
 
   private void pups(@Nullable Whelping whelping) {
-    if (whelping != null) {
+    if (whelping == null || whelping.p95().isBefore(advice.asOf())) {
+      return;
+    }
+    if (whelping.median().isBefore(advice.asOf())) {
+      items.add(
+          new Due(
+              whelping.p95(),
+              TEXTS.say("screen.due.by", words.shortDay(whelping.p95().toLocalDate())),
+              TEXTS.say("screen.due.pups-now")));
+    } else {
       items.add(
           new Due(
               whelping.median(),

@@ -13,6 +13,7 @@ import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.Plan;
 import io.github.tiderule.engine.advice.Warning;
 import io.github.tiderule.engine.advice.course.SeasonCourse;
+import io.github.tiderule.rules.conclusion.CourseKind;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -63,8 +64,15 @@ public record Front(
         plan(advice, telling),
         DueList.of(advice, telling),
         Certainties.inDays(cycle, advice, telling.words()),
-        course == null ? null : telling.say(course.text()) + ".",
+        course == null || isPast(course, advice) ? null : telling.say(course.text()) + ".",
         telling.words().shortMoment(advice.validUntil()));
+  }
+
+  /** Once she is bred and no day is left, only what is wrong with her values is still of use. */
+  private static boolean isPast(SeasonCourse course, Advice advice) {
+    return advice.breeding().bred() != null
+        && advice.breeding().days().isEmpty()
+        && course.kind().compareTo(CourseKind.STANDING_STILL) >= 0;
   }
 
   private static Section.Line line(String mark, String words) {
