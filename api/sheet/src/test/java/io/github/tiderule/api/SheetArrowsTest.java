@@ -36,6 +36,7 @@ class SheetArrowsTest {
             "org.apache.batik..",
             "com.openhtmltopdf..",
             "org.apache.pdfbox..",
+            "org.apache.fontbox..",
             "org.jspecify.annotations..",
             "java..")
         .check(OURS);
