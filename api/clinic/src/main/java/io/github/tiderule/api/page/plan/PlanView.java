@@ -218,6 +218,11 @@ public record PlanView(
     return stops.isEmpty() && daySheet;
   }
 
+  /** Whether there is something to say of the semen in hand, and the plan is not stopped. */
+  public boolean tellsSemen() {
+    return stops.isEmpty() && !lines(SectionKind.SHEET).isEmpty();
+  }
+
   /** What is due soonest; the rest stands with the whelping. */
   public List<Due> dueSoon() {
     return front.due().stream().limit(MOST_DUE).toList();
