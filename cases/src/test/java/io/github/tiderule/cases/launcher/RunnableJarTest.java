@@ -70,7 +70,6 @@ class RunnableJarTest {
             "Linux-Musl/aarch64/libsqlitejdbc.so",
             "Linux-Musl/x86_64/libsqlitejdbc.so",
             "Linux/aarch64/libsqlitejdbc.so",
-            "Linux/armv7/libsqlitejdbc.so",
             "Linux/x86_64/libsqlitejdbc.so",
             "Mac/aarch64/libsqlitejdbc.dylib",
             "Mac/x86_64/libsqlitejdbc.dylib",

@@ -18,6 +18,7 @@ import io.github.tiderule.engine.advice.course.Ovulation;
 import io.github.tiderule.engine.advice.course.Quantiles;
 import io.github.tiderule.engine.advice.course.Whelping;
 import io.github.tiderule.engine.advice.reasoning.ObservationNote;
+import io.github.tiderule.engine.advice.reasoning.ObservationUse;
 import io.github.tiderule.rules.fact.assay.Method;
 import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.observation.Neutrophils;
@@ -176,7 +177,7 @@ class PublishedFiguresTest {
         advise(molar, 11.4).reasoning().observationNotes().stream()
             .map(ObservationNote::use)
             .toList(),
-        equalTo(Collections.nCopies(day.length, "converted")));
+        equalTo(Collections.nCopies(day.length, ObservationUse.CONVERTED)));
   }
 
   /** What an advice answers, without the words on how each value was taken. */
