@@ -295,7 +295,8 @@ class DecisionTest {
     assertThat(bred.another(), equalTo(0.0));
     assertThat(bred.text().toString(), containsString("not worth it"));
     assertThat(advice.action().now(), equalTo(Now.PASSED));
-    assertThat(advice.action().headline().toString(), containsString("whelping about"));
+    assertThat(
+        advice.action().headline().toString(), containsString("Breeding is done. Due about "));
     assertThat(advice.course().whelping(), notNullValue());
     // long after the window the answer is the same
     Advice later = advise(season, "03-20T18:00");

@@ -185,7 +185,7 @@ enum Contradiction {
     @Override
     Optional<String> in(CycleRecord cycle, Advice advice) {
       Whelping whelping = advice.course().whelping();
-      if (whelping == null || !advice.action().headline().template().contains("whelping about")) {
+      if (whelping == null || !advice.action().headline().toString().contains("Due about")) {
         return Optional.empty();
       }
       return when(
