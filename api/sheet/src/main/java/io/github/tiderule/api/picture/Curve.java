@@ -171,19 +171,10 @@ public final class Curve {
 
   private String whole(String name, double height, Svg drawing, Svg links, boolean linked) {
     Svg svg = new Svg();
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 " + Svg.number(size.width()) + " " + Svg.number(height),
-        "width",
+    svg.drawing(
         size.width(),
-        "height",
         height,
-        "role",
         linked ? "group" : "img",
-        "aria-labelledby",
         name + "-title " + name + "-desc",
         "xml:lang",
         TEXTS.say("language"),

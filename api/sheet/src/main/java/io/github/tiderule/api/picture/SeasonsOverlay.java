@@ -75,20 +75,7 @@ public final class SeasonsOverlay {
       draw(body, seasons.get(i), Marker.of(i), top, bottom);
     }
     Svg svg = new Svg();
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 " + Svg.number(size.width()) + " " + Svg.number(height),
-        "width",
-        size.width(),
-        "height",
-        height,
-        "role",
-        "img",
-        "aria-labelledby",
-        name + "-title");
+    svg.drawing(size.width(), height, "img", name + "-title");
     svg.text("title", TEXTS.say("overlay.title"), "id", name + "-title");
     svg.empty("rect", "width", size.width(), "height", height, "fill", Colour.PAPER);
     return svg.add(body).close("svg").toString();

@@ -87,20 +87,7 @@ public final class TemperatureCurve {
     double bottom = top + 0.5 * size.levels();
     double height = bottom + 3 * letter;
     Svg svg = new Svg();
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 " + Svg.number(size.width()) + " " + Svg.number(height),
-        "width",
-        size.width(),
-        "height",
-        height,
-        "role",
-        "img",
-        "aria-labelledby",
-        name + "-title " + name + "-desc");
+    svg.drawing(size.width(), height, "img", name + "-title " + name + "-desc");
     svg.text(
         "title",
         TEXTS.say(

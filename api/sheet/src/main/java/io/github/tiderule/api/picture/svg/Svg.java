@@ -3,6 +3,7 @@ package io.github.tiderule.api.picture.svg;
 import io.github.tiderule.format.node.Markup;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.stream.Stream;
 
 /**
  * Markup being written. Only presentation attributes: it needs no style sheet and does no harm
@@ -25,6 +26,30 @@ public final class Svg {
     start(name, attributes);
     markup.append(">\n");
     return this;
+  }
+
+  /**
+   * Opens a drawing as large as its view.
+   *
+   * @param labels ids of the texts that tell a reader what it shows, with blanks between
+   */
+  public Svg drawing(
+      double width, double height, String role, String labels, Object... attributes) {
+    Stream<Object> own =
+        Stream.of(
+            "xmlns",
+            "http://www.w3.org/2000/svg",
+            "viewBox",
+            "0 0 " + number(width) + " " + number(height),
+            "width",
+            width,
+            "height",
+            height,
+            "role",
+            role,
+            "aria-labelledby",
+            labels);
+    return open("svg", Stream.concat(own, Stream.of(attributes)).toArray());
   }
 
   /** Closes the element that was opened last under that name. */
