@@ -121,7 +121,7 @@ final class PastChoice {
                 clock.day(whelping.p05().toInstant()),
                 last)
             : whelping.p95().toInstant().isAfter(season.asOf())
-                ? Sentence.of("Due any day: 9 times in 10 by {}.", last)
+                ? Sentence.of("Due any day, most likely by {}.", last)
                 : Sentence.of("She was due by {}: ask a vet today.", last);
     return Optional.of(
         new Action(
