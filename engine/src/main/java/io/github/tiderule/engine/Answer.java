@@ -271,7 +271,7 @@ final class Answer {
                     question.about(),
                     question.words(),
                     question.readings().stream()
-                        .map(r -> new Query.Reading(r.unit().word(), r.value(), r.meaning()))
+                        .map(r -> new Query.Reading(r.unit(), r.value(), r.meaning()))
                         .toList()))
         .toList();
   }

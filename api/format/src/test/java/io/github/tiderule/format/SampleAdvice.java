@@ -41,6 +41,7 @@ import io.github.tiderule.rules.conclusion.Effect;
 import io.github.tiderule.rules.conclusion.TestKind;
 import io.github.tiderule.rules.conclusion.care.CautionLevel;
 import io.github.tiderule.rules.conclusion.care.Thumb;
+import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -77,9 +78,11 @@ public final class SampleAdvice {
                     Sentence.of("In which unit is p1 (2.1)?"),
                     List.of(
                         new Query.Reading(
-                            "ng/mL", null, Sentence.of("would be 2.1 ng/mL (6.68 nmol/L)")),
+                            Unit.NG_PER_ML, null, Sentence.of("would be 2.1 ng/mL (6.68 nmol/L)")),
                         new Query.Reading(
-                            "nmol/L", null, Sentence.of("would be 0.66 ng/mL (2.1 nmol/L)"))))))
+                            Unit.NMOL_PER_L,
+                            null,
+                            Sentence.of("would be 0.66 ng/mL (2.1 nmol/L)"))))))
         .withCautions(
             List.of(
                 new Warning(

@@ -1,6 +1,7 @@
 package io.github.tiderule.format;
 
 import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.AmountUnit;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.SemenTemperature;
@@ -27,17 +28,23 @@ public final class SampleSheet {
         part, Sentence.of(text), veterinaryAct, "CAR-900", List.of("common-practice"));
   }
 
+  private static Amount amount(
+      String what, String working, double least, double most, AmountUnit unit) {
+    return new Amount(Sentence.of(what), Sentence.of(working), least, most, unit);
+  }
+
   static InseminationSheet insemination() {
     return new InseminationSheet(
         OffsetDateTime.parse("2027-01-14T10:00:00+01:00"),
         Semen.CHILLED,
         Route.VAGINAL,
-        List.of(new Amount("sperm, counted here", "10 mL × 7.2 million/mL", 72, 72, "million")),
-        new Amount("usable sperm", "all in hand", 40, 72, "million"),
+        List.of(
+            amount("sperm, counted here", "10 mL × 7.2 million/mL", 72, 72, AmountUnit.MILLION)),
+        amount("usable sperm", "all in hand", 40, 72, AmountUnit.MILLION),
         List.of(
             new DosesMade(Route.TRANSCERVICAL, 100, 150, 0, 0, 0, 0, 28, 3),
             new DosesMade(Route.VAGINAL, 200, 400, 0, 1, 0, 0, 128, null)),
-        new Amount("extender to add", "4 mL wanted − 2.5 mL in hand", 1.5, 1.5, "mL"),
+        amount("extender to add", "4 mL wanted − 2.5 mL in hand", 1.5, 1.5, AmountUnit.MILLILITRES),
         new SemenTemperature(5.0, 4.0, 6.0, -15.0, Sentence.of("The semen is at 5 °C.")),
         List.of(
             new Warning(

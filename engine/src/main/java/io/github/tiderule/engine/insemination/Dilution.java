@@ -1,8 +1,10 @@
 package io.github.tiderule.engine.insemination;
 
 import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.AmountUnit;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.semen.Wanted;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -19,8 +21,6 @@ import org.jspecify.annotations.Nullable;
  * sheet says what is added to it.
  */
 public final class Dilution {
-
-  private static final String ADD = "extender to add";
 
   private final double inHandMl;
   private final @Nullable Span sperm;
@@ -56,7 +56,7 @@ public final class Dilution {
   private Amount toVolume(double each) {
     Span total = Span.of(each).times(doses);
     Span added = total.less(inHandMl);
-    return amount(doses(each) + " − " + Digits.plain(inHandMl) + " mL in hand", added);
+    return amount(Sentence.of("{} − {:tenths} mL in hand", doses(each), inHandMl), added);
   }
 
   private Optional<Amount> toConcentration(double density) {
@@ -66,12 +66,11 @@ public final class Dilution {
     Span added = sperm.over(density).less(inHandMl);
     return Optional.of(
         amount(
-            sperm.words()
-                + " million ÷ "
-                + Amount.words(density)
-                + " million/mL − "
-                + Digits.plain(inHandMl)
-                + " mL in hand",
+            Sentence.of(
+                "{} million ÷ {:measured} million/mL − {:tenths} mL in hand",
+                sperm.figures(),
+                density,
+                inHandMl),
             added));
   }
 
@@ -88,29 +87,33 @@ public final class Dilution {
             Digits.significant(needed * inHandMl / sperm.least(), 12));
     double most = Math.max(0, total - taken.least());
     double least = Math.max(0, total - taken.most());
-    String enough =
-        taken.most() > inHandMl
-            ? "; that is more semen than the " + Digits.plain(inHandMl) + " mL in hand"
-            : "";
+    Sentence take =
+        Sentence.of(
+            "{} at {:measured} million/mL take {} mL of semen",
+            doses(each),
+            density,
+            taken.figures());
     return Optional.of(
         amount(
-            doses(each)
-                + " at "
-                + Amount.words(density)
-                + " million/mL take "
-                + taken.words()
-                + " mL of semen"
-                + enough,
+            taken.most() > inHandMl
+                ? Sentence.of(
+                    "{}; that is more semen than the {:tenths} mL in hand", take, inHandMl)
+                : take,
             new Span(Digits.significant(least, 12), Digits.significant(most, 12))));
   }
 
-  private String doses(double each) {
+  private Sentence doses(double each) {
     return doses == 1
-        ? Digits.plain(each) + " mL wanted"
-        : doses + " × " + Digits.plain(each) + " mL wanted";
+        ? Sentence.of("{:tenths} mL wanted", each)
+        : Sentence.of("{:whole} × {:tenths} mL wanted", doses, each);
   }
 
-  private static Amount amount(String working, Span added) {
-    return new Amount(ADD, working, added.least(), added.most(), "mL");
+  private static Amount amount(Sentence working, Span added) {
+    return new Amount(
+        Sentence.of("extender to add"),
+        working,
+        added.least(),
+        added.most(),
+        AmountUnit.MILLILITRES);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.insemination;
 
 import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.AmountUnit;
 import io.github.tiderule.rules.fact.Digits;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.parameter.Parameters;
@@ -8,6 +9,8 @@ import io.github.tiderule.rules.semen.Arrival;
 import io.github.tiderule.rules.semen.Certificate;
 import io.github.tiderule.rules.semen.Ejaculate;
 import io.github.tiderule.rules.semen.EjaculateFraction;
+import io.github.tiderule.rules.semen.FrozenUnit;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,11 +26,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Reckoning {
 
-  private static final String MILLION = "million";
-
   private final Parameters parameters;
   private final List<Amount> lines = new ArrayList<>();
-  private final List<String> missing = new ArrayList<>();
+  private final List<Sentence> missing = new ArrayList<>();
 
   private Reckoning(Parameters parameters) {
     this.parameters = parameters;
@@ -54,19 +55,20 @@ public final class Reckoning {
     double volume = 0;
     @Nullable Span sperm = tubes.isEmpty() ? null : Span.of(0);
     if (tubes.isEmpty()) {
-      missing.add("the sperm-rich fraction: none of the tubes is one");
+      missing.add(Sentence.of("the sperm-rich fraction: none of the tubes is one"));
     }
     for (EjaculateFraction tube : tubes) {
       Double millilitres = tube.volumeMl();
       Optional<Span> density = density(tube, ejaculate.concentrationMillionPerMl());
       if (millilitres == null) {
-        missing.add("the volume of the " + tube.fraction().word() + " tube");
+        missing.add(Sentence.of("the volume of the {} tube", tube.fraction()));
       }
       if (density.isEmpty()) {
         missing.add(
-            "the concentration of the "
-                + tube.fraction().word()
-                + " tube: its look has no published range, so it must be counted");
+            Sentence.of(
+                "the concentration of the {} tube: its look has no published range, so it must be"
+                    + " counted",
+                tube.fraction()));
       }
       if (millilitres == null || density.isEmpty()) {
         sperm = null;
@@ -75,13 +77,13 @@ public final class Reckoning {
       volume += millilitres;
       Span inTube = density.get().times(millilitres);
       line(
-          "sperm, " + tube.fraction().word() + " tube",
-          Digits.plain(millilitres) + " mL × " + density.get().words() + " million/mL",
+          Sentence.of("sperm, {} tube", tube.fraction()),
+          Sentence.of("{:tenths} mL × {} million/mL", millilitres, density.get().figures()),
           inTube);
       sperm = sperm == null ? null : sperm.plus(inTube);
     }
     if (tubes.size() > 1 && sperm != null) {
-      line("sperm, all tubes", "their sum", sperm);
+      line(Sentence.of("sperm, all tubes"), Sentence.of("their sum"), sperm);
     }
     return inHand(
         Semen.FRESH,
@@ -108,17 +110,22 @@ public final class Reckoning {
     if (counted != null) {
       sperm = Span.of(counted);
       line(
-          "sperm, counted here",
-          Digits.plain(zeroIfNull(arrival.volumeMl()))
-              + " mL × "
-              + Amount.words(zeroIfNull(arrival.concentrationMillionPerMl()))
-              + " million/mL",
+          Sentence.of("sperm, counted here"),
+          Sentence.of(
+              "{:tenths} mL × {:measured} million/mL",
+              zeroIfNull(arrival.volumeMl()),
+              zeroIfNull(arrival.concentrationMillionPerMl())),
           sperm);
     } else if (sent != null) {
       sperm = Span.of(sent);
-      line("sperm in the parcel", "the sender's sheet, not counted here", sperm);
+      line(
+          Sentence.of("sperm in the parcel"),
+          Sentence.of("the sender's sheet, not counted here"),
+          sperm);
     } else {
-      missing.add("the sperm in the parcel: its volume and concentration, or the sender's total");
+      missing.add(
+          Sentence.of(
+              "the sperm in the parcel: its volume and concentration, or the sender's total"));
     }
     return inHand(
         Semen.CHILLED,
@@ -138,18 +145,12 @@ public final class Reckoning {
     Double each = certificate.spermPerUnitMillion();
     @Nullable Span sperm = null;
     if (each == null) {
-      missing.add("the sperm in one " + certificate.unit().word());
+      missing.add(Sentence.of("the sperm in one {}", certificate.unit()));
     } else {
       sperm = Span.of(each).times(units);
       line(
-          "sperm, all of it",
-          units
-              + " "
-              + certificate.unit().word()
-              + (units == 1 ? "" : "s")
-              + " × "
-              + Amount.words(each)
-              + " million",
+          Sentence.of("sperm, all of it"),
+          Sentence.of(ofUnits(certificate.unit()), units, each),
           sperm);
     }
     Double millilitres = certificate.volumeMlPerUnit();
@@ -162,6 +163,14 @@ public final class Reckoning {
         new SemenInHand.Units(certificate.unit(), units));
   }
 
+  private static String ofUnits(FrozenUnit unit) {
+    return switch (unit) {
+      case STRAW -> "{:# straw|# straws} × {:measured} million";
+      case VIAL -> "{:# vial|# vials} × {:measured} million";
+      case PELLET -> "{:# pellet|# pellets} × {:measured} million";
+    };
+  }
+
   private SemenInHand inHand(
       Semen semen,
       @Nullable Double volumeMl,
@@ -169,46 +178,47 @@ public final class Reckoning {
       @Nullable Double motile,
       @Nullable Double normal,
       SemenInHand.@Nullable Units units) {
-    String when =
-        switch (semen) {
-          case FROZEN -> " after thawing";
-          case CHILLED -> " on arrival";
-          default -> "";
-        };
     if (motile == null) {
-      missing.add("progressive motility" + when);
+      missing.add(
+          switch (semen) {
+            case FROZEN -> Sentence.of("progressive motility after thawing");
+            case CHILLED -> Sentence.of("progressive motility on arrival");
+            default -> Sentence.of("progressive motility");
+          });
     }
     if (normal == null) {
-      missing.add("normal forms" + when);
+      missing.add(
+          switch (semen) {
+            case FROZEN -> Sentence.of("normal forms after thawing");
+            case CHILLED -> Sentence.of("normal forms on arrival");
+            default -> Sentence.of("normal forms");
+          });
     }
     @Nullable Span usable = null;
     if (sperm != null && motile != null && normal != null) {
       usable = sperm.percent(motile).percent(normal);
       line(
-          "usable sperm",
-          sperm.words()
-              + " million × "
-              + Digits.plain(motile)
-              + " % progressively motile × "
-              + Digits.plain(normal)
-              + " % normal",
+          Sentence.of("usable sperm"),
+          Sentence.of(
+              "{} million × {:tenths} % progressively motile × {:tenths} % normal",
+              sperm.figures(), motile, normal),
           usable);
     } else if (sperm != null && motile != null) {
       line(
-          "progressively motile sperm, normal or not",
-          sperm.words() + " million × " + Digits.plain(motile) + " %",
+          Sentence.of("progressively motile sperm, normal or not"),
+          Sentence.of("{} million × {:tenths} %", sperm.figures(), motile),
           sperm.percent(motile));
     }
     if (usable != null && units != null && units.count() > 1) {
       line(
-          "usable sperm in one " + units.unit().word(),
-          usable.words() + " million ÷ " + units.count(),
+          Sentence.of("usable sperm in one {}", units.unit()),
+          Sentence.of("{} million ÷ {:whole}", usable.figures(), units.count()),
           usable.over(units.count()));
     }
     return new SemenInHand(semen, volumeMl, sperm, motile, normal, usable, units, lines, missing);
   }
 
-  private void line(String what, String working, Span amount) {
-    lines.add(new Amount(what, working, amount.least(), amount.most(), MILLION));
+  private void line(Sentence what, Sentence working, Span amount) {
+    lines.add(new Amount(what, working, amount.least(), amount.most(), AmountUnit.MILLION));
   }
 }

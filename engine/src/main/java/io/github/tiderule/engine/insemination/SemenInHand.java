@@ -4,6 +4,7 @@ import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.rules.fact.semen.Dose;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.semen.FrozenUnit;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param usable millions, if all of the above are known
  * @param units straws, vials or pellets; absent for other semen
  * @param lines the reckoning
- * @param missing what keeps the usable sperm from being known, in words
+ * @param missing what keeps the usable sperm from being known
  */
 public record SemenInHand(
     Semen semen,
@@ -29,7 +30,7 @@ public record SemenInHand(
     @Nullable Span usable,
     @Nullable Units units,
     List<Amount> lines,
-    List<String> missing) {
+    List<Sentence> missing) {
 
   private static final double MILLION = 1e6;
 

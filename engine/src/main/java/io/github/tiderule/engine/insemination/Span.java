@@ -2,6 +2,7 @@ package io.github.tiderule.engine.insemination;
 
 import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.rules.fact.Digits;
+import io.github.tiderule.rules.sentence.Sentence;
 
 /**
  * A quantity known to lie between two numbers; both are the same where it was measured. Results are
@@ -76,8 +77,8 @@ public record Span(double least, double most) {
     return new Span(Digits.significant(least, DIGITS), Digits.significant(most, DIGITS));
   }
 
-  /** In words, three significant digits: {@code 28.8}, {@code 500 to 1000}. */
-  String words() {
-    return exact() ? Amount.words(least) : Amount.words(least) + " to " + Amount.words(most);
+  /** Its numbers, three significant digits: {@code 28.8}, {@code 500 to 1000}. */
+  Sentence figures() {
+    return Amount.figures(least, most);
   }
 }

@@ -223,7 +223,7 @@ final class SemenOnSheet {
           Sentence.of(
               "Not known yet: {}.",
               new Part.Several(
-                  inHand.missing().stream().map(Part::quote).toList(), Part.Joint.SEMICOLONS)));
+                  inHand.missing().stream().map(Part::of).toList(), Part.Joint.SEMICOLONS)));
     }
     return notes;
   }

@@ -1,6 +1,7 @@
 package io.github.tiderule.engine.sheet;
 
 import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.AmountUnit;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.InseminationSheet;
 import io.github.tiderule.engine.advice.InseminationSheet.Line;
@@ -141,7 +142,12 @@ public final class SheetMaking {
         inHand == null ? List.of() : inHand.lines(),
         usable == null
             ? null
-            : new Amount("usable sperm", "all in hand", usable.least(), usable.most(), "million"),
+            : new Amount(
+                Sentence.of("usable sperm"),
+                Sentence.of("all in hand"),
+                usable.least(),
+                usable.most(),
+                AmountUnit.MILLION),
         inHand == null ? List.of() : DoseCount.of(inHand, tools.rules().parameters()),
         extender,
         inHand == null

@@ -38,7 +38,7 @@ class DilutionTest {
     Amount amount = added(inHand(2.5, null), 4.0, null, 2);
     assertThat(amount.least(), is(5.5));
     assertThat(amount.most(), is(5.5));
-    assertThat(amount.working(), is("2 × 4 mL wanted − 2.5 mL in hand"));
+    assertThat(amount.working().toString(), is("2 × 4 mL wanted − 2.5 mL in hand"));
   }
 
   /** 750 million ÷ 100 million/mL = 7.5 mL; 7.5 − 2.5 = 5 mL. */
@@ -63,7 +63,7 @@ class DilutionTest {
   void forBoth() {
     Amount amount = added(inHand(2.5, Span.of(750)), 4.0, 50.0, 2);
     assertThat(amount.least(), is(closeTo(6.6667, 0.0001)));
-    assertThat(amount.working(), not(containsString("more semen")));
+    assertThat(amount.working().toString(), not(containsString("more semen")));
   }
 
   /**
@@ -72,7 +72,7 @@ class DilutionTest {
   @Test
   void moreThanThereIsIsSaid() {
     Amount amount = added(inHand(2.5, Span.of(750)), 4.0, 300.0, 1);
-    assertThat(amount.working(), containsString("more semen than the 2.5 mL in hand"));
+    assertThat(amount.working().toString(), containsString("more semen than the 2.5 mL in hand"));
     assertThat(amount.most(), is(0.0));
   }
 

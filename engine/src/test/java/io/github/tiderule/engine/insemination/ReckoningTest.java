@@ -6,7 +6,6 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.nullValue;
 
-import io.github.tiderule.engine.advice.Amount;
 import io.github.tiderule.engine.advice.DosesMade;
 import io.github.tiderule.rules.fact.semen.Dose;
 import io.github.tiderule.rules.fact.semen.Route;
@@ -18,6 +17,7 @@ import io.github.tiderule.rules.semen.Ejaculate;
 import io.github.tiderule.rules.semen.EjaculateFraction;
 import io.github.tiderule.rules.semen.Fraction;
 import io.github.tiderule.rules.semen.FrozenUnit;
+import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +65,7 @@ class ReckoningTest {
     assertThat(inHand.sperm(), is(Span.of(750)));
     assertThat(inHand.usable(), is(Span.of(510)));
     assertThat(
-        inHand.lines().stream().map(Amount::working).toList(),
+        inHand.lines().stream().map(line -> line.working().toString()).toList(),
         contains(
             "2.5 mL × 300 million/mL", "750 million × 85 % progressively motile × 80 % normal"));
     assertThat(
@@ -107,7 +107,9 @@ class ReckoningTest {
             PARAMETERS);
     assertThat(inHand.sperm(), is(new Span(750, 2250)));
     assertThat(inHand.usable(), is(nullValue()));
-    assertThat(inHand.missing(), contains("progressive motility", "normal forms"));
+    assertThat(
+        inHand.missing().stream().map(Sentence::toString).toList(),
+        contains("progressive motility", "normal forms"));
   }
 
   @Test
@@ -116,7 +118,7 @@ class ReckoningTest {
         Reckoning.of(
             ejaculate(null, 70.0, 75.0, tube(Fraction.WHOLE, 2, SemenColour.CLEAR)), PARAMETERS);
     assertThat(inHand.sperm(), is(nullValue()));
-    assertThat(inHand.missing().get(0), containsString("must be counted"));
+    assertThat(inHand.missing().get(0).toString(), containsString("must be counted"));
     assertThat(DoseCount.of(inHand, PARAMETERS), is(List.of()));
   }
 

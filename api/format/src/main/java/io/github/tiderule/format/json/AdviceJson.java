@@ -143,7 +143,7 @@ public final class AdviceJson {
                         "readings",
                         query.readings(),
                         reading ->
-                            json.text("unit", reading.unit())
+                            json.word("unit", reading.unit())
                                 .figure("value", reading.value(), CONCENTRATION_DECIMALS)
                                 .text("meaning", reading.meaning().toString())))
         .objects(

@@ -54,11 +54,11 @@ final class SheetJson {
   }
 
   private void amount(Amount amount) {
-    json.text("what", amount.what())
-        .text("working", amount.working())
+    json.text("what", amount.what().toString())
+        .text("working", amount.working().toString())
         .figure("least", amount.least(), DECIMALS)
         .figure("most", amount.most(), DECIMALS)
-        .text("unit", amount.unit());
+        .word("unit", amount.unit());
   }
 
   private void doses(DosesMade doses) {

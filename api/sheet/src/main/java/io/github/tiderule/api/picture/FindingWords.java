@@ -131,18 +131,17 @@ final class FindingWords {
       return test.positive() ? TEXTS.say("curve.positive") : TEXTS.say("curve.negative");
     }
     if (observation instanceof Vaginoscopy look) {
-      return look.folds().word();
+      return TEXTS.word("folds", look.folds());
     }
     if (observation instanceof Sign sign) {
       return TEXTS.say(
-          sign.present() ? "curve.sign" : "curve.sign.absent",
-          sign.sign().word().replace('-', ' '));
+          sign.present() ? "curve.sign" : "curve.sign.absent", TEXTS.word("sign", sign.sign()));
     }
     if (observation instanceof OvaryScan scan) {
-      return scan.finding().word();
+      return TEXTS.word("ovaries", scan.finding());
     }
     if (observation instanceof PregnancyScan scan) {
-      return scan.finding().word().replace('-', ' ') + fetuses(scan.fetuses());
+      return TEXTS.word("scan", scan.finding()) + fetuses(scan.fetuses());
     }
     if (observation instanceof Radiograph plate) {
       return TEXTS.say(plate.shown() ? "curve.skeletons" : "curve.no-skeleton")
@@ -151,7 +150,7 @@ final class FindingWords {
     if (observation instanceof BodyTemperature reading) {
       return CurveWords.plain(written, reading.celsius()) + " °C";
     }
-    return observation instanceof BreedingDone done ? done.semen().word() : "";
+    return observation instanceof BreedingDone done ? TEXTS.word("semen", done.semen()) : "";
   }
 
   /** What it showed, all of it. */
@@ -166,8 +165,8 @@ final class FindingWords {
       return cells + (cells.isEmpty() || white.isEmpty() ? "" : ", ") + white;
     }
     if (observation instanceof BreedingDone done) {
-      String route = done.route() == Route.NATURAL ? "" : ", " + done.route().word();
-      return done.semen().word() + route;
+      String route = done.route() == Route.NATURAL ? "" : ", " + TEXTS.word("route", done.route());
+      return TEXTS.word("semen", done.semen()) + route;
     }
     return brief(observation, written);
   }
@@ -195,7 +194,7 @@ final class FindingWords {
         case FOUL_DISCHARGE -> TEXTS.say("curve.label.discharge");
         case STANDS, REFUSES, FLAGS, UNWELL -> "";
         case THIRST, STRAINING, GREEN_DISCHARGE, WATERS_BROKEN, PUP_BORN, COLLAPSE, TREMBLING ->
-            sign.sign().word().replace('-', ' ');
+            TEXTS.word("sign", sign.sign());
       };
     }
     return brief(observation, written);

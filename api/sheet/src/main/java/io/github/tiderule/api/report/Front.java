@@ -132,7 +132,10 @@ public record Front(
       lines.add(
           line(
               TEXTS.say("screen.semen"),
-              TEXTS.say("screen.semen.usable", usable.words(), usable.unit())));
+              TEXTS.say(
+                  "screen.semen.usable",
+                  telling.sayWithin(usable.figures()),
+                  TEXTS.word("amount", usable.unit()))));
     }
   }
 }

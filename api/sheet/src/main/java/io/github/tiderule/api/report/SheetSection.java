@@ -81,7 +81,7 @@ final class SheetSection {
       page.hanging(
           2,
           TEXTS.say("sheet.extender"),
-          TEXTS.say("sheet.extender.how", words(extender), extender.working()));
+          TEXTS.say("sheet.extender.how", words(extender), telling.say(extender.working())));
     }
     page.indented(2, TEXTS.say("sheet.checklist"));
     boxes(sheet.steps());
@@ -93,7 +93,10 @@ final class SheetSection {
 
   private void reckoning() {
     for (Amount line : sheet.arithmetic()) {
-      page.hanging(2, line.what() + ":", line.working() + " = " + words(line));
+      page.hanging(
+          2,
+          TEXTS.say("sheet.line.what", telling.say(line.what())),
+          TEXTS.say("sheet.line.how", telling.say(line.working()), words(line)));
     }
     for (DosesMade doses : sheet.doses()) {
       page.hanging(
@@ -104,13 +107,13 @@ final class SheetSection {
               TEXTS.say(
                   "sheet.doses.floor",
                   count(doses.least(), doses.most()),
-                  Amount.words(doses.floorMillion())),
+                  million(doses.floorMillion())),
               doses.most() > 0
                   ? TEXTS.say(
                       "sheet.doses.usual",
                       count(doses.targetLeast(), doses.targetMost()),
-                      Amount.words(doses.targetMillion()))
-                  : TEXTS.say("sheet.doses.short", Amount.words(doses.shortMillion())),
+                      million(doses.targetMillion()))
+                  : TEXTS.say("sheet.doses.short", million(doses.shortMillion())),
               units(doses)));
     }
   }
@@ -128,8 +131,13 @@ final class SheetSection {
             : TEXTS.say("sheet.doses.span", least, most);
   }
 
-  private static String words(Amount amount) {
-    return amount.words() + " " + amount.unit();
+  private String million(double millions) {
+    return telling.sayWithin(Amount.figures(millions, millions));
+  }
+
+  private String words(Amount amount) {
+    return TEXTS.say(
+        "sheet.amount", telling.sayWithin(amount.figures()), TEXTS.word("amount", amount.unit()));
   }
 
   private void boxes(List<Line> lines) {

@@ -8,6 +8,7 @@ import io.github.tiderule.engine.advice.AdviceReasoning;
 import io.github.tiderule.engine.advice.AdviceTesting;
 import io.github.tiderule.engine.advice.AdviceTiming;
 import io.github.tiderule.engine.advice.Amount;
+import io.github.tiderule.engine.advice.AmountUnit;
 import io.github.tiderule.engine.advice.Bred;
 import io.github.tiderule.engine.advice.BreedingDay;
 import io.github.tiderule.engine.advice.Change;
@@ -59,6 +60,7 @@ import io.github.tiderule.rules.conclusion.care.MilestoneKind;
 import io.github.tiderule.rules.conclusion.care.RedFlagKind;
 import io.github.tiderule.rules.conclusion.care.SheetPart;
 import io.github.tiderule.rules.conclusion.care.Thumb;
+import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.fact.semen.Route;
 import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.kennel.Whose;
@@ -226,7 +228,11 @@ public final class InventedAdvice {
         .withQuestions(
             some(
                 () ->
-                    new Query(text(), said(), some(() -> new Query.Reading(text(), null, said())))))
+                    new Query(
+                        text(),
+                        said(),
+                        some(
+                            () -> new Query.Reading(oneOf(List.of(Unit.values())), null, said())))))
         .withCautions(
             some(
                 () ->
@@ -345,7 +351,7 @@ public final class InventedAdvice {
 
   private Amount amount() {
     double least = share() * 1e6;
-    return new Amount(text(), text(), least, least * (1 + share()), "million");
+    return new Amount(said(), said(), least, least * (1 + share()), AmountUnit.MILLION);
   }
 
   private InseminationSheet.Line sheetLine() {

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.advice.reasoning;
 
+import io.github.tiderule.rules.fact.assay.Unit;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -21,5 +22,5 @@ public record Query(String about, Sentence text, List<Reading> readings) {
    *
    * @param value the number that was meant, where it is another than was entered
    */
-  public record Reading(String unit, @Nullable Double value, Sentence meaning) {}
+  public record Reading(Unit unit, @Nullable Double value, Sentence meaning) {}
 }

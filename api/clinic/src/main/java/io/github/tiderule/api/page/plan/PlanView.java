@@ -184,7 +184,10 @@ public record PlanView(
         telling.observation(query.about()),
         telling.say(query.text()),
         query.readings().stream()
-            .map(one -> new Reading(one.unit(), written(one.value()), telling.say(one.meaning())))
+            .map(
+                one ->
+                    new Reading(
+                        one.unit().word(), written(one.value()), telling.say(one.meaning())))
             .toList());
   }
 
