@@ -23,7 +23,7 @@ public final class Seasons {
   private static final Tiderule TIDERULE = Tiderule.create();
 
   /** Every so many-th case file is looked at, more of them by night; all would take minutes. */
-  private static final int EVERY = "true".equals(System.getenv("TIDERULE_NIGHTLY")) ? 6 : 11;
+  private static final int EVERY = Nightly.of(24, 6);
 
   private Seasons() {}
 

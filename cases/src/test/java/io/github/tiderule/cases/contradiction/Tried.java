@@ -42,7 +42,7 @@ record Tried(String name, CycleRecord cycle, Advice advice) {
   static List<Tried> all() {
     List<Named> files = new ArrayList<>();
     List<CaseFolder> folders = Corpus.under(Path.of("").toAbsolutePath());
-    for (int i = 0; i < folders.size(); i += Nightly.of(3, 1)) {
+    for (int i = 0; i < folders.size(); i += Nightly.of(5, 1)) {
       files.add(new Named(folders.get(i).name(), folders.get(i).cycle()));
     }
     demonstrations().forEach(files::add);

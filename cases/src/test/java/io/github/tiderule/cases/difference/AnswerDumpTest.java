@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
+import io.github.tiderule.cases.Nightly;
 import io.github.tiderule.cases.difference.AnswerDump.Extent;
 import io.github.tiderule.cases.difference.program.LoadedProgram;
 import java.io.IOException;
@@ -74,9 +75,14 @@ class AnswerDumpTest {
     assertThat(once.get("advise/files/slips.txt"), containsString("is refused, with 3 problems"));
     assertThat(
         once.get("sheet/demo/natural-two-matings.txt"), containsString("Breeding-day plan for"));
-    SortedMap<String, String> again = dump("again", null, Extent.SOME);
-    assertThat(again.keySet(), is(once.keySet()));
-    assertThat(differing(once, again), is(empty()));
+    // sheets and pages a second time by night
+    SortedMap<String, String> again =
+        dump("again", null, Nightly.is() ? Extent.SOME : Extent.FILES);
+    SortedMap<String, String> same = new TreeMap<>(once);
+    same.keySet().removeIf(file -> !Nightly.is() && !again.containsKey(file));
+    assertThat(same.size(), is(greaterThan(500)));
+    assertThat(again.keySet(), is(same.keySet()));
+    assertThat(differing(same, again), is(empty()));
   }
 
   @Test

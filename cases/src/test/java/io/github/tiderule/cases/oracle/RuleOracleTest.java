@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class RuleOracleTest {
 
   private static final RuleBase RULES = RuleBase.load();
-  private static final int SEASONS = Nightly.of(500, 2000);
+  private static final int SEASONS = Nightly.of(250, 2000);
   private static final int LEAST_SPOKEN = SEASONS / 100;
   private static final int LEAST_RULES = 25;
 

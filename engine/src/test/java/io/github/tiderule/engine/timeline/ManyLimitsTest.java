@@ -64,9 +64,10 @@ class ManyLimitsTest {
 
   @Test
   void costGrowsWithTheirNumberAndNoFaster() {
-    cost(60);
-    double few = Math.min(cost(60), cost(60));
-    double many = cost(240);
+    int limits = Nightly.of(40, 60);
+    cost(limits);
+    double few = Math.min(cost(limits), cost(limits));
+    double many = cost(4 * limits);
     // four times as many: four times the cost, and as much again for a busy machine
     assertThat(many / few, lessThan(8.0));
   }

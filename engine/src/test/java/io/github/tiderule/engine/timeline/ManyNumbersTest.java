@@ -107,10 +107,11 @@ class ManyNumbersTest {
 
   @Test
   void costGrowsNoFasterThanTheSquareOfTheirNumber() {
-    cost(40);
-    double few = cost(40);
-    double more = cost(80);
-    double most = cost(160);
+    int numbers = Nightly.of(24, 40);
+    cost(numbers);
+    double few = cost(numbers);
+    double more = cost(2 * numbers);
+    double most = cost(4 * numbers);
     // twice as many: hardly four times the cost, and half as much again for a busy machine
     assertThat(more / few, lessThan(6.0));
     assertThat(most / more, lessThan(6.0));

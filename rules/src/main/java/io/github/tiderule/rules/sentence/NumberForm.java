@@ -19,7 +19,8 @@ import java.util.function.DoubleUnaryOperator;
  * whole number), {@code rounded} (the same, half up), {@code negative}, {@code round-months} (of
  * days, thirty to the month), {@code years-of-days} (365 to the year), {@code years-of-months}.
  * Ways of writing: {@code words} (to twenty, with a half), {@code level} (as a laboratory prints
- * it), {@code whole}, {@code tenths} (at most one decimal), {@code thousandths} (at most three,
+ * it), {@code whole}, {@code measured} (three significant digits, at most one decimal; {@code less
+ * than 0.1} below that), {@code tenths} (at most one decimal), {@code thousandths} (at most three,
  * thousands not set apart), {@code span} (days as a length of time: {@code half a day}, {@code two
  * weeks}), {@code times} ({@code twice}, {@code 3 times}), {@code part} (a share as {@code half},
  * {@code a third}, {@code a quarter}, {@code a fifth} or {@code a tenth}; else percent), {@code
@@ -91,11 +92,15 @@ final class NumberForm {
   /** Lengths of time are in words to twelve. */
   private static final double LONGEST_SPAN = 12;
 
+  private static final double LEAST_MEASURED = 0.05;
+  private static final int MEASURED_DIGITS = 3;
+
   private static final List<String> WAYS =
       List.of(
           "words",
           "level",
           "whole",
+          "measured",
           "tenths",
           "thousandths",
           "span",
@@ -161,6 +166,11 @@ final class NumberForm {
     }
     if (forms.contains("level")) {
       return marks.of(Digits.concentration(value));
+    }
+    if (forms.contains("measured")) {
+      return value > 0 && value < LEAST_MEASURED
+          ? "less than " + marks.of("0.1")
+          : marks.of(Digits.plain(Digits.significant(value, MEASURED_DIGITS)));
     }
     if (forms.contains("thousandths")) {
       return marks.of(Digits.exact(value));

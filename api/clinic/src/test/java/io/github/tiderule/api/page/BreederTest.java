@@ -20,7 +20,6 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -37,20 +36,6 @@ import org.openqa.selenium.WebElement;
 /** A breeder with a browser at the running service. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BreederTest {
-
-  private static final List<String> KINDS =
-      List.of(
-          "progesterone",
-          "progesterone-band",
-          "lh",
-          "cytology",
-          "sign",
-          "breeding",
-          "vaginoscopy",
-          "ultrasound",
-          "scan",
-          "radiograph",
-          "temperature");
 
   private Browser browser;
   private Desk desk;
@@ -386,69 +371,6 @@ class BreederTest {
   }
 
   /** Every page there is to look at. */
-  private List<String> pages(String season) {
-    String female = browser.find(".crumbs a").getDomAttribute("href");
-    List<String> pages =
-        new ArrayList<>(
-            List.of(
-                "/",
-                "/help",
-                "/help/first-season",
-                "/kennel",
-                "/nothing-here",
-                "/females/new",
-                female,
-                female + "/edit",
-                female + "/seasons/new",
-                season,
-                season + "/edit",
-                season + "/breeding",
-                season + "/semen",
-                season + "/outcome",
-                "/timing",
-                season + "/entries/p1",
-                season + "/what-if"));
-    KINDS.forEach(kind -> pages.add(season + "/enter/" + kind));
-    return pages;
-  }
-
-  @Test
-  void everyPageIsAccessibleAndFitsAPhone() {
-    browser.open("/");
-    assertThat(browser.faults(), is(empty()));
-    browser.press("Make an invented female");
-    assertThat(browser.text("main"), containsString("this female does not exist"));
-    String season = browser.path();
-    for (String page : pages(season)) {
-      browser.width(1280);
-      browser.open(page);
-      assertThat(page, browser.faults(), is(empty()));
-      String name =
-          page.replace(season, "season")
-              .replaceAll("[0-9a-z]{26}", "one")
-              .replaceAll("[^a-z0-9]+", "-");
-      browser.picture(name + "-1280");
-      browser.dark(true);
-      assertThat(page + ", dark", browser.faint(), is(empty()));
-      browser.picture(name + "-1280-dark");
-      browser.dark(false);
-      for (int pixels : List.of(360, 320)) {
-        browser.width(pixels);
-        assertThat(page + " at " + pixels, browser.tooWide(), is(lessThanOrEqualTo(0L)));
-        browser.picture(name + "-" + pixels);
-      }
-      browser.run("document.querySelectorAll('details').forEach(one => one.open = true)");
-      assertThat(page + " unfolded", browser.tooWide(), is(lessThanOrEqualTo(0L)));
-    }
-    browser.open(season + "/enter/progesterone");
-    browser.press("Save and show the plan");
-    browser.picture("errors-320");
-    assertThat(browser.all(".errors li"), hasSize(3));
-    assertThat(browser.faults(), is(empty()));
-    browser.run("document.querySelector('.errors a').click()");
-    assertThat(browser.run("return location.hash"), is("#field-value"));
-  }
-
   @Test
   void howSheIsToBeBredIsSaidInAForm() {
     String season = season("Juniper");
@@ -480,7 +402,7 @@ class BreederTest {
     signIn("anna");
     String season = season("Secret of anna");
     enter("2.1", "ng/mL", "2027-01-12T08:00");
-    List<String> hers = pages(season);
+    List<String> hers = Steps.pages(browser, season);
     assertThat(browser.text(".who"), containsString("anna"));
     browser.find(".who button").click();
     browser.await(one -> one.path().equals("/sign-in"));

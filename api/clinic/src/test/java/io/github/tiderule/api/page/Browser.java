@@ -36,7 +36,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A real browser, from the system's packages, at one service. */
 final class Browser implements AutoCloseable {
 
-  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path CHROMIUM = Path.of("/usr/lib/chromium/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Duration PATIENCE = Duration.ofSeconds(60);
   private static final Pattern ASKED =

@@ -14,6 +14,20 @@ import java.util.TreeSet;
 /** What every test of the pages does in the browser. */
 final class Steps {
 
+  private static final List<String> KINDS =
+      List.of(
+          "progesterone",
+          "progesterone-band",
+          "lh",
+          "cytology",
+          "sign",
+          "breeding",
+          "vaginoscopy",
+          "ultrasound",
+          "scan",
+          "radiograph",
+          "temperature");
+
   private Steps() {}
 
   /** Adds a female and a season of hers; the path of the season. */
@@ -53,5 +67,32 @@ final class Steps {
     assertThat(said, is(empty()));
     assertThat(asked, everyItem(is(own)));
     assertThat(desk.faults, is(empty()));
+  }
+
+  /** Paths of all pages of a season that is shown, and of her it is of. */
+  static List<String> pages(Browser browser, String season) {
+    String female = browser.find(".crumbs a").getDomAttribute("href");
+    List<String> pages =
+        new ArrayList<>(
+            List.of(
+                "/",
+                "/help",
+                "/help/first-season",
+                "/kennel",
+                "/nothing-here",
+                "/females/new",
+                female,
+                female + "/edit",
+                female + "/seasons/new",
+                season,
+                season + "/edit",
+                season + "/breeding",
+                season + "/semen",
+                season + "/outcome",
+                "/timing",
+                season + "/entries/p1",
+                season + "/what-if"));
+    KINDS.forEach(kind -> pages.add(season + "/enter/" + kind));
+    return pages;
   }
 }

@@ -18,6 +18,7 @@ import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.EggShare;
 import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.Documents;
+import io.github.tiderule.format.Nightly;
 import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.format.Seasons;
 import io.github.tiderule.format.Seasons.Season;
@@ -48,7 +49,7 @@ class ReportsTest {
 
   @Test
   void fitEightyColumnsWhateverTheTexts() {
-    for (int seed = 0; seed < 400; seed++) {
+    for (int seed = 0; seed < Nightly.of(100, 400); seed++) {
       Advice advice = InventedAdvice.of(seed);
       assertFits(AdviceReport.text(CYCLE, advice));
       assertFits(FirstScreen.text(CYCLE, advice));
