@@ -33,6 +33,7 @@ class SheetArrowsTest {
             "io.github.tiderule.api.calendar..",
             "biweekly..",
             "com.github.mangstadt.vinnie..",
+            "io.nayuki.qrcodegen..",
             "org.apache.batik..",
             "com.openhtmltopdf..",
             "org.apache.pdfbox..",
