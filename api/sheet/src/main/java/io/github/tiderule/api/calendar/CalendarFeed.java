@@ -2,18 +2,22 @@ package io.github.tiderule.api.calendar;
 
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
+import biweekly.component.VAlarm;
 import biweekly.component.VEvent;
 import biweekly.component.VJournal;
 import biweekly.io.text.ICalWriter;
+import biweekly.parameter.Related;
 import biweekly.property.Classification;
 import biweekly.property.DateEnd;
 import biweekly.property.DateStart;
 import biweekly.property.LastModified;
-import biweekly.property.Method;
 import biweekly.property.ProductId;
+import biweekly.property.RefreshInterval;
 import biweekly.property.Status;
 import biweekly.property.Transparency;
+import biweekly.property.Trigger;
 import biweekly.util.DateTimeComponents;
+import biweekly.util.Duration;
 import biweekly.util.ICalDate;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.engine.CycleRecord;
@@ -33,7 +37,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the dates of a season as iCalendar, RFC 5545. Moments are in UTC, which needs no zone
- * tables and means the same everywhere; estimates are whole local days.
+ * tables and means the same everywhere; estimates are whole local days. It has no METHOD: that
+ * makes a message of it, to which RFC 5546 wants an organizer.
  */
 public final class CalendarFeed {
 
@@ -42,29 +47,85 @@ public final class CalendarFeed {
 
   private static final String PRODUCT = "-//io.github.tiderule//Tiderule//EN";
   private static final Texts TEXTS = Texts.ofReports();
+
+  /** A result can move a deadline within the day. */
+  private static final int ASKED_EVERY_HOURS = 2;
+
   private static final String DOMAIN = "@tiderule.github.io";
 
   private CalendarFeed() {}
 
   /**
-   * The calendar.
+   * The dates of one season.
    *
-   * @param season names the season among all seasons, and stays; UIDs begin with it
+   * @param key names the season among all seasons, and stays; UIDs begin with it
    * @param advice what was advised on it, in the order it was given
-   * @param present stamp of a calendar that has no advice yet
+   * @param present stamp of a season that has no advice yet
    */
-  public static String text(String season, List<AdvisedDates> advice, Instant present) {
+  public record Season(String key, List<AdvisedDates> advice, Instant present) {
+
+    /** Keeps a copy of the list. */
+    public Season {
+      advice = List.copyOf(advice);
+    }
+
+    /** The same with another stamp while it has no advice. */
+    public Season seenAt(Instant now) {
+      return new Season(key, advice, now);
+    }
+
+    private Instant stamp() {
+      return advice.isEmpty() ? present : last().asOf().toInstant();
+    }
+
+    private AdvisedDates last() {
+      return advice.get(advice.size() - 1);
+    }
+  }
+
+  /** The calendar of a season, by the parts of {@link Season}. */
+  public static String text(String key, List<AdvisedDates> advice, Instant present) {
+    return text(new Season(key, advice, present));
+  }
+
+  /** The calendar of a season. */
+  public static String text(Season season) {
+    return text(empty(), List.of(season));
+  }
+
+  /**
+   * A calendar that programs ask for again and again: with the name and how often to ask, by RFC
+   * 7986.
+   *
+   * @param name whose dates they are
+   * @param seasons not empty
+   */
+  public static String subscription(String name, List<Season> seasons) {
+    ICalendar calendar = empty();
+    calendar.setName(Planned.safe(name));
+    RefreshInterval often =
+        new RefreshInterval(Duration.builder().hours(ASKED_EVERY_HOURS).build());
+    // the standard has no usual kind of value for it; the library takes one for granted
+    often.setParameter("VALUE", "DURATION");
+    calendar.setRefreshInterval(often);
+    return text(calendar, seasons);
+  }
+
+  private static ICalendar empty() {
     ICalendar calendar = new ICalendar();
     calendar.setVersion(ICalVersion.V2_0);
     calendar.setProductId(new ProductId(PRODUCT));
-    calendar.setMethod(new Method(Method.PUBLISH));
-    Instant stamp = advice.isEmpty() ? present : last(advice).asOf().toInstant();
-    List<CalendarEntry> entries = CalendarHistory.entries(advice);
-    for (CalendarEntry entry : entries) {
-      calendar.addEvent(event(season, entry, stamp));
+    return calendar;
+  }
+
+  private static String text(ICalendar calendar, List<Season> seasons) {
+    for (Season season : seasons) {
+      for (CalendarEntry entry : CalendarHistory.entries(season.advice())) {
+        calendar.addEvent(event(season.key(), entry, season.stamp()));
+      }
     }
-    if (entries.isEmpty()) {
-      calendar.addJournal(nothing(season, advice, stamp));
+    if (calendar.getEvents().isEmpty()) {
+      seasons.forEach(season -> calendar.addJournal(nothing(season)));
     }
     return ContentLines.folded(unfolded(calendar));
   }
@@ -105,10 +166,6 @@ public final class CalendarFeed {
         name, Objects.requireNonNullElse(id, TEXTS.say("calendar.unnamed")));
   }
 
-  private static AdvisedDates last(List<AdvisedDates> advice) {
-    return advice.get(advice.size() - 1);
-  }
-
   private static VEvent event(String season, CalendarEntry entry, Instant stamp) {
     Planned planned = entry.planned();
     VEvent event = new VEvent();
@@ -130,16 +187,27 @@ public final class CalendarFeed {
         event.setDateEnd(new DateEnd(date(planned.to()), true));
       }
     }
+    if (!entry.cancelled()) {
+      for (int hours : planned.kind().callHours()) {
+        event.addAlarm(call(hours, planned.summary()));
+      }
+    }
     return event;
   }
 
+  private static VAlarm call(int hours, String words) {
+    Duration before = Duration.builder().prior(true).hours(hours).build();
+    return VAlarm.display(new Trigger(before, Related.START), words);
+  }
+
   /** A calendar may not be empty; this says why there is nothing in it. */
-  private static VJournal nothing(String season, List<AdvisedDates> advice, Instant stamp) {
+  private static VJournal nothing(Season season) {
     VJournal journal = new VJournal();
-    journal.setUid(season + "-nothing" + DOMAIN);
-    journal.setDateTimeStamp(Date.from(stamp));
+    journal.setUid(season.key() + "-nothing" + DOMAIN);
+    journal.setDateTimeStamp(Date.from(season.stamp()));
     journal.setClassification(Classification.PRIVATE);
-    journal.setSummary(advice.isEmpty() ? TEXTS.say("calendar.nothing") : last(advice).headline());
+    journal.setSummary(
+        season.advice().isEmpty() ? TEXTS.say("calendar.nothing") : season.last().headline());
     return journal;
   }
 

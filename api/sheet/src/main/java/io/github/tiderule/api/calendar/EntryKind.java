@@ -1,6 +1,7 @@
 package io.github.tiderule.api.calendar;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -27,6 +28,12 @@ public enum EntryKind {
 
   private static final Set<EntryKind> DEADLINES = EnumSet.of(ORDER, BOOKING, LEAVING);
 
+  /** A day before what needs a courier, a clinic or a journey, and again when it presses. */
+  private static final List<Integer> BEFORE_A_DEADLINE = List.of(24, 2);
+
+  /** The evening before a blood sample of the morning. */
+  private static final List<Integer> BEFORE_A_TEST = List.of(12);
+
   private final String word;
   private final boolean estimate;
 
@@ -43,6 +50,11 @@ public enum EntryKind {
   /** Whether it has to be done by its end, and not from its beginning on. */
   public boolean isDeadline() {
     return DEADLINES.contains(this);
+  }
+
+  /** How many hours before it begins a calendar calls it to mind. */
+  List<Integer> callHours() {
+    return isDeadline() ? BEFORE_A_DEADLINE : this == TEST ? BEFORE_A_TEST : List.of();
   }
 
   /**

@@ -17,6 +17,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
 import biweekly.Biweekly;
+import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import io.github.tiderule.engine.advice.Commitment;
@@ -27,14 +28,22 @@ import io.github.tiderule.format.SampleAdvice;
 import io.github.tiderule.format.json.AdviceJson;
 import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.rules.sentence.Sentence;
+import java.io.IOException;
+import java.io.StringReader;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.data.ParserException;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.CalendarComponent;
 import org.junit.jupiter.api.Test;
 
 class CalendarFeedTest {
@@ -173,7 +182,8 @@ class CalendarFeedTest {
     assertThat(
         text.chars().allMatch(c -> c == '\r' || c == '\n' || !Character.isISOControl(c)), is(true));
     for (String line : text.split("\r\n", -1)) {
-      assertThat(line, not(startsWith("BEGIN:VALARM")));
+      assertThat(line, not(startsWith("BEGIN:VALARM ")));
+      assertThat(line, not(startsWith("BEGIN:VALARM\u00E9")));
       assertThat(line, not(containsString("\n")));
       assertThat(line, not(containsString("\r")));
     }
@@ -182,6 +192,86 @@ class CalendarFeedTest {
         event(calendar, "breeding-1").getSummary().getValue(),
         is("June,; b\\nBEGIN:VALARM \u00E9\u5B50\uD83D\uDC15".repeat(3) + ": breed"));
     assertThat(event(calendar, "breeding-1").getAlarms(), is(List.of()));
+    assertThat(
+        "no alarm but those of the test and the order",
+        Pattern.compile("(?m)^BEGIN:VALARM").matcher(text).results().count(),
+        is(3L));
+  }
+
+  private static List<String> calls(VEvent event) {
+    return event.getAlarms().stream()
+        .map(alarm -> alarm.getTrigger().getDuration() + " " + alarm.getDescription().getValue())
+        .toList();
+  }
+
+  @Test
+  void whatIsToBeDoneInTimeIsCalledToMindAndWhatIsCancelledIsNot() {
+    OffsetDateTime breed = at("2027-01-14T10:00:00+01:00");
+    OffsetDateTime now = at("2027-01-10T18:00:00+01:00");
+    Plan plan =
+        plan(
+            null,
+            List.of(
+                new Commitment(
+                    CommitmentKind.ORDER, breed.minusHours(20), breed, Sentence.of("Order")),
+                new Commitment(
+                    CommitmentKind.BOOK, breed.minusHours(18), breed, Sentence.of("Book")),
+                new Commitment(
+                    CommitmentKind.LEAVE, breed.minusHours(2), breed, Sentence.of("Leave"))),
+            breed);
+    AdvisedDates planned = dates(now, plan, Calendars.test(at("2027-01-12T08:00:00+01:00")));
+    ICalendar calendar = read(planned);
+    assertThat(calls(event(calendar, "test-1")), is(List.of("-PT12H Juniper: progesterone test")));
+    assertThat(
+        calls(event(calendar, "order-1")),
+        is(List.of("-PT24H Juniper: order by 14:00", "-PT2H Juniper: order by 14:00")));
+    assertThat(calls(event(calendar, "book-1")), hasSize(2));
+    assertThat(calls(event(calendar, "leave-1")), hasSize(2));
+    assertThat(calls(event(calendar, "breeding-1")), is(List.of()));
+    ICalendar dropped = read(planned, dates(now.plusHours(1), null, null));
+    assertThat(dropped.getEvents(), hasSize(5));
+    dropped.getEvents().forEach(one -> assertThat(calls(one), is(List.of())));
+  }
+
+  /** Read by two programs of different makes, which agree on every entry and alarm. */
+  @Test
+  void aSubscriptionSaysItsNameAndHowOftenToAsk() throws IOException, ParserException {
+    CalendarFeed.Season one =
+        new CalendarFeed.Season(SEASON, List.of(dates(SampleAdvice.full())), NOW);
+    CalendarFeed.Season none = new CalendarFeed.Season("s" + SEASON.substring(1), List.of(), NOW);
+    String text = CalendarFeed.subscription("Tiderule: \u202EJuniper, é", List.of(one, none));
+    assertThat(text, containsString("\r\nNAME:Tiderule: Juniper\\, é\r\n"));
+    assertThat(text, containsString("\r\nREFRESH-INTERVAL;VALUE=DURATION:PT2H\r\n"));
+    assertThat(text, not(containsString("COLOR")));
+    ICalendar first = Biweekly.parse(text).first();
+    assertThat(first.validate(ICalVersion.V2_0).toString(), is(""));
+    Calendar second = new CalendarBuilder().build(new StringReader(text));
+    assertThat(second.validate().getEntries(), is(Set.of()));
+    assertThat(first.getEvents(), hasSize(6));
+    assertThat(first.getJournals(), hasSize(0));
+    TreeSet<String> byOne = new TreeSet<>();
+    first
+        .getEvents()
+        .forEach(
+            event ->
+                byOne.add(
+                    event.getUid().getValue()
+                        + event.getSummary().getValue()
+                        + event.getDescription().getValue()
+                        + event.getAlarms().size()));
+    TreeSet<String> byOther = new TreeSet<>();
+    for (CalendarComponent component : second.getComponents()) {
+      net.fortuna.ical4j.model.component.VEvent event =
+          (net.fortuna.ical4j.model.component.VEvent) component;
+      byOther.add(
+          event.getRequiredProperty("UID").getValue()
+              + event.getRequiredProperty("SUMMARY").getValue()
+              + event.getRequiredProperty("DESCRIPTION").getValue()
+              + event.getAlarms().size());
+    }
+    assertThat(byOther, is(byOne));
+    ICalendar nothing = Biweekly.parse(CalendarFeed.subscription("x", List.of(none))).first();
+    assertThat(nothing.getJournals(), hasSize(1));
   }
 
   @Test
