@@ -30,8 +30,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -130,7 +128,10 @@ public final class EntryPages {
               List<Node.Members> observations =
                   ObservationForm.of(kind, Documents.zone(season.cycle()), texts)
                       .readAll(
-                          freeIds(ledger, season, kind, Math.max(1, typed.all("sign").size())),
+                          ObservationForm.freeIds(
+                              kind,
+                              ledger.entries().ids(season.cycle().key()),
+                              Math.max(1, typed.all("sign").size())),
                           typed,
                           season.cycle().moment(call.now()));
               Answer answered = null;
@@ -153,7 +154,7 @@ public final class EntryPages {
                   typed,
                   Remembered.of(ledger.entries().current(season.cycle().key())));
             });
-    SeasonPages.keepPlanAfter(call, answer);
+    Keeping.after(call, answer, Known::season);
     return answer;
   }
 
@@ -165,15 +166,6 @@ public final class EntryPages {
             + done
             + "&entry="
             + URLEncoder.encode(entry.observation(), StandardCharsets.UTF_8));
-  }
-
-  private static List<String> freeIds(Ledger ledger, Known.Season season, String kind, int wanted) {
-    Set<String> taken = ledger.entries().ids(season.cycle().key());
-    return IntStream.iterate(1, number -> number + 1)
-        .mapToObj(number -> ObservationForm.letter(kind) + number)
-        .filter(id -> !taken.contains(id))
-        .limit(wanted)
-        .toList();
   }
 
   /** The entries about the observation of the path, which is there. */

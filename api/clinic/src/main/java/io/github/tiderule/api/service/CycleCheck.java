@@ -3,7 +3,7 @@ package io.github.tiderule.api.service;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.SeasonText;
-import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Hand;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.format.cycle.CycleText;
@@ -13,7 +13,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** Reads what the record would hold, and refuses it with pointers into what was sent. */
-final class CycleCheck {
+public final class CycleCheck {
 
   private CycleCheck() {}
 
@@ -36,9 +36,9 @@ final class CycleCheck {
   }
 
   /** The season of the record as it is now. */
-  static CycleRecord season(Call call, Ledger ledger, Known.Season season) {
+  public static CycleRecord season(Hand hand, Ledger ledger, Known.Season season) {
     List<Entry> current = ledger.entries().current(season.cycle().key());
-    Instant moment = season.cycle().moment(call.now());
+    Instant moment = season.cycle().moment(hand.now());
     return read(
         SeasonText.of(moment, season.female(), season.cycle(), current), "/observations", "");
   }

@@ -1,16 +1,12 @@
 package io.github.tiderule.api.service;
 
 import io.github.tiderule.api.access.Secrets;
-import io.github.tiderule.api.record.Change;
-import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Body;
 import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
-import io.github.tiderule.engine.CycleRecord;
-import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.fhir.FhirExport;
 import io.github.tiderule.format.fhir.FhirImport;
 import io.github.tiderule.format.fhir.Found;
@@ -21,11 +17,7 @@ import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.NodeText;
 import io.github.tiderule.format.problem.Pointer;
 import io.github.tiderule.format.problem.Problems;
-import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.util.List;
-import java.util.Objects;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -92,33 +84,15 @@ final class FhirRoutes {
           if (!digest(found).equals(sent.preview())) {
             throw Refusal.otherPreview();
           }
-          SeasonChanges.enter(call, ledger, season, changes(found), FILE.text());
+          SeasonChanges.enter(call, ledger, season, SeasonChanges.of(found), FILE.text());
           return Answer.made(shown(found), "/v1/cycles/" + season.cycle().key() + "/observations");
         });
-  }
-
-  private static List<SeasonChanges.Change> changes(List<Found> all) {
-    return all.stream()
-        .filter(found -> found.outcome().changes())
-        .map(
-            found ->
-                new SeasonChanges.Change(
-                    Body.there(found.id()), found.observation(), reason(found.outcome())))
-        .toList();
-  }
-
-  private static @Nullable String reason(Found.Outcome outcome) {
-    return switch (outcome) {
-      case CORRECTION -> "The laboratory corrected it.";
-      case RETRACTION -> "The laboratory says it was entered in error.";
-      default -> null;
-    };
   }
 
   /** Names what would be entered, so that nothing else is entered than was looked at. */
   private static String digest(List<Found> all) {
     return Secrets.digest(
-        changes(all).stream()
+        SeasonChanges.of(all).stream()
             .map(one -> one.id() + " " + document(one.observation()))
             .collect(Collectors.joining("\n")));
   }
@@ -150,48 +124,10 @@ final class FhirRoutes {
 
   private static Answer bundle(Call call) {
     return call.read(
-        ledger -> {
-          Known.Season season = new Known(call, ledger).season();
-          String key = season.cycle().key();
-          CycleRecord cycle = CycleCheck.season(call, ledger, season);
-          Set<String> corrected = new TreeSet<>();
-          for (Entry entry : ledger.entries().current(key)) {
-            if (entry.change() == Change.CORRECTED) {
-              corrected.add(entry.observation());
-            }
-          }
-          return Answer.text(
-              FhirExport.MEDIA_TYPE,
-              FhirExport.text(
-                  cycle, key, corrected, takenBack(call, ledger, season), Layout.ONE_LINE));
-        });
-  }
-
-  /** What was taken back, as it last read. */
-  private static List<Progesterone> takenBack(Call call, Ledger ledger, Known.Season season) {
-    String key = season.cycle().key();
-    List<String> last =
-        ledger.entries().ids(key).stream()
-            .sorted()
-            .map(id -> ledger.entries().history(key, id))
-            .filter(history -> history.get(history.size() - 1).change() == Change.RETRACTED)
-            .flatMap(
-                history ->
-                    history.stream()
-                        .map(Entry::document)
-                        .filter(Objects::nonNull)
-                        .reduce((one, other) -> other)
-                        .stream())
-            .toList();
-    String file =
-        CycleText.of(
-            season.cycle().moment(call.now()),
-            season.female().document(),
-            season.cycle().document(),
-            last);
-    return CycleCheck.read(file, "/observations", "").observations().stream()
-        .filter(Progesterone.class::isInstance)
-        .map(Progesterone.class::cast)
-        .toList();
+        ledger ->
+            Answer.text(
+                FhirExport.MEDIA_TYPE,
+                SeasonBundle.text(
+                    call, ledger, new Known(call, ledger).season(), Layout.ONE_LINE)));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.service;
 
+import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.GivenAdvice;
@@ -46,6 +47,18 @@ public final class Known {
         .orElseThrow(Refusal::notFound);
   }
 
+  /**
+   * The female of a key that was sent.
+   *
+   * @throws Refusal if there is none, for who asks
+   */
+  public Female female(String key) {
+    if (!Keys.isKey(key)) {
+      throw Refusal.notFound();
+    }
+    return visible(key);
+  }
+
   /** The female of the path. */
   public Female female() {
     return part("female", key -> Optional.of(visible(key)));
@@ -77,14 +90,22 @@ public final class Known {
 
   /** Refuses a change by who may only look. */
   public void mustEnter(Female female) {
-    if (!call.person().mayEnter(female)) {
+    mustEnter(call.person(), female);
+  }
+
+  static void mustEnter(Person person, Female female) {
+    if (!person.mayEnter(female)) {
       throw Refusal.notAllowed("You may look at her record, not write in it.");
     }
   }
 
   /** Refuses a decision by who is not her owner. */
   public void mustDecide(Female female) {
-    if (!call.person().mayDecide(female)) {
+    mustDecide(call.person(), female);
+  }
+
+  static void mustDecide(Person person, Female female) {
+    if (!person.mayDecide(female)) {
       throw Refusal.notAllowed("Only her owner decides this.");
     }
   }

@@ -11,7 +11,7 @@ import io.github.tiderule.api.record.SeasonText;
 import io.github.tiderule.api.record.table.Keys;
 import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.http.Body;
-import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Hand;
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.node.Node;
@@ -29,19 +29,17 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Recording {
 
-  private final Call call;
+  private final Hand hand;
   private final Ledger ledger;
-  private final Known known;
 
-  private Recording(Call call, Ledger ledger) {
-    this.call = call;
+  private Recording(Hand hand, Ledger ledger) {
+    this.hand = hand;
     this.ledger = ledger;
-    this.known = new Known(call, ledger);
   }
 
   /** For one piece of work. */
-  public static Recording of(Call call, Ledger ledger) {
-    return new Recording(call, ledger);
+  public static Recording of(Hand hand, Ledger ledger) {
+    return new Recording(hand, ledger);
   }
 
   /**
@@ -50,21 +48,21 @@ public final class Recording {
    * @param said the {@code female} object of a cycle file; without {@code id}, one is made
    */
   public Female addFemale(Node.Members said) {
-    String name = name(said, Keys.next(call.now()));
+    String name = name(said, Keys.next(hand.now()));
     String document = female(said, name);
-    Female female = ledger.females().add(call.person().key(), name, document, call.now());
-    call.note(ledger, "female-added", female.key(), female.key());
+    Female female = ledger.females().add(hand.person().key(), name, document, hand.now());
+    hand.note(ledger, "female-added", female.key(), female.key());
     return female;
   }
 
   /** Changes what is known of a female. */
   public Female changeFemale(Female was, Node.Members said) {
-    known.mustDecide(was);
+    Known.mustDecide(hand.person(), was);
     String name = name(said, was.handle());
     Female female =
-        ledger.females().change(was, name, female(said, name), call.person().key(), call.now());
+        ledger.females().change(was, name, female(said, name), hand.person().key(), hand.now());
     checkSeasons(female);
-    call.note(ledger, "female-changed", female.key(), female.key());
+    hand.note(ledger, "female-changed", female.key(), female.key());
     return female;
   }
 
@@ -78,7 +76,7 @@ public final class Recording {
     fields.put("id", new Node.Text(name));
     fields.putAll(said.byKey());
     String document = NodeText.of(new Node.Members(fields));
-    CycleCheck.read(CycleText.ofFemale(call.now(), document), "/female", "");
+    CycleCheck.read(CycleText.ofFemale(hand.now(), document), "/female", "");
     return document;
   }
 
@@ -102,9 +100,9 @@ public final class Recording {
 
   /** Shares a female with the clinic, or ends that. */
   public Female share(Female was, boolean shared) {
-    known.mustDecide(was);
-    Female female = ledger.females().share(was, shared, call.person().key(), call.now());
-    call.note(
+    Known.mustDecide(hand.person(), was);
+    Female female = ledger.females().share(was, shared, hand.person().key(), hand.now());
+    hand.note(
         ledger, shared ? "female-shared" : "female-sharing-ended", female.key(), female.key());
     return female;
   }
@@ -116,38 +114,38 @@ public final class Recording {
    * @param asOf the moment it is looked at; absent for one that goes on
    */
   public Cycle addSeason(Female female, Node.Members said, @Nullable Instant asOf) {
-    known.mustEnter(female);
+    Known.mustEnter(hand.person(), female);
     String document = NodeText.of(said);
-    check(asOf == null ? call.now() : asOf, female, document, List.of(), "", "");
+    check(asOf == null ? hand.now() : asOf, female, document, List.of(), "", "");
     Cycle cycle =
-        ledger.cycles().add(female.key(), document, asOf, call.person().key(), call.now());
-    call.note(ledger, "cycle-added", cycle.key(), female.key());
+        ledger.cycles().add(female.key(), document, asOf, hand.person().key(), hand.now());
+    hand.note(ledger, "cycle-added", cycle.key(), female.key());
     return cycle;
   }
 
   /** Changes what is known of a season beside its observations. */
   public Cycle changeSeason(Known.Season was, Node.Members said, @Nullable Instant asOf) {
-    known.mustEnter(was.female());
+    Known.mustEnter(hand.person(), was.female());
     String document = NodeText.of(said);
     List<Entry> current = ledger.entries().current(was.cycle().key());
     check(
-        asOf == null ? call.now() : asOf,
+        asOf == null ? hand.now() : asOf,
         was.female(),
         document,
         SeasonText.documents(current),
         "",
         "");
     Cycle cycle =
-        ledger.cycles().change(was.cycle(), document, asOf, call.person().key(), call.now());
-    call.note(ledger, "cycle-changed", cycle.key(), was.female().key());
+        ledger.cycles().change(was.cycle(), document, asOf, hand.person().key(), hand.now());
+    hand.note(ledger, "cycle-changed", cycle.key(), was.female().key());
     return cycle;
   }
 
   /** Adds an observation to a season. */
   public Entry add(Known.Season season, Node.Members observation) {
-    known.mustEnter(season.female());
+    Known.mustEnter(hand.person(), season.female());
     String document = NodeText.of(observation);
-    Instant moment = season.cycle().moment(call.now());
+    Instant moment = season.cycle().moment(hand.now());
     List<String> all =
         new ArrayList<>(SeasonText.documents(ledger.entries().current(season.cycle().key())));
     all.add(document);
@@ -156,7 +154,7 @@ public final class Recording {
     Entry entry =
         ledger
             .entries()
-            .add(season.cycle().key(), id, document, call.person().key(), moment, call.now());
+            .add(season.cycle().key(), id, document, hand.person().key(), moment, hand.now());
     return entered(season, entry);
   }
 
@@ -173,9 +171,9 @@ public final class Recording {
       Node.@Nullable Members observation,
       String reason,
       String sent) {
-    known.mustEnter(season.female());
+    Known.mustEnter(hand.person(), season.female());
     String document = observation == null ? null : NodeText.of(observation);
-    Instant moment = season.cycle().moment(call.now());
+    Instant moment = season.cycle().moment(hand.now());
     List<String> all = new ArrayList<>();
     int place = -1;
     for (Entry entry : ledger.entries().current(season.cycle().key())) {
@@ -191,11 +189,11 @@ public final class Recording {
     }
     return entered(
         season,
-        ledger.entries().replace(was, document, reason, call.person().key(), moment, call.now()));
+        ledger.entries().replace(was, document, reason, hand.person().key(), moment, hand.now()));
   }
 
   private Entry entered(Known.Season season, Entry entry) {
-    call.note(
+    hand.note(
         ledger,
         "observation-" + entry.change().word(),
         season.cycle().key() + "/" + entry.number(),
@@ -231,20 +229,20 @@ public final class Recording {
    * @param answer the advice, as it is written for programs
    */
   public GivenAdvice keep(Known.Season season, String cycleFile, Advice advice, String answer) {
-    known.mustEnter(season.female());
+    Known.mustEnter(hand.person(), season.female());
     GivenAdvice given =
         new GivenAdvice(
-            Keys.next(call.now()),
+            Keys.next(hand.now()),
             season.cycle().key(),
-            call.now(),
+            hand.now(),
             advice.asOf().toInstant(),
-            call.person().key(),
+            hand.person().key(),
             advice.stamp().engine(),
             advice.stamp().rules(),
             cycleFile,
             answer);
     ledger.advices().add(given);
-    call.note(ledger, "advice-given", given.key(), season.female().key());
+    hand.note(ledger, "advice-given", given.key(), season.female().key());
     return given;
   }
 
@@ -260,15 +258,15 @@ public final class Recording {
       @Nullable String typedName) {
     Review review =
         new Review(
-            Keys.next(call.now()),
+            Keys.next(hand.now()),
             given.advice().key(),
-            call.person().key(),
-            call.now(),
+            hand.person().key(),
+            hand.now(),
             verdict,
             note,
             typedName);
     ledger.advices().add(review);
-    call.note(ledger, "advice-reviewed", review.key(), given.female().key());
+    hand.note(ledger, "advice-reviewed", review.key(), given.female().key());
     return review;
   }
 }

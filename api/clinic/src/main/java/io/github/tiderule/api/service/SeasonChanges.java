@@ -3,9 +3,10 @@ package io.github.tiderule.api.service;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.service.http.Body;
-import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.Hand;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.format.cycle.CycleText;
+import io.github.tiderule.format.fhir.Found;
 import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.NodeText;
 import java.time.Instant;
@@ -15,7 +16,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Results that came from elsewhere and go into a season: all of them, or none. */
-final class SeasonChanges {
+public final class SeasonChanges {
 
   /**
    * One observation added, corrected or taken back.
@@ -24,14 +25,33 @@ final class SeasonChanges {
    * @param observation what it reads; absent when it is taken back
    * @param reason why one there is changed; absent for a new one
    */
-  record Change(String id, Node.@Nullable Members observation, @Nullable String reason) {
+  public record Change(String id, Node.@Nullable Members observation, @Nullable String reason) {
 
-    static Change added(Node.Members observation) {
+    /** One that is new. */
+    public static Change added(Node.Members observation) {
       return new Change(Body.there(observation.text("id")), observation, null);
     }
   }
 
   private SeasonChanges() {}
+
+  /** What FHIR Observations change. */
+  public static List<Change> of(List<Found> all) {
+    return all.stream()
+        .filter(found -> found.outcome().changes())
+        .map(
+            found ->
+                new Change(Body.there(found.id()), found.observation(), reason(found.outcome())))
+        .toList();
+  }
+
+  private static @Nullable String reason(Found.Outcome outcome) {
+    return switch (outcome) {
+      case CORRECTION -> "The laboratory corrected it.";
+      case RETRACTION -> "The laboratory says it was entered in error.";
+      default -> null;
+    };
+  }
 
   /**
    * Enters them, in their order.
@@ -39,10 +59,10 @@ final class SeasonChanges {
    * @param sent pointer to what they came from
    * @throws Refusal if the season with them would be no good cycle file
    */
-  static void enter(
-      Call call, Ledger ledger, Known.Season season, List<Change> changes, String sent) {
+  public static void enter(
+      Hand hand, Ledger ledger, Known.Season season, List<Change> changes, String sent) {
     String key = season.cycle().key();
-    Instant moment = season.cycle().moment(call.now());
+    Instant moment = season.cycle().moment(hand.now());
     Map<String, Entry> last = new LinkedHashMap<>();
     Map<String, String> documents = new LinkedHashMap<>();
     for (Entry entry : ledger.entries().current(key)) {
@@ -75,20 +95,20 @@ final class SeasonChanges {
                       key,
                       change.id(),
                       Body.there(document),
-                      call.person().key(),
+                      hand.person().key(),
                       moment,
-                      call.now())
+                      hand.now())
               : ledger
                   .entries()
                   .replace(
                       was,
                       document,
                       Body.there(change.reason()),
-                      call.person().key(),
+                      hand.person().key(),
                       moment,
-                      call.now());
+                      hand.now());
       last.put(change.id(), entry);
-      call.note(
+      hand.note(
           ledger,
           "observation-" + entry.change().word(),
           key + "/" + entry.number(),

@@ -9,6 +9,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -73,6 +75,15 @@ public final class ObservationForm {
   /** The letter ids of a kind begin with. */
   public static String letter(String kind) {
     return LETTERS.getOrDefault(kind, "o");
+  }
+
+  /** Ids for new observations of a kind: its letter, and the first numbers that are free. */
+  public static List<String> freeIds(String kind, Set<String> taken, int wanted) {
+    return IntStream.iterate(1, number -> number + 1)
+        .mapToObj(number -> letter(kind) + number)
+        .filter(id -> !taken.contains(id))
+        .limit(wanted)
+        .toList();
   }
 
   /**

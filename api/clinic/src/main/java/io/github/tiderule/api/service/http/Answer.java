@@ -47,6 +47,11 @@ public record Answer(
     return new Answer(200, type, body, null, null);
   }
 
+  /** What was asked for, as a text of another type, with what tells whether it changed. */
+  public static Answer tagged(String type, String body, String tag) {
+    return new Answer(200, type, body, null, '"' + tag + '"');
+  }
+
   /** What was asked for, as a file. */
   public static Answer file(String type, byte[] content) {
     return new Answer(200, type, null, null, null, new ByteArrayInputStream(content));
@@ -75,6 +80,11 @@ public record Answer(
   /** Done, and nothing to show. */
   public static Answer done() {
     return new Answer(204, JSON, null, null, null);
+  }
+
+  /** The same without its body, for whoever has it. */
+  Answer unchanged() {
+    return new Answer(304, type, null, null, tag);
   }
 
   /** The ETag of a version. */

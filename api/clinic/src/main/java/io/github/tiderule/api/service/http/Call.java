@@ -27,11 +27,15 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** One request, by one person, and the means to answer it. */
-public final class Call {
+public final class Call implements Hand {
 
   private static final Pattern IDEMPOTENCY_KEY = Pattern.compile("[!-~]{1,200}");
   private static final Pattern LIMIT = Pattern.compile("[1-9][0-9]{0,2}");
   private static final Pattern PLACE = Pattern.compile("[0-9a-z]{1,26}");
+
+  /** A name or an address, with its port: what a Host may be to be written into an address. */
+  private static final Pattern HOST =
+      Pattern.compile("(?:[A-Za-z0-9.-]{1,253}|\\[[0-9A-Fa-f:.]{2,45}])(?::[0-9]{1,5})?");
 
   private static final int MOST_DROPPED = 4 << 20;
 
@@ -65,11 +69,18 @@ public final class Call {
   }
 
   /** Who asks. */
+  @Override
   public Person person() {
     return caller.person();
   }
 
+  /** The same request, answered on behalf of somebody who is not signed in. */
+  public Call as(Person person) {
+    return new Call(context, environment, new Caller(person, null, caller.address()), secure);
+  }
+
   /** The moment it is answered at. */
+  @Override
   public Instant now() {
     return now;
   }
@@ -120,6 +131,40 @@ public final class Call {
   /** Lets a browser keep the answer, which must never change. */
   public void mayBeKept() {
     context.header("Cache-Control", "private, max-age=31536000, immutable");
+  }
+
+  /** Lets whoever asks keep the answer, and ask whether it changed. */
+  public void mayBeChecked() {
+    context.header("Cache-Control", "private, no-cache");
+  }
+
+  /** Keeps the answer out of lists of what there is, and its address from whoever it links to. */
+  public void mayNotBeListed() {
+    context.header("X-Robots-Tag", "noindex, nofollow").header("Referrer-Policy", "no-referrer");
+  }
+
+  /** The answer, or that it is the one that whoever asks has already. */
+  public Answer unlessKnown(Answer answer) {
+    String tag = answer.tag();
+    boolean known =
+        tag != null
+            && Arrays.stream(header("If-None-Match").orElse("").split(","))
+                .map(one -> one.strip().replaceFirst("^W/", ""))
+                .anyMatch(one -> one.equals(tag) || one.equals("*"));
+    return known ? answer.unchanged() : answer;
+  }
+
+  /**
+   * How this service is reached by whoever asks: scheme, name and port.
+   *
+   * @throws Refusal when they do not say it
+   */
+  public String origin() {
+    String host =
+        header("Host")
+            .filter(one -> HOST.matcher(one).matches())
+            .orElseThrow(() -> Refusal.query("Host is missing."));
+    return (secure ? "https://" : "http://") + host;
   }
 
   /** Gives a browser the secret of its session to keep, for so long; zero makes it forget. */
@@ -264,7 +309,7 @@ public final class Call {
     return answer;
   }
 
-  /** Notes in the audit log what is done. */
+  @Override
   public void note(Ledger ledger, String deed, String about, String female) {
     Audit.of(ledger).note(person(), deed, about, female, caller.address(), now);
   }
