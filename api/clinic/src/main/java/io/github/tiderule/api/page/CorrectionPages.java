@@ -163,7 +163,7 @@ final class CorrectionPages {
               again.fill("was", Integer.toString(EntryPages.last(history).number()));
               return EntryPages.correction(call, UNFIT, ledger, season, history, again);
             });
-    SeasonPages.keepPlanAfter(call, answer);
+    Keeping.after(call, answer, Known::season);
     return answer;
   }
 

@@ -155,7 +155,7 @@ public final class FemalePages {
               return Answer.seeOther("/seasons/" + season.cycle().key() + "?done=demo");
             },
             ledger -> Answer.seeOther("/"));
-    SeasonPages.keepPlanAfter(call, answer, ledger -> made.get());
+    Keeping.after(call, answer, known -> made.get());
     return answer;
   }
 

@@ -143,7 +143,7 @@ public final class PartPages {
               return Answer.seeOther("/seasons/" + season.cycle().key() + "?done=changed");
             },
             ledger -> page(call, ledger, UNFIT, new Known(call, ledger).season(), typed));
-    SeasonPages.keepPlanAfter(call, answer);
+    Keeping.after(call, answer, Known::season);
     return answer;
   }
 }

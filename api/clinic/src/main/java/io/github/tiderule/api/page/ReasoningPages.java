@@ -42,7 +42,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The reasoning behind a plan on file, and what a vet signs about it. */
+/** The reasoning behind a plan that was given, and what a vet signs about it. */
 public final class ReasoningPages {
 
   private static final String OF_SEASON = SeasonPages.ONE + "/reasoning";
@@ -59,7 +59,7 @@ public final class ReasoningPages {
    *
    * @param advice key of the plan
    * @param asOf the moment it was given for, in words
-   * @param isLast whether no later plan of the season is on file
+   * @param isLast whether no later plan of the season was given
    * @param isStale whether it should have been asked for again by now
    * @param recordChanged whether something was entered or changed since
    * @param sameAnswer whether the engine and rules of today answer the same; where not, what is
@@ -112,7 +112,7 @@ public final class ReasoningPages {
     }
   }
 
-  /** The page where no plan is on file yet. */
+  /** The page where no plan was given yet. */
   public record None(Frame frame, Who who) {}
 
   /** What the record holds of a plan. */
@@ -136,12 +136,12 @@ public final class ReasoningPages {
   static List<Route> all() {
     return List.of(
         Route.page(Route.Method.GET, OF_SEASON, Route.Need.ANYBODY, ReasoningPages::last),
-        Route.page(Route.Method.POST, OF_SEASON, Route.Need.WRITER, ReasoningPages::keep),
         Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, ReasoningPages::show),
         Route.page(Route.Method.POST, ONE, Route.Need.WRITER, ReasoningPages::sign));
   }
 
   private static Answer last(Call call) {
+    Keeping.looked(call, SeasonPages.held(call));
     return call.read(
         ledger -> {
           Known.Season season = new Known(call, ledger).season();
@@ -153,18 +153,6 @@ public final class ReasoningPages {
           Frame frame = Frame.of(call, "").titled("reasoning.title", who.name());
           return Templates.page("reasoning-none", new None(frame, who));
         });
-  }
-
-  /** Keeps a plan for now, to be looked at and signed. */
-  private static Answer keep(Call call) {
-    Answer answer =
-        call.read(
-            ledger -> {
-              Known.Season season = new Known(call, ledger).seasonToEnter();
-              return Answer.seeOther("/seasons/" + season.cycle().key() + "/reasoning");
-            });
-    SeasonPages.keepPlanAfter(call, answer);
-    return answer;
   }
 
   private static Answer show(Call call) {

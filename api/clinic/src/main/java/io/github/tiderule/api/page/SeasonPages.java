@@ -6,6 +6,7 @@ import io.github.tiderule.api.page.frame.Forms;
 import io.github.tiderule.api.page.frame.Frame;
 import io.github.tiderule.api.page.frame.Templates;
 import io.github.tiderule.api.page.frame.Who;
+import io.github.tiderule.api.page.plan.CallVet;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Observed;
 import io.github.tiderule.api.page.plan.PlanView;
@@ -21,16 +22,12 @@ import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
-import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
-import io.github.tiderule.format.json.AdviceJson;
-import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.format.node.Node;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A season: the answer, what is due, her days, and all else folded away. */
@@ -39,21 +36,28 @@ public final class SeasonPages {
   static final String ONE = "/seasons/{cycle}";
   private static final String NEW = "/females/{female}/seasons/new";
   private static final int UNFIT = 422;
-  private static final int SEE_OTHER = 303;
 
   private SeasonPages() {}
 
   /**
    * The page of a season.
    *
-   * @param kept whether the answer shown is kept
+   * @param vet whom who looks calls; absent where they kept no number
+   * @param mayDecide whether who looks is her keeper
+   * @param clinic whether people sign in, so that there is somebody to share her with
+   * @param shared whether the clinic sees her
+   * @param links those to this season, for her keeper
    * @param undo the entry that can be undone at once; absent where none was just made
    */
   public record Shown(
       Frame frame,
       Who who,
       PlanView plan,
-      boolean kept,
+      @Nullable CallVet vet,
+      boolean mayDecide,
+      boolean clinic,
+      boolean shared,
+      List<LinkPages.Line> links,
       List<Signatures.Signed> reviews,
       @Nullable Undo undo,
       List<Observed> entries) {
@@ -80,8 +84,7 @@ public final class SeasonPages {
         Route.page(Route.Method.POST, NEW, Route.Need.WRITER, SeasonPages::add),
         Route.page(Route.Method.GET, ONE, Route.Need.ANYBODY, SeasonPages::show),
         Route.page(Route.Method.GET, ONE + "/edit", Route.Need.WRITER, SeasonPages::edit),
-        Route.page(Route.Method.POST, ONE + "/edit", Route.Need.WRITER, SeasonPages::change),
-        Route.page(Route.Method.POST, ONE + "/plan", Route.Need.WRITER, SeasonPages::keep));
+        Route.page(Route.Method.POST, ONE + "/edit", Route.Need.WRITER, SeasonPages::change));
   }
 
   /** What the record holds of the season of the path. */
@@ -95,19 +98,24 @@ public final class SeasonPages {
 
   private static Answer show(Call call) {
     Standing.Held held = held(call);
-    Standing standing = Standing.of(held, call.now(), call.environment().reason());
+    Standing standing = Keeping.looked(call, held);
     return call.read(ledger -> Templates.page("season", shown(call, ledger, held, standing)));
   }
 
   private static Shown shown(Call call, Ledger ledger, Standing.Held held, Standing standing) {
     Who who = Who.of(call, held.female(), held.cycle());
     Frame frame = Frame.of(call, who.name());
+    boolean mayDecide = call.person().mayDecide(held.female());
     GivenAdvice kept = standing.kept();
     return new Shown(
         frame,
         who,
         PlanView.of(standing.answered(), standing.before(), frame.texts(), frame.words()),
-        kept != null,
+        CallVet.of(KennelPages.of(call, ledger)),
+        mayDecide,
+        !call.person().isLocal(),
+        held.female().shared(),
+        mayDecide ? LinkPages.lines(ledger, held.cycle(), frame, call.now()) : List.of(),
         new Signatures(ledger, frame.words(), who.zone())
             .beside(who.season(), kept == null ? null : kept.key()),
         undo(call, ledger, who),
@@ -124,40 +132,6 @@ public final class SeasonPages {
     return last.change() == Change.RETRACTED
         ? null
         : new Undo(named, last.number(), last.change() == Change.CORRECTED);
-  }
-
-  /** Works the answer out and keeps it, as what people were told. */
-  private static void keepPlan(Call call, Function<Ledger, Known.@Nullable Season> find) {
-    Standing.Held held =
-        call.read(
-            ledger -> {
-              Known.Season season = find.apply(ledger);
-              return season == null
-                  ? null
-                  : Standing.Held.of(ledger, season.female(), season.cycle());
-            });
-    if (held == null) {
-      return;
-    }
-    Standing standing = Standing.of(held, call.now(), call.environment().reason());
-    if (standing.kept() != null) {
-      return;
-    }
-    call.change(
-        ledger -> {
-          Recording.of(call, ledger)
-              .keep(
-                  new Known.Season(held.female(), held.cycle()),
-                  standing.file(),
-                  standing.told().advice(),
-                  AdviceJson.text(standing.told().advice(), Layout.ONE_LINE));
-          return Answer.done();
-        });
-  }
-
-  private static Answer keep(Call call) {
-    keepPlan(call, ledger -> new Known(call, ledger).season());
-    return Answer.seeOther("/seasons/" + call.part("cycle") + "?done=kept");
   }
 
   private static Answer blank(Call call) {
@@ -255,24 +229,7 @@ public final class SeasonPages {
               Known.Season season = new Known(call, ledger).season();
               return form(call, UNFIT, season.female(), season.cycle().key(), typed);
             });
-    keepPlanAfter(call, answer);
+    Keeping.after(call, answer, Known::season);
     return answer;
-  }
-
-  /** Keeps the new plan when a form was saved; what was saved stands whether or not it can be. */
-  static void keepPlanAfter(Call call, Answer answer) {
-    keepPlanAfter(call, answer, ledger -> new Known(call, ledger).season());
-  }
-
-  /** The same for a season that the path does not name. */
-  static void keepPlanAfter(
-      Call call, Answer answer, Function<Ledger, Known.@Nullable Season> find) {
-    if (answer.status() == SEE_OTHER) {
-      try {
-        keepPlan(call, find);
-      } catch (Refusal e) {
-        // too much at once: the page works it out when it is looked at
-      }
-    }
   }
 }

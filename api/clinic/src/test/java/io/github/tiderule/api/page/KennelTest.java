@@ -13,6 +13,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -103,6 +104,24 @@ class KennelTest {
     String file =
         send("GET", season.replace("/seasons/", "/v1/cycles/") + "/file", anna, "").body();
     assertThat(file, containsString("\"turnaroundHours\""));
+  }
+
+  @Test
+  void theNumberOfTheVetStandsWhereAVetIsToBeCalled() {
+    post("/kennel", "was=0&vetName=Night+clinic&vetPhone=%2B43+1+234-5678");
+    assertThat(get("/kennel"), containsString("value=\"+43 1 234-5678\""));
+    String season = season(female(), "2027-01-03");
+    assertThat(get(season), not(containsString("tel:")));
+    post(season + "/enter/sign", "sign=foul-discharge&present=yes&at=2027-01-13T08:00");
+    String page = get(season);
+    assertThat(page, containsString("href=\"tel:+4312345678\""));
+    assertThat(page, containsString("Call Night clinic: +43 1 234-5678"));
+    for (String wrong : List.of("vetPhone=call+me", "vetName=Night", "vetPhone=1%3Balert")) {
+      once++;
+      HttpResponse<String> got = send("POST", "/kennel", anna, "once=k" + once + "&was=1&" + wrong);
+      assertThat(got.body(), got.statusCode(), is(422));
+      assertThat(got.body(), containsString("id=\"fault-vetPhone\""));
+    }
   }
 
   @Test

@@ -9,7 +9,11 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
+import io.github.tiderule.api.access.CalendarAddresses;
+import io.github.tiderule.api.access.People;
+import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Role;
+import io.github.tiderule.api.access.SeasonLinks;
 import io.github.tiderule.api.page.form.Choices;
 import io.github.tiderule.api.page.plan.Documents;
 import io.github.tiderule.api.page.plan.Observed;
@@ -80,6 +84,9 @@ class PagesTest {
           "/help/reasoning",
           "/help/programs",
           "/assets/{digest}/{name}",
+          // who has the secret needs no account: CalendarPagesTest, LinkPagesTest
+          "/calendar/{secret}/dates.ics",
+          "/shared/{secret}",
           "/rules",
           "/rules/{rule}");
 
@@ -89,6 +96,8 @@ class PagesTest {
   private String female = "";
   private String season = "";
   private String advice = "";
+  private String address = "";
+  private String link = "";
 
   @BeforeAll
   void world() {
@@ -121,6 +130,15 @@ class PagesTest {
             .firstValue("Location")
             .orElseThrow()
             .replaceFirst(".*/", "");
+    send("POST", "/calendars", annas, "once=a4&female=" + female);
+    send("POST", "/seasons/" + season + "/links", annas, "once=a5&label=Vet");
+    desk.store.read(
+        ledger -> {
+          Person anna = People.of(ledger).named("anna").orElseThrow();
+          address = CalendarAddresses.of(ledger).of(anna).get(0).key();
+          link = SeasonLinks.of(ledger).of(ledger.cycles().find(season).orElseThrow()).get(0).key();
+          return true;
+        });
   }
 
   @AfterAll
@@ -138,6 +156,9 @@ class PagesTest {
         .replace("{female}", female)
         .replace("{cycle}", season)
         .replace("{advice}", advice)
+        .replace("{address}", address)
+        .replace("{link}", link)
+        .replace("{secret}", "x".repeat(43))
         .replace("{rule}", "FND-003")
         .replace("{kind}", "lh")
         .replace("{digest}/{name}", "0/page.css")
@@ -193,7 +214,8 @@ class PagesTest {
     int before = entries();
     HttpResponse<String> got = send(route.method().name(), path(route), berthas, form(route));
     assertThat(route.toString(), got.body(), not(containsString(SECRET)));
-    if (List.of("{female}", "{cycle}", "{advice}").stream().anyMatch(route.path()::contains)) {
+    if (List.of("{female}", "{cycle}", "{advice}", "{address}", "{link}").stream()
+        .anyMatch(route.path()::contains)) {
       assertThat(route.toString(), got.statusCode(), is(404));
     }
     assertThat(route.toString(), entries(), is(before));

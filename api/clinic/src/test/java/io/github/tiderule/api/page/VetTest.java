@@ -244,7 +244,7 @@ class VetTest {
     enter("9.9", "ng/mL", "2027-01-13T08:00");
     assertThat(browser.text(".signed"), containsString("This is about an earlier plan"));
     browser.open(reasoning);
-    assertThat(browser.body(), containsString("A newer plan of this season is on file."));
+    assertThat(browser.body(), containsString("There is a newer plan of this season."));
     browser.follow("Go to the newest");
     assertThat(browser.path(), is("/advice/" + given(season).get(0).key()));
     assertThat(browser.body(), containsString("What was signed about other plans"));

@@ -43,12 +43,15 @@ class OnePlaceTest {
           "RulebookWords.java");
 
   /**
-   * Names: of kinds of files, of a breed, a font, a header and ourselves; a citation; a breadth.
+   * Names: of kinds of files and addresses, of a breed, a font, a header and ourselves; a citation;
+   * a breadth.
    */
   private static final Set<String> ALLOWED =
       Set.of(
           "text/css; charset=utf-8",
           "text/javascript; charset=utf-8",
+          "tel:",
+          "webcal:",
           "Border Collie",
           "Referer",
           "Liberation Sans",

@@ -1,6 +1,7 @@
 package io.github.tiderule.api.page.form;
 
 import io.github.tiderule.api.words.Texts;
+import io.github.tiderule.engine.validation.Legibility;
 import io.github.tiderule.format.node.Node;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -8,6 +9,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +21,11 @@ public final class KennelForm {
 
   private static final String HOURS = "hours";
   private static final String CLOSED = "closedOn";
+
+  /** Digits as a telephone takes them, with what people write between. */
+  private static final Pattern PHONE = Pattern.compile("\\+?[0-9(][0-9 ()/.-]{2,30}");
+
+  private static final int LONGEST_NAME = 80;
 
   /** Empty rows there are to fill in at once. */
   public static final int EMPTY_ROWS = 3;
@@ -41,9 +48,26 @@ public final class KennelForm {
             .part("order", BreedingForm.order(typed, texts))
             .number("travelHours", Amount.of(typed, "travelHours", false, texts))
             .part("laboratory", BreedingForm.laboratory(typed, texts))
+            .part("vet", vet(typed))
             .part(HOURS, hours(typed))
             .texts(CLOSED, days(typed));
     return typed.isGood() ? kennel.members() : null;
+  }
+
+  private Part vet(Typed typed) {
+    String name = typed.value("vetName").replaceAll("\\s+", " ");
+    String phone = typed.value("vetPhone");
+    if (!phone.isEmpty() && !PHONE.matcher(phone).matches()) {
+      typed.refuse("vetPhone", texts.say("fault.phone"));
+    } else if (phone.isEmpty() && !name.isEmpty()) {
+      typed.refuse("vetPhone", texts.say("fault.phone-missing"));
+    }
+    if (name.length() > LONGEST_NAME) {
+      typed.refuse("vetName", texts.say("fault.note-long", LONGEST_NAME));
+    } else if (!name.codePoints().allMatch(Legibility::isSafe)) {
+      typed.refuse("vetName", texts.say("problem.illegal-character"));
+    }
+    return new Part().text("name", name).text("phone", phone);
   }
 
   private Part hours(Typed typed) {
@@ -84,6 +108,10 @@ public final class KennelForm {
   public Typed filled(Node.Members kennel) {
     Typed typed = Typed.nothing();
     BreedingForm.fillParts(typed, kennel);
+    Node.Members vet = kennel.members("vet");
+    if (vet != null) {
+      typed.fill("vetName", vet.text("name")).fill("vetPhone", vet.text("phone"));
+    }
     Node.Members hours = kennel.members(HOURS);
     if (hours != null) {
       hours

@@ -8,11 +8,11 @@ import io.github.tiderule.api.record.GivenAdvice;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
-import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.change.Told;
 import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.cycle.Reading;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -72,6 +72,14 @@ public record Standing(
           EarlierSeasons.of(ledger, female));
     }
 
+    /** Whether the answer to it is kept and still in force. */
+    public boolean isKept(Instant now) {
+      Instant moment = cycle.moment(now);
+      return !latest.isEmpty()
+          && sameRecord(latest.get(0).cycleFile(), file(moment))
+          && isInForce(latest.get(0), Documents.zone(cycle), moment);
+    }
+
     /** The season as a cycle file for a moment, with what her earlier ones tell. */
     public String file(Instant moment) {
       return earlier.file(moment, cycle, current);
@@ -84,8 +92,8 @@ public record Standing(
     String file = held.file(moment);
     GivenAdvice last = held.latest().isEmpty() ? null : held.latest().get(0);
     if (last != null && sameRecord(last.cycleFile(), file)) {
-      Answered answered = answered(last.cycleFile(), reason);
-      if (isInForce(answered.told(), moment)) {
+      if (isInForce(last, Documents.zone(held.cycle()), moment)) {
+        Answered answered = answered(last.cycleFile(), reason);
         GivenAdvice earlier = held.latest().size() < LATEST ? null : held.latest().get(1);
         return new Standing(
             held.female(),
@@ -113,11 +121,10 @@ public record Standing(
     return AS_OF.matcher(one).replaceFirst("").equals(AS_OF.matcher(other).replaceFirst(""));
   }
 
-  private static boolean isInForce(Told told, Instant moment) {
-    Advice advice = told.advice();
-    return !advice.asOf().toInstant().isAfter(moment)
-        && advice.validUntil().toInstant().isAfter(moment)
-        && advice.asOf().toLocalDate().equals(moment.atZone(told.cycle().zone()).toLocalDate());
+  private static boolean isInForce(GivenAdvice given, ZoneId zone, Instant moment) {
+    return !given.asOf().isAfter(moment)
+        && Kept.validUntil(given).toInstant().isAfter(moment)
+        && given.asOf().atZone(zone).toLocalDate().equals(moment.atZone(zone).toLocalDate());
   }
 
   /** What a cycle file of the record is answered with. */

@@ -150,6 +150,23 @@
     });
   }
 
+  for (const place of document.querySelectorAll("[data-copy]")) {
+    const input = place.querySelector("input");
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = place.dataset.copy;
+    button.addEventListener("click", async () => {
+      input.select();
+      try {
+        await navigator.clipboard.writeText(input.value);
+        button.textContent = place.dataset.copied;
+      } catch {
+        // it stays selected, to be copied by hand
+      }
+    });
+    place.append(button);
+  }
+
   for (const input of document.querySelectorAll("[data-zone] input, input[data-zone]")) {
     if (!input.value) {
       input.value = Intl.DateTimeFormat().resolvedOptions().timeZone;
