@@ -17,6 +17,9 @@ final class ExchangeSpecs {
   static final String FHIR_EXPORT = "export";
   static final String SUBJECT = "--subject";
 
+  private static final String INTO_RECORD =
+      "Take them into the last season of a female of the record.";
+
   private ExchangeSpecs() {}
 
   static void addTo(CommandSpec top) {
@@ -29,8 +32,10 @@ final class ExchangeSpecs {
   }
 
   private static CommandSpec laboratory() {
-    return Specs.command(
-            LABORATORY, "Shows what a laboratory's table of progesterone adds to a cycle file.")
+    return RecordSpecs.orOfRecord(
+            Specs.command(
+                LABORATORY, "Shows what a laboratory's table of progesterone adds to a season."),
+            INTO_RECORD)
         .addOption(
             OptionSpec.builder(COLUMNS)
                 .type(String.class)
@@ -50,7 +55,9 @@ final class ExchangeSpecs {
     return Specs.command(FHIR, "Takes in and gives out progesterone as FHIR R4 Observations.")
         .addSubcommand(
             FHIR_IMPORT,
-            Specs.command(FHIR_IMPORT, "Shows what FHIR Observations add to a cycle file.")
+            RecordSpecs.orOfRecord(
+                    Specs.command(FHIR_IMPORT, "Shows what FHIR Observations add to a season."),
+                    INTO_RECORD)
                 .addOption(into())
                 .addOption(
                     OptionSpec.builder(SUBJECT)
@@ -67,7 +74,9 @@ final class ExchangeSpecs {
                             + " - reads the standard input.")))
         .addSubcommand(
             FHIR_EXPORT,
-            Specs.command(FHIR_EXPORT, "Prints the progesterone of a cycle file as a Bundle.")
+            RecordSpecs.orOfRecord(
+                    Specs.command(FHIR_EXPORT, "Prints the progesterone of a season as a Bundle."),
+                    "FILE is the name of a female of the record.")
                 .addPositional(Specs.file("1")));
   }
 
@@ -76,14 +85,14 @@ final class ExchangeSpecs {
         .type(String.class)
         .required(true)
         .paramLabel("CYCLEFILE")
-        .description("The cycle file they belong to.")
+        .description("The cycle file they belong to; with --record, her name.")
         .build();
   }
 
   private static OptionSpec save() {
     return OptionSpec.builder(SAVE)
         .type(boolean.class)
-        .description("Write what is new into the cycle file.")
+        .description("Write what is new into it.")
         .build();
   }
 

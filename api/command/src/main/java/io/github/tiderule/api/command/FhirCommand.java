@@ -7,6 +7,7 @@ import io.github.tiderule.api.command.stream.Given;
 import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.SeasonFile;
 import io.github.tiderule.api.command.stream.Streams;
+import io.github.tiderule.api.service.SeasonChanges;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.format.cycle.CycleFile;
 import io.github.tiderule.format.fhir.FhirExport;
@@ -14,12 +15,10 @@ import io.github.tiderule.format.fhir.FhirImport;
 import io.github.tiderule.format.fhir.Found;
 import io.github.tiderule.format.fhir.FoundReport;
 import io.github.tiderule.format.json.Layout;
-import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.Utf8;
 import io.github.tiderule.format.problem.Pointer;
 import io.github.tiderule.format.problem.Problems;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -56,16 +55,17 @@ final class FhirCommand {
   }
 
   /**
-   * Shows what a file adds to a cycle file, and adds it.
+   * Shows what a file adds to a season, and adds it.
    *
-   * @param into the cycle file
+   * @param meant the season they belong to
    * @param subject what the sender calls the female, if it is neither her name nor her id
-   * @param save whether to change the cycle file
+   * @param save whether to change it
    * @throws IOException if something cannot be written
    */
-  int take(Given file, Given into, @Nullable String subject, boolean save) throws IOException {
+  int take(Given file, LaboratoryCommand.Meant meant, @Nullable String subject, boolean save)
+      throws IOException {
     try {
-      SeasonFile season = SeasonFile.read(into, streams);
+      Into into = meant.find();
       Problems problems = new Problems();
       Optional<List<Found>> found =
           Utf8.text(file.bytes(streams, CycleFile.MOST_BYTES + 1), CycleFile.MOST_BYTES, problems)
@@ -73,10 +73,10 @@ final class FhirCommand {
                   text ->
                       FhirImport.preview(
                           text,
-                          season.cycle(),
-                          CalendarFeed.seasonOf(season.cycle()),
+                          into.cycle(),
+                          into.season(),
                           subject,
-                          Set.of(),
+                          into.taken(),
                           Pointer.ROOT,
                           problems));
       if (found.isEmpty()) {
@@ -90,8 +90,8 @@ final class FhirCommand {
       if (all.stream().noneMatch(one -> one.outcome().changes())) {
         return done(all, "There is nothing to save.");
       }
-      season.save(observations -> changed(observations, all));
-      return done(all, "What is new is in " + season.words() + ".");
+      into.save(SeasonChanges.of(all));
+      return done(all, "What is new is in " + into.words() + ".");
     } catch (Given.Unreadable e) {
       new Output(streams.err()).print(e.getMessage() + "\n");
       return ExitStatus.REFUSED;
@@ -104,26 +104,5 @@ final class FhirCommand {
     new Output(streams.err()).print(FoundReport.counts(all) + ". " + words + "\n");
     boolean whole = all.stream().noneMatch(one -> one.outcome() == Found.Outcome.REFUSED);
     return whole ? ExitStatus.DONE : ExitStatus.SOME_REFUSED;
-  }
-
-  /** A cycle file says what is known now; so a correction stands in the place of the old. */
-  private static List<Node> changed(List<Node> before, List<Found> all) {
-    List<Node> observations = new ArrayList<>(before);
-    for (Found found : all) {
-      Node.Members now = found.observation();
-      switch (found.outcome()) {
-        case NEW -> observations.add(now);
-        case CORRECTION -> observations.replaceAll(one -> hasId(one, found) ? now : one);
-        case RETRACTION -> observations.removeIf(one -> hasId(one, found));
-        case DUPLICATE, LEFT_OUT, REFUSED -> {}
-      }
-    }
-    return observations;
-  }
-
-  private static boolean hasId(Node observation, Found found) {
-    return observation instanceof Node.Members members
-        && members.text("id") != null
-        && members.text("id").equals(found.id());
   }
 }

@@ -5,19 +5,18 @@ import io.github.tiderule.api.command.stream.Given;
 import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.SeasonFile;
 import io.github.tiderule.api.command.stream.Streams;
+import io.github.tiderule.api.service.SeasonChanges;
 import io.github.tiderule.format.cycle.CycleFile;
 import io.github.tiderule.format.laboratory.Columns;
 import io.github.tiderule.format.laboratory.LaboratoryFile;
 import io.github.tiderule.format.laboratory.Line;
 import io.github.tiderule.format.laboratory.PreviewReport;
-import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.node.Utf8;
 import io.github.tiderule.format.problem.Pointer;
 import io.github.tiderule.format.problem.Problems;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** {@code laboratory}: shows what a laboratory's table would add to a cycle file, and adds it. */
 final class LaboratoryCommand {
@@ -28,15 +27,20 @@ final class LaboratoryCommand {
     this.streams = streams;
   }
 
+  /** Which season is meant; it may be one that cannot be read. */
+  interface Meant {
+    Into find() throws SeasonFile.Refused, Given.Unreadable;
+  }
+
   /**
    * @param columns which column holds what
-   * @param into the cycle file
-   * @param save whether to change the cycle file
+   * @param meant the season they belong to
+   * @param save whether to change it
    * @throws IOException if something cannot be written
    */
-  int run(Given table, String columns, Given into, boolean save) throws IOException {
+  int run(Given table, String columns, Meant meant, boolean save) throws IOException {
     try {
-      SeasonFile season = SeasonFile.read(into, streams);
+      Into into = meant.find();
       Problems problems = new Problems();
       Optional<Columns> read = Columns.read(columns, Pointer.ROOT, problems);
       if (read.isEmpty()) {
@@ -47,12 +51,12 @@ final class LaboratoryCommand {
               .flatMap(
                   text ->
                       LaboratoryFile.preview(
-                          text, read.get(), season.cycle(), Set.of(), Pointer.ROOT, problems));
+                          text, read.get(), into.cycle(), into.taken(), Pointer.ROOT, problems));
       if (lines.isEmpty()) {
         throw new SeasonFile.Refused(table.words(), problems.all());
       }
       new Output(streams.out()).print(PreviewReport.text(lines.get()));
-      return save ? save(season, lines.get()) : preview(lines.get());
+      return save ? save(into, lines.get()) : preview(lines.get());
     } catch (Given.Unreadable e) {
       new Output(streams.err()).print(e.getMessage() + "\n");
       return ExitStatus.REFUSED;
@@ -71,17 +75,14 @@ final class LaboratoryCommand {
     return all ? ExitStatus.DONE : ExitStatus.SOME_REFUSED;
   }
 
-  private int save(SeasonFile season, List<Line> lines)
+  private int save(Into into, List<Line> lines)
       throws IOException, SeasonFile.Refused, Given.Unreadable {
-    List<Node.Members> added = LaboratoryFile.added(lines);
+    List<SeasonChanges.Change> added =
+        LaboratoryFile.added(lines).stream().map(SeasonChanges.Change::added).toList();
     if (added.isEmpty()) {
       return done(lines, "There is nothing to save.");
     }
-    season.save(
-        observations -> {
-          observations.addAll(added);
-          return observations;
-        });
-    return done(lines, "What is new is in " + season.words() + ".");
+    into.save(added);
+    return done(lines, "What is new is in " + into.words() + ".");
   }
 }

@@ -120,14 +120,8 @@ public final class Program {
               : cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.TRACE, null);
       case ExchangeSpecs.CALENDAR ->
           cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
-      case ExchangeSpecs.LABORATORY ->
-          new LaboratoryCommand(streams)
-              .run(
-                  file(parsed),
-                  parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
-                  new Given(parsed.matchedOptionValue(ExchangeSpecs.INTO, "")),
-                  parsed.hasMatchedOption(ExchangeSpecs.SAVE));
-      case ExchangeSpecs.FHIR -> fhir(parsed);
+      case ExchangeSpecs.LABORATORY -> laboratory(parsed, chosen);
+      case ExchangeSpecs.FHIR -> fhir(parsed, chosen);
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
       case Specs.STUD -> stud(parsed);
@@ -149,17 +143,36 @@ public final class Program {
     return new RecordCommands(streams, chosen).run(Specs.ACCURACY, parsed);
   }
 
-  private int fhir(ParseResult parsed) throws IOException {
+  private int laboratory(ParseResult parsed, Supplier<Engine> chosen) throws IOException {
+    if (parsed.hasMatchedOption(Specs.RECORD)) {
+      return new RecordCommands(streams, chosen).run(ExchangeSpecs.LABORATORY, parsed);
+    }
+    Given into = new Given(parsed.matchedOptionValue(ExchangeSpecs.INTO, ""));
+    return new LaboratoryCommand(streams)
+        .run(
+            file(parsed),
+            parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
+            () -> Into.file(into, streams),
+            parsed.hasMatchedOption(ExchangeSpecs.SAVE));
+  }
+
+  private int fhir(ParseResult parsed, Supplier<Engine> chosen) throws IOException {
     if (!parsed.hasSubcommand()) {
       throw new ParameterException(parsed.commandSpec().commandLine(), "Import or export?");
     }
     ParseResult what = parsed.subcommand();
+    if (what.hasMatchedOption(Specs.RECORD)) {
+      boolean exports = what.commandSpec().name().equals(ExchangeSpecs.FHIR_EXPORT);
+      return new RecordCommands(streams, chosen)
+          .run(exports ? RecordSpecs.BUNDLE : RecordSpecs.TAKE, what);
+    }
     FhirCommand command = new FhirCommand(streams);
+    Given into = new Given(what.matchedOptionValue(ExchangeSpecs.INTO, ""));
     return what.commandSpec().name().equals(ExchangeSpecs.FHIR_EXPORT)
         ? command.export(file(what))
         : command.take(
             file(what),
-            new Given(what.matchedOptionValue(ExchangeSpecs.INTO, "")),
+            () -> Into.file(into, streams),
             what.matchedOptionValue(ExchangeSpecs.SUBJECT, null),
             what.hasMatchedOption(ExchangeSpecs.SAVE));
   }
@@ -218,6 +231,9 @@ public final class Program {
     if (names.isEmpty()) {
       throw new ParameterException(
           parsed.commandSpec().commandLine(), "Which females? Name a FILE for each.");
+    }
+    if (parsed.hasMatchedOption(Specs.RECORD)) {
+      return new RecordCommands(streams, engine).stud(parsed, names, services);
     }
     return new StudCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON))
         .run(

@@ -14,6 +14,7 @@ import io.github.tiderule.api.record.store.Backup;
 import io.github.tiderule.api.record.store.Store;
 import io.github.tiderule.api.record.store.Transfer;
 import io.github.tiderule.api.report.RefusalReport;
+import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.format.cycle.CycleFile;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -23,6 +24,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -52,16 +54,47 @@ final class RecordCommands {
    * @throws IOException if what it prints cannot be written
    */
   int run(String command, ParseResult parsed) throws IOException {
+    return command.equals(RecordSpecs.SERVE)
+        ? told(() -> new ServeCommand(streams, engine).run(address(parsed), parsed))
+        : on(parsed, (store, address) -> run(command, parsed, store, address));
+  }
+
+  /** Something done on an open record. */
+  private interface Work {
+    int done(Store store, Address address) throws IOException;
+  }
+
+  /** Something done that may be refused. */
+  private interface Deed {
+    int done() throws IOException;
+  }
+
+  private static Address address(ParseResult parsed) {
+    return Address.of(RecordSpecs.data(parsed));
+  }
+
+  private int on(ParseResult parsed, Work work) throws IOException {
+    return told(
+        () -> {
+          Address address = address(parsed);
+          try (Store store = open(address)) {
+            return work.done(store, address);
+          }
+        });
+  }
+
+  private int told(Deed deed) throws IOException {
     try {
-      Address address = Address.of(RecordSpecs.data(parsed));
-      if (command.equals(RecordSpecs.SERVE)) {
-        return new ServeCommand(streams, engine).run(address, parsed);
-      }
-      try (Store store = open(address)) {
-        return run(command, parsed, store, address);
-      }
+      return deed.done();
     } catch (Unusable | IllegalArgumentException e) {
       new Output(streams.err()).print(e.getMessage() + "\n");
+      return ExitStatus.REFUSED;
+    } catch (Refusal e) {
+      new Output(streams.err())
+          .print(
+              e.problems().isEmpty()
+                  ? e.detail() + "\n"
+                  : RefusalReport.text("The record", e.problems()));
       return ExitStatus.REFUSED;
     } catch (UncheckedIOException e) {
       throw e.getCause();
@@ -86,7 +119,7 @@ final class RecordCommands {
 
   private int run(String command, ParseResult parsed, Store store, Address address)
       throws IOException {
-    Instant now = Instant.now();
+    Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
     return switch (command) {
       case RecordSpecs.BACKUP -> {
         Path file = Path.of(parsed.matchedPositionalValue(0, ""));
@@ -104,6 +137,14 @@ final class RecordCommands {
       case Specs.ACCURACY ->
           new AccuracyCommand(streams, engine, parsed.hasMatchedOption(Specs.JSON))
               .run(store, user(store, parsed), now);
+      case RecordSpecs.BEGIN -> females(store, parsed, now).begin(name(parsed), parsed);
+      case RecordSpecs.ENTER ->
+          females(store, parsed, now)
+              .enter(name(parsed), parsed.matchedPositionalValue(1, List.of()), parsed);
+      case RecordSpecs.PLAN -> females(store, parsed, now).plan(name(parsed), parsed);
+      case ExchangeSpecs.LABORATORY -> females(store, parsed, now).laboratory(parsed);
+      case RecordSpecs.TAKE -> females(store, parsed, now).take(parsed);
+      case RecordSpecs.BUNDLE -> females(store, parsed, now).bundle(name(parsed));
       case RecordSpecs.USERS -> new UsersCommand(streams).run(store, parsed, now);
       default -> throw new IllegalStateException("no such command: " + command);
     };
@@ -144,14 +185,39 @@ final class RecordCommands {
         : done(without + " without a season are in no cycle file; a backup has them.");
   }
 
-  private int takeIn(Store store, ParseResult parsed, Instant now) throws IOException {
-    Given file = new Given(parsed.matchedPositionalValue(0, Given.STANDARD_INPUT));
+  private static String name(ParseResult parsed) {
+    return parsed.matchedPositionalValue(0, "");
+  }
+
+  private FemaleCommands females(Store store, ParseResult parsed, Instant now) {
+    return new FemaleCommands(streams, engine, store, owner(store, parsed, now), now);
+  }
+
+  /** Whose females are meant. */
+  private static Person owner(Store store, ParseResult parsed, Instant now) {
     Person user = user(store, parsed);
-    boolean hasUsers = !store.read(ledger -> People.of(ledger).all()).isEmpty();
-    if (user == null && hasUsers) {
+    if (user == null && !store.read(ledger -> People.of(ledger).all()).isEmpty()) {
       throw new Unusable("Say with " + RecordSpecs.USER + " whose females they are.");
     }
-    Person owner = user == null ? store.change(ledger -> People.of(ledger).local(now)) : user;
+    return user == null ? store.change(ledger -> People.of(ledger).local(now)) : user;
+  }
+
+  /**
+   * Shares the services of a stud among females of the record.
+   *
+   * @throws IOException if what it prints cannot be written
+   */
+  int stud(ParseResult parsed, List<String> names, List<Instant> services) throws IOException {
+    return on(
+        parsed,
+        (store, address) ->
+            females(store, parsed, Instant.now().truncatedTo(ChronoUnit.MILLIS))
+                .stud(names, services, parsed.hasMatchedOption(Specs.JSON)));
+  }
+
+  private int takeIn(Store store, ParseResult parsed, Instant now) throws IOException {
+    Given file = new Given(parsed.matchedPositionalValue(0, Given.STANDARD_INPUT));
+    Person owner = owner(store, parsed, now);
     try (InputStream in = file.open(streams)) {
       return takeIn(store, owner, new InputLines(in, CycleFile.MOST_BYTES), now);
     } catch (Given.Unreadable e) {

@@ -2,6 +2,7 @@ package io.github.tiderule.api.command;
 
 import io.github.tiderule.api.service.http.Settings;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -17,6 +18,26 @@ final class RecordSpecs {
   static final String IMPORT = "import";
   static final String USERS = "users";
 
+  static final String BEGIN = "begin";
+  static final String ENTER = "enter";
+  static final String PLAN = "plan";
+
+  /** What the commands of FHIR are called on the record, where other words are taken. */
+  static final String TAKE = "fhir import";
+
+  static final String BUNDLE = "fhir export";
+
+  static final String ON = "--on";
+  static final String ESTIMATED = "--estimated";
+  static final String ZONE = "--zone";
+  static final String NEW = "--new";
+  static final String AT = "--at";
+  static final String METHOD = "--method";
+  static final String LABORATORY = "--laboratory";
+
+  /** Stands in the place of a unit that is not known yet. */
+  static final String NO_UNIT = "?";
+
   static final String DATA = "--data";
   static final String PORT = "--port";
   static final String BIND = "--bind";
@@ -30,7 +51,10 @@ final class RecordSpecs {
   private RecordSpecs() {}
 
   static void addTo(CommandSpec top) {
-    top.addSubcommand(SERVE, serve())
+    top.addSubcommand(BEGIN, begin())
+        .addSubcommand(ENTER, enter())
+        .addSubcommand(PLAN, plan())
+        .addSubcommand(SERVE, serve())
         .addSubcommand(
             BACKUP,
             onRecord(BACKUP, "Writes the whole record into one new file; it can be in use.")
@@ -50,6 +74,72 @@ final class RecordSpecs {
                 .addPositional(
                     positional("0", "0..1", "FILE", "Cycle files; - reads the standard input.")))
         .addSubcommand(USERS, users());
+  }
+
+  private static CommandSpec begin() {
+    return onRecord(BEGIN, "Begins a season of a female of the record.")
+        .addOption(text(ON, "DATE", "First blood, as in 2027-01-03; leave it out if not known."))
+        .addOption(flag(ESTIMATED, "That day is an estimate."))
+        .addOption(text(ZONE, "ZONE", "Where she is, as in Europe/Vienna; else as before."))
+        .addOption(flag(NEW, "She is not in the record yet; add her."))
+        .addOption(user("The user whose female she is."))
+        .addPositional(her());
+  }
+
+  private static CommandSpec enter() {
+    return answer(onRecord(ENTER, "Enters a result of her season, and prints the plan."))
+        .addOption(
+            text(
+                AT,
+                "TIME",
+                "When it was drawn or seen, by her clock, as in 2027-01-12T08:00; else now."))
+        .addOption(text(METHOD, "METHOD", "How the laboratory measures, as in clia."))
+        .addOption(text(LABORATORY, "NAME", "The laboratory."))
+        .addPositional(her())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .index("1..*")
+                .arity("1..*")
+                .paramLabel("RESULT")
+                .description(
+                    "As in 4.6 ng/mL, or lh positive, smear 80, sign stands, temperature 37.1.",
+                    NO_UNIT + " in place of a unit says that it is not known yet.")
+                .build());
+  }
+
+  private static CommandSpec plan() {
+    return answer(onRecord(PLAN, "Prints the answer for her season now.")).addPositional(her());
+  }
+
+  private static CommandSpec answer(CommandSpec spec) {
+    return spec.addOption(flag(Specs.FULL, "Print everything: reasons, other ways, cautions."))
+        .addOption(flag(Specs.JSON, "Print the answer as JSON, schema tiderule/advice/1."))
+        .addOption(user("The user whose female she is."));
+  }
+
+  private static PositionalParamSpec her() {
+    return positional("0", "1", "NAME", "What she is called in the record.");
+  }
+
+  private static OptionSpec flag(String name, String description) {
+    return OptionSpec.builder(name).type(boolean.class).description(description).build();
+  }
+
+  private static OptionSpec text(String name, String label, String description) {
+    return OptionSpec.builder(name)
+        .type(String.class)
+        .paramLabel(label)
+        .description(description)
+        .build();
+  }
+
+  /** Says that females of the record are meant, and adds what that needs. */
+  static CommandSpec orOfRecord(CommandSpec spec, String description) {
+    return spec.addOption(flag(Specs.RECORD, description))
+        .addOption(data())
+        .addOption(user("With --record: the user whose females they are."));
   }
 
   private static CommandSpec serve() {

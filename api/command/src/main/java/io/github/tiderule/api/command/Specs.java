@@ -155,7 +155,9 @@ final class Specs {
   }
 
   private static CommandSpec stud() {
-    return command(STUD, "Shares the services of one stud among several females.")
+    return RecordSpecs.orOfRecord(
+            command(STUD, "Shares the services of one stud among several females."),
+            "Each FILE is the name of a female of the record.")
         .addOption(
             OptionSpec.builder(SERVICES)
                 .type(String.class)

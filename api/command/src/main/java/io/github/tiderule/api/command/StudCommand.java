@@ -62,6 +62,27 @@ final class StudCommand {
     if (cycles.isEmpty()) {
       return files.refuse("There is no female in " + given.get(0).words() + ".");
     }
+    return share(services);
+  }
+
+  /**
+   * Shares the services among females of the record.
+   *
+   * @param named their present seasons, by what they are called
+   * @throws IOException if the answer cannot be written
+   */
+  int run(Map<String, CycleRecord> named, List<Instant> services) throws IOException {
+    if (services.isEmpty() || services.size() > StudPlan.MOST_SERVICES) {
+      return files.refuse("--services takes from 1 to " + StudPlan.MOST_SERVICES + " moments.");
+    }
+    if (named.size() > MOST_FEMALES) {
+      return files.refuse("More than " + MOST_FEMALES + " females for one stud.");
+    }
+    cycles.putAll(named);
+    return share(services);
+  }
+
+  private int share(List<Instant> services) throws IOException {
     List<Instant> ordered = services.stream().sorted().distinct().toList();
     StudPlan plan;
     try {
