@@ -61,6 +61,11 @@ final class HistorySlips {
             "kind",
             "contradiction",
             before.ovulatedOn(LocalDate.of(2026, 6, 13)).kind(EarlierKind.BROKEN_OFF)),
+        Slip.earlier(
+            blood + "'litterSize': 3, 'kind': 'no-ovulation'",
+            "kind",
+            "contradiction",
+            before.litterSize(3).kind(EarlierKind.NO_OVULATION)),
         Slip.of(
             "'female': {'treatments': [{'kind': 'other', 'on': '2040-05-01'}]}",
             "/female/treatments/0/on",

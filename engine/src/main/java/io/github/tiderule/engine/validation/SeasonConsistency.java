@@ -95,25 +95,28 @@ public final class SeasonConsistency {
     after(blood, "dioestrusOn", earlier.dioestrusOn(), LONGEST_SEASON_DAYS).ifPresent(found::add);
     after(blood, "whelpedOn", earlier.whelpedOn(), LONGEST_SEASON_DAYS + LONGEST_PREGNANCY_DAYS)
         .ifPresent(found::add);
-    brokenOff(earlier).ifPresent(found::add);
+    withoutOvulation(earlier).ifPresent(found::add);
     return found;
   }
 
-  /** Why a season cannot have broken off: what comes only after ovulation is known of it. */
-  private static Optional<Violation> brokenOff(EarlierCycle earlier) {
+  /**
+   * Why a season cannot have stopped without ovulation: what comes only after it is known of it.
+   */
+  private static Optional<Violation> withoutOvulation(EarlierCycle earlier) {
     boolean ovulated =
         earlier.ovulatedOn() != null
             || earlier.dioestrusOn() != null
             || earlier.whelpedOn() != null
             || earlier.litterSize() != null
             || Boolean.TRUE.equals(earlier.pregnant());
-    return earlier.kind() == EarlierKind.BROKEN_OFF && ovulated
+    EarlierKind kind = earlier.kind();
+    return ovulated && (kind == EarlierKind.BROKEN_OFF || kind == EarlierKind.NO_OVULATION)
         ? Optional.of(
             Violation.of(
                 "kind",
                 Violation.Code.CONTRADICTION,
-                earlier.kind().word(),
-                "kind is broken-off, yet what follows an ovulation is told of the season"))
+                kind.word(),
+                "kind is " + kind.word() + ", yet what follows an ovulation is told of the season"))
         : Optional.empty();
   }
 

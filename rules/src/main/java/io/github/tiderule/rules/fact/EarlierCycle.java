@@ -75,7 +75,7 @@ public record EarlierCycle(
         firstBloodOn, ovulatedOn, dioestrusOn, whelpedOn, litterSize, was, kind);
   }
 
-  /** That broke off, or that nobody saw. */
+  /** That broke off, that came to no ovulation, or that nobody saw. */
   public EarlierCycle kind(EarlierKind how) {
     return new EarlierCycle(
         firstBloodOn, ovulatedOn, dioestrusOn, whelpedOn, litterSize, pregnant, how);

@@ -4,6 +4,8 @@ package io.github.tiderule.rules.fact;
 public enum EarlierKind implements Worded {
   /** It stopped before ovulation; the true season came weeks later. */
   BROKEN_OFF("broken-off"),
+  /** Progesterone rose and fell back to base without an ovulation. */
+  NO_OVULATION("no-ovulation"),
   /** Nobody saw it; its day of first blood is a guess. */
   SILENT("silent");
 

@@ -8,6 +8,7 @@ import io.github.tiderule.format.node.NodeReader;
 import io.github.tiderule.format.node.NodeText;
 import io.github.tiderule.format.problem.Problems;
 import io.github.tiderule.rules.fact.Certainty;
+import io.github.tiderule.rules.fact.EarlierKind;
 import io.github.tiderule.rules.fact.FirstBlood;
 import io.github.tiderule.rules.fact.Outcome;
 import java.time.Instant;
@@ -24,8 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the record itself knows of a female's seasons, for those that come after: first blood, the
- * shift of the smear, and what became of it. It is put into the cycle file that is answered, never
- * into what people wrote.
+ * shift of the smear, what became of it, and whether it came to nothing. It is put into the cycle
+ * file that is answered, never into what people wrote.
  *
  * <p>Litters count themselves, where fewer were typed. What was typed into her {@code
  * earlierCycles} wins; a season of the record that stands there already only fills in what is
@@ -40,6 +41,7 @@ public final class EarlierSeasons {
   private static final String LITTER = "litterSize";
   private static final String LITTERS = "littersWhelped";
   private static final String PREGNANT = "pregnant";
+  private static final String KIND = "kind";
 
   /** Typed from memory, a day may be this much off and still mean the same season. */
   private static final long SAME_SEASON_DAYS = 2;
@@ -120,7 +122,7 @@ public final class EarlierSeasons {
       int same = same(all, blood);
       Node.Members known = same < 0 ? new Node.Members(Map.of()) : all.get(same);
       LocalDate last = today.isBefore(begins) ? today : begins.minusDays(1);
-      Node.Members filled = trial.fill(known, told(one, blood, last));
+      Node.Members filled = trial.fill(known, told(one, blood, begins, last));
       if (same < 0 && filled.byKey().containsKey(BLOOD)) {
         all.add(filled);
         changed = true;
@@ -189,9 +191,11 @@ public final class EarlierSeasons {
   /**
    * What a season tells of itself.
    *
+   * @param next first blood of the season that asks
    * @param last the last day that may be told of
    */
-  private static Map<String, Node> told(Season season, LocalDate blood, LocalDate last) {
+  private static Map<String, Node> told(
+      Season season, LocalDate blood, LocalDate next, LocalDate last) {
     Map<String, Node> told = new LinkedHashMap<>();
     told.put(BLOOD, new Node.Text(blood.toString()));
     FirstBlood firstBlood = season.read().firstBlood();
@@ -214,6 +218,10 @@ public final class EarlierSeasons {
     }
     if (outcome.pregnant() != null) {
       told.put(PREGNANT, new Node.Flag(outcome.pregnant()));
+    }
+    EarlierKind kind = SeasonKind.of(season.read(), blood, next, last);
+    if (kind != null) {
+      told.put(KIND, new Node.Text(kind.word()));
     }
     return told;
   }

@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
 
 import io.github.tiderule.api.access.People;
 import io.github.tiderule.api.access.Person;
@@ -14,11 +15,13 @@ import io.github.tiderule.api.record.store.Transfer;
 import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.cycle.Reading;
 import io.github.tiderule.rules.fact.EarlierCycle;
+import io.github.tiderule.rules.fact.EarlierKind;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -53,6 +56,11 @@ class EarlierSeasonsTest {
   private static String smear(String id, String day, int cornified, String neutrophils) {
     return "{\"id\":\"%s\",\"kind\":\"cytology\",\"at\":\"%sT08:00:00+02:00\",\"cornifiedPercent\":%d,\"neutrophils\":\"%s\"}"
         .formatted(id, day, cornified, neutrophils);
+  }
+
+  private static String progesterone(String id, String day, String value) {
+    return "{\"id\":\"%s\",\"kind\":\"progesterone\",\"at\":\"%sT08:00:00+02:00\",\"value\":%s,\"unit\":\"ng/mL\",\"method\":\"clia\"}"
+        .formatted(id, day, value);
   }
 
   /** A record with one female and her seasons, in the order given. */
@@ -243,6 +251,70 @@ class EarlierSeasonsTest {
       assertThat(kept.earlier(1).get(0).whelpedOn(), is(WHELPED));
       assertThat(kept.earlier(1, Instant.parse("2026-04-30T12:00:00Z")), hasSize(0));
     }
+  }
+
+  @Test
+  void aSeasonThatBrokeOffSaysSoAndIsNoneForTheInterval() {
+    try (Kept stopped = new Kept("{}", seen("2026-05-01", ""), seen("2026-06-15", ""));
+        Kept low = new Kept("{}", seen("2026-05-01", ""), seen("2026-06-15", ""));
+        Kept late = new Kept("{}", seen("2026-05-01", ""), seen("2027-01-03", ""));
+        Kept early = new Kept("{}", seen("2026-05-01", ""), seen("2026-06-15", ""))) {
+      stopped
+          .with(0, "p", progesterone("p", "2026-05-14", "0.8"))
+          .with(
+              0,
+              "s",
+              "{\"id\":\"s\",\"kind\":\"sign\",\"at\":\"2026-05-16T08:00:00+02:00\",\"sign\":\"bleeding-stops\",\"present\":true}");
+      low.with(0, "p", progesterone("p", "2026-05-12", "2.4"))
+          .with(0, "q", progesterone("q", "2026-05-16", "0.7"));
+      late.with(0, "p", progesterone("p", "2026-05-14", "0.8"));
+      early.with(0, "p", progesterone("p", "2026-05-06", "0.8"));
+      assertThat(kind(stopped), is(EarlierKind.BROKEN_OFF));
+      assertThat(kind(low), is(EarlierKind.BROKEN_OFF));
+      assertThat("may have risen after the last test", kind(late), is(nullValue()));
+      assertThat("tested too early to tell", kind(early), is(nullValue()));
+    }
+  }
+
+  @Test
+  void aRiseThatFellBackWasNoOvulation() {
+    try (Kept fell = new Kept("{}", seen("2026-05-01", ""), seen("2026-07-15", ""));
+        Kept turned = new Kept("{}", seen("2026-05-01", ""), seen("2026-07-15", ""));
+        Kept whelped = new Kept("{}", seen("2026-05-01", LITTER), seen("2027-01-03", ""));
+        Kept noUnit = new Kept("{}", seen("2026-05-01", ""), seen("2026-07-15", ""))) {
+      for (Kept one : List.of(fell, turned, whelped)) {
+        one.with(0, "p", progesterone("p", "2026-05-12", "6.1"))
+            .with(0, "q", progesterone("q", "2026-05-19", "0.9"));
+      }
+      turned
+          .with(0, "a", smear("a", "2026-05-17", 100, "none"))
+          .with(0, "b", smear("b", "2026-05-18", 60, "few"));
+      noUnit
+          .with(0, "p", progesterone("p", "2026-05-12", "6.1"))
+          .with(0, "q", progesterone("q", "2026-05-19", "0.9").replace(",\"unit\":\"ng/mL\"", ""));
+      assertThat(kind(fell), is(EarlierKind.NO_OVULATION));
+      assertThat("the smear turned", kind(turned), is(nullValue()));
+      assertThat("she whelped", kind(whelped), is(nullValue()));
+      assertThat("no unit", kind(noUnit), is(nullValue()));
+    }
+  }
+
+  @Test
+  void theKindThatIsTypedWins() {
+    String typed = "{\"earlierCycles\":[{\"firstBloodOn\":\"2026-05-01\",\"kind\":\"silent\"}]}";
+    String ovulated =
+        "{\"earlierCycles\":[{\"firstBloodOn\":\"2026-05-01\",\"ovulatedOn\":\"2026-05-25\"}]}";
+    try (Kept silent = new Kept(typed, seen("2026-05-01", ""), seen("2026-06-15", ""));
+        Kept dated = new Kept(ovulated, seen("2026-05-01", ""), seen("2026-06-15", ""))) {
+      silent.with(0, "p", progesterone("p", "2026-05-14", "0.8"));
+      dated.with(0, "p", progesterone("p", "2026-05-14", "0.8"));
+      assertThat(kind(silent), is(EarlierKind.SILENT));
+      assertThat("typed as ovulated", kind(dated), is(nullValue()));
+    }
+  }
+
+  private static @Nullable EarlierKind kind(Kept kept) {
+    return kept.earlier(1).get(0).kind();
   }
 
   @Test
