@@ -13,6 +13,7 @@ import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.SeasonAhead;
 import io.github.tiderule.engine.season.Standing;
 import io.github.tiderule.engine.testing.Tested;
+import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.About;
 import io.github.tiderule.rules.conclusion.care.Caution;
 import io.github.tiderule.rules.conclusion.reading.Question;
@@ -20,6 +21,7 @@ import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Says in one sentence what to do now, and until when that holds. */
@@ -77,7 +79,35 @@ public final class ActionChoice {
         .or(past::passed)
         .or(past::noTimeLeft)
         .or(testing::next)
+        .map(this::beforeCaesarean)
         .orElseGet(this::nothing);
+  }
+
+  /** What stands before a caesarean is booked follows whatever is said of whelping. */
+  private Action beforeCaesarean(Action action) {
+    List<Ruled<Caution>> booking =
+        action.now() == Now.PASSED
+            ? care.ruled(Caution.class)
+                .filter(ruled -> ruled.conclusion().about() == About.CAESAREAN_BOOKING)
+                .toList()
+            : List.of();
+    return booking.isEmpty()
+        ? action
+        : new Action(
+            action.now(),
+            action.headline(),
+            Stream.concat(
+                    action.because().stream(), booking.stream().map(ruled -> ruled.rule().id()))
+                .distinct()
+                .toList(),
+            Stream.concat(
+                    action.then().stream(), booking.stream().map(ruled -> said(ruled.conclusion())))
+                .distinct()
+                .toList());
+  }
+
+  private static Sentence said(Caution caution) {
+    return Sentence.of("{}.", caution.words());
   }
 
   /** Whelping within a day or two leads, whatever else there is to say. */

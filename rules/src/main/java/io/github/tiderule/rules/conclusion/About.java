@@ -16,6 +16,8 @@ public enum About {
   TOO_YOUNG,
   /** Bleeding weeks after a whelping: a vet comes before any plan. */
   AFTER_WHELPING,
+  /** What stands before a caesarean is booked. */
+  CAESAREAN_BOOKING,
   /** Why she refused, and what to do about it. */
   REFUSAL,
   /** Anything else. */
