@@ -48,7 +48,10 @@ final class AnswerChoice {
             Part.key(question.about()));
   }
 
-  /** A question about first blood or the latest result, which is held for it. */
+  /**
+   * A question about first blood or the latest result, which is held for it; of the only dose,
+   * which nobody gets back, about any result that is held.
+   */
   private Optional<Ruled<Question>> leading() {
     Set<String> held =
         read.reading().all(Held.class).stream().map(Held::observation).collect(Collectors.toSet());
@@ -60,10 +63,14 @@ final class AnswerChoice {
         .filter(
             ruled ->
                 ruled.conclusion().about().equals(Question.FIRST_BLOOD)
+                    || season.semenPlan().onlyDose()
                     || !drawn(ruled.conclusion().about()).isBefore(lastUsed.orElse(Instant.MIN)))
         .min(
             Comparator.comparing(
-                ruled -> !ruled.conclusion().about().equals(Question.FIRST_BLOOD)));
+                    (Ruled<Question> ruled) ->
+                        !ruled.conclusion().about().equals(Question.FIRST_BLOOD))
+                .thenComparing(
+                    ruled -> drawn(ruled.conclusion().about()), Comparator.reverseOrder()));
   }
 
   private Instant drawn(String id) {

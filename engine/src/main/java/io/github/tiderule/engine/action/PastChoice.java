@@ -17,6 +17,7 @@ import io.github.tiderule.engine.season.Season;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.engine.testing.Tested;
 import io.github.tiderule.rules.conclusion.FindingKind;
+import io.github.tiderule.rules.fact.semen.Semen;
 import io.github.tiderule.rules.sentence.Part;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Instant;
@@ -77,7 +78,8 @@ final class PastChoice {
   }
 
   /**
-   * The last frozen dose keeps for her next season where this one would meet too few of her eggs.
+   * The last frozen dose keeps for her next season, and no box is sent for, where too few of her
+   * eggs would be met.
    */
   Optional<Action> kept() {
     return breeding == null || !behind()
@@ -89,8 +91,11 @@ final class PastChoice {
                     new Action(
                         Now.PASSED,
                         Sentence.of(
-                            "Keep the last dose for another season: the best day left would meet"
-                                + " about {} in 100 of her eggs.",
+                            season.semenPlan().semen() == Semen.FROZEN
+                                ? "Keep the last dose for another season: the best day left would"
+                                    + " meet about {} in 100 of her eggs."
+                                : "Order no semen any more: the best day left would meet about {} in"
+                                    + " 100 of her eggs. Fresh semen at once may meet more.",
                             Math.round(100 * share)),
                         List.of(EngineStep.EGG_SHARE.id(), EngineStep.PLAN.id())));
   }

@@ -220,7 +220,16 @@ public final class TestValue {
 
     /** Whether giving the early doses as planned is the cheaper mistake, or as cheap. */
     public boolean actRather() {
-      return acting >= waiting - SAME;
+      return actRather(0);
+    }
+
+    /**
+     * Whether giving the early doses as planned is worth it.
+     *
+     * @param least egg share it must win at the least
+     */
+    public boolean actRather(double least) {
+      return acting >= waiting + least - SAME;
     }
   }
 }

@@ -127,9 +127,17 @@ public final class Breeding {
     return semenPlan.semen() == Semen.FROZEN && semenPlan.doses() != null && doses == 1;
   }
 
-  /** What the best day left would meet, where that is too little for the last frozen dose. */
+  /** Whether all there is to give is one chilled dose that is yet to be sent. */
+  private boolean onlyChilled() {
+    return semenPlan.semen() == Semen.CHILLED && semenPlan.onlyDose() && doses == 1;
+  }
+
+  /**
+   * What the best day left would meet, where that is too little for the last frozen dose or the
+   * only chilled one.
+   */
   public Optional<Double> tooLittleForLast() {
-    return lastFrozen() && choice == null
+    return (lastFrozen() || onlyChilled()) && choice == null
         ? table.days().stream()
             .filter(day -> !forbidden.contains(day.day()))
             .map(CandidateDay::share)
@@ -142,7 +150,9 @@ public final class Breeding {
     return tools.value(
         lastFrozen()
             ? "planning.last-dose-share"
-            : table.alreadyMet() > 0 ? "planning.further-share" : "planning.possible-share");
+            : onlyChilled()
+                ? "planning.only-order-share"
+                : table.alreadyMet() > 0 ? "planning.further-share" : "planning.possible-share");
   }
 
   /** The days and the plan of a season; null where no day is left to breed on. */

@@ -266,15 +266,19 @@ public final class Testing {
     }
     Instant by = first.decideBy();
     TestValue.Outcome outcome = soonest.outcome();
-    boolean act = outcome.actRather();
+    boolean act = acts(season, outcome);
+    boolean tooLittle = !act && outcome.actRather();
     Sentence text =
         Sentence.of(
             "The result of a test on {} would be there on {}, after this is due. Acting on the"
                 + " forecast meets {} in 100 of her eggs, waiting for the result {}. If acting"
                 + " proves too early it loses {} on average, if waiting proves too late it loses"
                 + " {}: "
-                + (act ? "acting" : "waiting")
-                + " is the cheaper mistake.",
+                + (act
+                    ? "acting is the cheaper mistake."
+                    : tooLittle
+                        ? "acting gains too little for the only dose, so wait."
+                        : "waiting is the cheaper mistake."),
             clock.dayAndTime(soonest.draw().at()),
             clock.dayAndTime(soonest.draw().result()),
             eggs(outcome.acting()),
@@ -290,6 +294,12 @@ public final class Testing {
         outcome.waitingLoses(),
         act ? Mistake.ACT : Mistake.WAIT,
         text);
+  }
+
+  /** Whether to act on the forecast: for an only dose it has to win something over waiting. */
+  static boolean acts(Season season, TestValue.Outcome outcome) {
+    boolean only = season.semenPlan().onlyDose();
+    return outcome.actRather(only ? season.tools().value("planning.forecast-gain") : 0);
   }
 
   private static Sentence eggs(double share) {

@@ -42,6 +42,11 @@ public record SemenPlan(
     available = Listing.of(available);
   }
 
+  /** Whether there is one dose and no more. */
+  public boolean onlyDose() {
+    return doses != null && doses == 1;
+  }
+
   /** Semen by its usual route, with nothing said of doses or times. */
   public static SemenPlan of(Semen semen) {
     return new SemenPlan(
