@@ -35,7 +35,7 @@ public final class Store implements AutoCloseable {
   private static final String MIGRATIONS = "classpath:io/github/tiderule/api/record/migration";
 
   /** Version of the newest migration. */
-  static final String SCHEMA = "2";
+  static final String SCHEMA = "4";
 
   private static final int CONNECTIONS = 8;
   private static final String THERE_ALREADY = "23505";
