@@ -5,6 +5,7 @@ import io.github.tiderule.api.page.form.ObservationForm;
 import io.github.tiderule.api.page.form.Typed;
 import io.github.tiderule.api.page.frame.Forms;
 import io.github.tiderule.api.page.plan.Documents;
+import io.github.tiderule.api.record.Change;
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
@@ -113,7 +114,7 @@ final class CorrectionPages {
     return "";
   }
 
-  /** Undoes a correction: it reads again what it read before. */
+  /** Undoes a correction, or the taking back: it reads again what it read before. */
   private static Answer restore(Call call) {
     Typed typed = Typed.of(call.form());
     return replaced(
@@ -123,7 +124,11 @@ final class CorrectionPages {
         (season, history) ->
             new Replacement(
                 EntryPages.document(history.subList(0, Math.max(1, history.size() - 1))),
-                Texts.ofPages(Locale.ROOT).say("reason.restored")));
+                Texts.ofPages(Locale.ROOT)
+                    .say(
+                        EntryPages.last(history).change() == Change.RETRACTED
+                            ? "reason.used-again"
+                            : "reason.restored")));
   }
 
   /**
@@ -151,9 +156,12 @@ final class CorrectionPages {
                 return null;
               }
               Forms.mustMatch(typed, was.number());
+              Recording recording = Recording.of(call, ledger);
+              boolean again = done.equals("restored") && was.change() == Change.RETRACTED;
               Entry entry =
-                  Recording.of(call, ledger)
-                      .replace(season, was, by.observation(), by.reason(), "");
+                  again && by.observation() != null
+                      ? recording.restore(season, was, by.observation(), by.reason())
+                      : recording.replace(season, was, by.observation(), by.reason(), "");
               return EntryPages.seen(season, done, entry);
             },
             ledger -> {

@@ -20,12 +20,11 @@ import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.PathPart;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.api.words.Texts;
 import io.github.tiderule.format.node.Node;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -165,7 +164,7 @@ public final class EntryPages {
             + "?done="
             + done
             + "&entry="
-            + URLEncoder.encode(entry.observation(), StandardCharsets.UTF_8));
+            + PathPart.of(entry.observation()));
   }
 
   /** The entries about the observation of the path, which is there. */
@@ -233,7 +232,7 @@ public final class EntryPages {
         new Form(
             frame.titled("correct.title", who.name()),
             who,
-            who.path() + "/entries/" + last(history).observation(),
+            who.path() + "/entries/" + PathPart.of(last(history).observation()),
             kindOf(document),
             typed,
             Observed.words(document, frame.texts(), frame.words()),

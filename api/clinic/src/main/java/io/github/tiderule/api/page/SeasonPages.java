@@ -73,7 +73,18 @@ public final class SeasonPages {
   }
 
   /** An entry that was just made. */
-  public record Undo(String observation, int number, boolean corrected) {}
+  public record Undo(String observation, int number, Change of) {
+
+    /** Whether it was new, so that undoing it takes it back. */
+    public boolean isOfNew() {
+      return of == Change.ADDED;
+    }
+
+    /** What was done, in a word. */
+    public String change() {
+      return of.word();
+    }
+  }
 
   /** The form of a season. */
   public record Form(Frame frame, String action, String back, String name, Typed typed) {}
@@ -129,9 +140,7 @@ public final class SeasonPages {
       return null;
     }
     Entry last = history.get(history.size() - 1);
-    return last.change() == Change.RETRACTED
-        ? null
-        : new Undo(named, last.number(), last.change() == Change.CORRECTED);
+    return new Undo(named, last.number(), last.change());
   }
 
   private static Answer blank(Call call) {

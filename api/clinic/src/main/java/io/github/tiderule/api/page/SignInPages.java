@@ -49,7 +49,8 @@ public final class SignInPages {
   /** A form sent when the session was over: back to the form, where the draft is kept. */
   private static String referrer(Call call) {
     try {
-      return URI.create(call.header("Referer").orElse("/")).getRawPath();
+      String path = URI.create(call.header("Referer").orElse("/")).getRawPath();
+      return path == null ? "/" : path;
     } catch (IllegalArgumentException e) {
       return "/";
     }

@@ -7,7 +7,7 @@ import java.util.Locale;
 public enum Change implements Worded {
   /** It is new. */
   ADDED,
-  /** It reads otherwise now. */
+  /** It reads otherwise now, or counts again. */
   CORRECTED,
   /** It was never so. */
   RETRACTED;

@@ -73,7 +73,8 @@ public final class Entries {
         .set();
   }
 
-  private Optional<Entry> last(String cycle, String observation) {
+  /** The last entry about one observation, also where it was taken back. */
+  public Optional<Entry> last(String cycle, String observation) {
     List<Entry> history = history(cycle, observation);
     return history.isEmpty() ? Optional.empty() : Optional.of(history.get(history.size() - 1));
   }
@@ -114,13 +115,42 @@ public final class Entries {
       String person,
       Instant seenAt,
       Instant now) {
+    if (was.change() == Change.RETRACTED) {
+      throw new Conflict(Conflict.Kind.RETRACTED, "the observation was taken back");
+    }
+    return after(was, document, reason, person, seenAt, now);
+  }
+
+  /**
+   * Enters that an observation that was taken back counts after all.
+   *
+   * @param was its last entry when the change was thought of
+   * @param document what it reads now
+   * @throws Conflict if another entry about it was made since, or it is not taken back
+   */
+  public Entry restore(
+      Entry was, String document, String reason, String person, Instant seenAt, Instant now) {
+    if (was.change() != Change.RETRACTED) {
+      throw new Conflict(Conflict.Kind.TAKEN, "the observation is not taken back");
+    }
+    return after(was, document, reason, person, seenAt, now);
+  }
+
+  private Entry after(
+      Entry was,
+      @Nullable String document,
+      String reason,
+      String person,
+      Instant seenAt,
+      Instant now) {
     int number = nextNumber(was.cycle(), seenAt, now);
     Entry last = last(was.cycle(), was.observation()).orElse(was);
     if (last.number() != was.number()) {
-      throw new Conflict(Conflict.Kind.CHANGED, "the observation was changed meanwhile");
-    }
-    if (last.change() == Change.RETRACTED) {
-      throw new Conflict(Conflict.Kind.RETRACTED, "the observation was taken back");
+      throw new Conflict(
+          last.change() == Change.RETRACTED ? Conflict.Kind.RETRACTED : Conflict.Kind.CHANGED,
+          last.change() == Change.RETRACTED
+              ? "the observation was taken back"
+              : "the observation was changed meanwhile");
     }
     return write(
         new Entry(

@@ -6,13 +6,12 @@ import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Body;
 import io.github.tiderule.api.service.http.Call;
+import io.github.tiderule.api.service.http.PathPart;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.format.node.Node;
 import io.github.tiderule.format.problem.Problem;
 import io.github.tiderule.format.problem.ProblemCode;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -140,11 +139,7 @@ final class ObservationRoutes {
   private static Answer entered(Call call, Ledger ledger, Known.Season season, Entry entry) {
     return Answer.made(
         new Shown(call.person(), ledger).entry(entry),
-        "/v1/cycles/" + season.cycle().key() + "/observations/" + encoded(entry.observation()),
+        "/v1/cycles/" + season.cycle().key() + "/observations/" + PathPart.of(entry.observation()),
         entry.number());
-  }
-
-  private static String encoded(String id) {
-    return URLEncoder.encode(id, StandardCharsets.UTF_8).replace("+", "%20");
   }
 }

@@ -192,6 +192,25 @@ public final class Recording {
         ledger.entries().replace(was, document, reason, hand.person().key(), moment, hand.now()));
   }
 
+  /**
+   * Has an observation that was taken back count again.
+   *
+   * @param was its last entry when the change was thought of
+   * @param observation what it reads
+   */
+  public Entry restore(Known.Season season, Entry was, Node.Members observation, String reason) {
+    known.mustEnter(season.female());
+    String document = NodeText.of(observation);
+    Instant moment = season.cycle().moment(call.now());
+    List<String> all =
+        new ArrayList<>(SeasonText.documents(ledger.entries().current(season.cycle().key())));
+    all.add(document);
+    check(season, moment, all, all.size() - 1, "");
+    return entered(
+        season,
+        ledger.entries().restore(was, document, reason, call.person().key(), moment, call.now()));
+  }
+
   private Entry entered(Known.Season season, Entry entry) {
     hand.note(
         ledger,

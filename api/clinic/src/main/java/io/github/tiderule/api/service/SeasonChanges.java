@@ -85,8 +85,10 @@ public final class SeasonChanges {
         "/observations",
         sent);
     for (Change change : changes) {
-      String document = change.observation() == null ? null : NodeText.of(change.observation());
       Entry was = last.get(change.id());
+      if (was == null && change.reason() != null) {
+        was = ledger.entries().last(key, change.id()).orElse(null);
+      }
       Entry entry =
           was == null
               ? ledger
@@ -94,19 +96,11 @@ public final class SeasonChanges {
                   .add(
                       key,
                       change.id(),
-                      Body.there(document),
+                      NodeText.of(Body.there(change.observation())),
                       hand.person().key(),
                       moment,
                       hand.now())
-              : ledger
-                  .entries()
-                  .replace(
-                      was,
-                      document,
-                      Body.there(change.reason()),
-                      hand.person().key(),
-                      moment,
-                      hand.now());
+              : changed(hand, ledger, was, change, moment);
       last.put(change.id(), entry);
       hand.note(
           ledger,
@@ -114,5 +108,15 @@ public final class SeasonChanges {
           key + "/" + entry.number(),
           season.female().key());
     }
+  }
+
+  private static Entry changed(Hand hand, Ledger ledger, Entry was, Change change, Instant moment) {
+    String reason = Body.there(change.reason());
+    String person = hand.person().key();
+    Node.Members observation = change.observation();
+    String document = observation == null ? null : NodeText.of(observation);
+    return was.change() == io.github.tiderule.api.record.Change.RETRACTED && document != null
+        ? ledger.entries().restore(was, document, reason, person, moment, hand.now())
+        : ledger.entries().replace(was, document, reason, person, moment, hand.now());
   }
 }

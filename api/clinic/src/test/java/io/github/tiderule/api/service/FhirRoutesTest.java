@@ -55,6 +55,12 @@ class FhirRoutesTest {
       assertThat(
           entries.findValuesAsText("change"),
           is(List.of("added", "added", "corrected", "retracted")));
+      assertThat(taken(asker, path, observation("amended", "2.4")), is("correction"));
+      assertThat(statuses(asker, path), is(List.of("final", "corrected")));
+      JsonNode after = asker.get(path + "/entries").mustBe(200).json().path("items");
+      assertThat(after.at("/4/change").asText(), is("corrected"));
+      assertThat(after.at("/4/replaces"), is(after.at("/3/number")));
+      assertThat(after.at("/4/observation/value").asText(), is("2.4"));
       assertThat(entries.at("/2/replaces"), is(entries.at("/1/number")));
       assertThat(entries.at("/3/replaces"), is(entries.at("/2/number")));
       assertThat(entries.at("/2/reason").asText(), is("The laboratory corrected it."));

@@ -132,7 +132,8 @@ public final class FhirImport {
       List<String> ids,
       @Nullable Progesterone before) {
     String id = before == null ? freshId(read, ids) : before.id();
-    if (before == null && ids.contains(id) && known.hasId(id)) {
+    boolean wasTakenBack = before == null && ids.contains(id) && known.hasId(id);
+    if (wasTakenBack && !status.changesResult()) {
       return Found.of(part, Found.Outcome.LEFT_OUT, id, "It was taken back before.");
     }
     Node.Members observation = read.observation(id);
@@ -157,7 +158,15 @@ public final class FhirImport {
           "If " + there + " is wrong, correct it or take it back.");
     }
     known.put(value);
-    return Found.of(part, Found.Outcome.NEW, id, String.join(" ", read.notes()), observation);
+    String notes = String.join(" ", read.notes());
+    return wasTakenBack
+        ? Found.of(
+            part,
+            Found.Outcome.CORRECTION,
+            id,
+            ("It was taken back, and is issued again. " + notes).strip(),
+            observation)
+        : Found.of(part, Found.Outcome.NEW, id, notes, observation);
   }
 
   private String freshId(ObservationResource read, List<String> ids) {

@@ -11,7 +11,6 @@ import io.github.tiderule.format.cycle.CycleFile;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,6 +23,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
 
 /** One request, by one person, and the means to answer it. */
@@ -85,9 +85,17 @@ public final class Call implements Hand {
     return now;
   }
 
-  /** A part of the path. */
+  /**
+   * A part of the path.
+   *
+   * @throws Refusal if it holds what nothing is called by
+   */
   public String part(String name) {
-    return context.pathParam(name);
+    String part = context.pathParam(name);
+    if (part.chars().anyMatch(Character::isISOControl)) {
+      throw Refusal.notFound();
+    }
+    return part;
   }
 
   /** A header that was sent. */
@@ -208,8 +216,8 @@ public final class Call implements Hand {
         throw Refusal.tooLarge(CycleFile.MOST_BYTES);
       }
       return bytes;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (IOException | HttpException.RuntimeException e) {
+      throw Refusal.query("What was sent breaks off, or cannot be read to its end.");
     }
   }
 
