@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 /** Who did what and when. Lines are only added. */
 public final class Audit {
 
+  /** The deed of signing in. */
+  public static final String SIGNED_IN = "signed-in";
+
   /**
    * One deed.
    *
@@ -65,6 +68,20 @@ public final class Audit {
         .bind("female", female)
         .bind("address", address)
         .execute();
+  }
+
+  /** Whether a person signed in from an address before. */
+  public boolean signedInFrom(Person person, String address) {
+    return handle
+        .createQuery(
+            "SELECT id FROM audit WHERE person = :person AND deed = :deed AND address = :address"
+                + " LIMIT 1")
+        .bind("person", person.key())
+        .bind("deed", SIGNED_IN)
+        .bind("address", address)
+        .mapTo(String.class)
+        .findFirst()
+        .isPresent();
   }
 
   /** What a person did, and what others did to her females, in the order it was done. */

@@ -1,5 +1,6 @@
 package io.github.tiderule.api.service;
 
+import io.github.tiderule.api.access.Attempts;
 import io.github.tiderule.api.access.Audit;
 import io.github.tiderule.api.access.Passwords;
 import io.github.tiderule.api.access.People;
@@ -26,7 +27,7 @@ final class AccessRoutes {
 
   private static final String SESSION = "/v1/session";
   private static final String TOKENS = "/v1/tokens";
-  private static final int LONGEST_NAME = 120;
+  private static final int LONGEST_LABEL = 120;
 
   private final Settings settings;
 
@@ -48,7 +49,7 @@ final class AccessRoutes {
 
   private Answer signIn(Call call) {
     Body body = call.body();
-    String name = body.required("name").text(LONGEST_NAME);
+    String name = body.required("name").text(Attempts.LONGEST_NAME);
     String password = body.required("password").text(Passwords.LONGEST);
     body.end();
     if (!settings.usersNeeded()) {
@@ -93,7 +94,7 @@ final class AccessRoutes {
 
   private Answer issue(Call call) {
     Body body = call.body();
-    String label = body.required("label").text(LONGEST_NAME);
+    String label = body.required("label").text(LONGEST_LABEL);
     body.end();
     if (!settings.usersNeeded()) {
       throw Refusal.notAllowed("This record has no users; nobody needs a token.");

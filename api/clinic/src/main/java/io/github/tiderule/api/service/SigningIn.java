@@ -10,7 +10,6 @@ import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
 import io.github.tiderule.api.service.http.Refusal;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 
 /** Begins and ends the session of a person. */
@@ -31,7 +30,7 @@ public final class SigningIn {
             ledger -> {
               Sessions.Begun begun = Sessions.of(ledger).begin(person, call.now());
               Audit.of(ledger)
-                  .note(person, "signed-in", null, null, call.caller().address(), call.now());
+                  .note(person, Audit.SIGNED_IN, null, null, call.caller().address(), call.now());
               call.setCookie(begun.secret(), Sessions.LASTS);
               return begun;
             });
@@ -39,43 +38,53 @@ public final class SigningIn {
 
   private static Person authenticated(Call call, String name, String password) {
     Attempts attempts = call.environment().attempts();
-    List<String> counted = List.of("name " + name, "address " + call.caller().address());
-    for (String what : counted) {
-      Duration wait = attempts.wait(what, call.now());
-      if (wait.compareTo(Duration.ZERO) > 0) {
-        throw Refusal.tooOften(wait);
-      }
+    String address = call.caller().address();
+    boolean isNobodys =
+        name.length() > Attempts.LONGEST_NAME || password.length() > 2 * Passwords.LONGEST;
+    String counted = isNobodys ? "" : name;
+    Duration wait =
+        attempts.begin(counted, address, isUsual(call, attempts, counted, address), call.now());
+    if (wait.compareTo(Duration.ZERO) > 0) {
+      throw Refusal.tooOften(wait);
     }
     Optional<Person> person =
-        call.read(ledger -> People.of(ledger).named(name)).filter(one -> one.closedAt() == null);
-    Optional<String> hash =
-        person.flatMap(one -> call.read(ledger -> People.of(ledger).password(one.key())));
-    Passwords passwords = call.environment().passwords();
-    boolean right;
-    if (hash.isPresent()) {
-      right = passwords.check(password, hash.get());
-    } else {
-      passwords.checkNobodys(password);
-      right = false;
-    }
-    if (!right) {
-      counted.forEach(what -> attempts.failed(what, call.now()));
+        isNobodys
+            ? Optional.empty()
+            : call.read(ledger -> People.of(ledger).named(name))
+                .filter(one -> one.closedAt() == null);
+    if (!isRight(call, person, isNobodys ? "" : password)) {
       call.change(
           ledger -> {
             Audit.of(ledger)
-                .note(
-                    person.orElse(null),
-                    "sign-in-failed",
-                    null,
-                    null,
-                    call.caller().address(),
-                    call.now());
+                .note(person.orElse(null), "sign-in-failed", null, null, address, call.now());
             return Answer.done();
           });
       throw Refusal.notSignedIn("Name or password is wrong.");
     }
-    counted.forEach(attempts::succeeded);
+    attempts.succeeded(name, address);
     return person.orElseThrow();
+  }
+
+  private static boolean isRight(Call call, Optional<Person> person, String password) {
+    Passwords passwords = call.environment().passwords();
+    Optional<String> hash =
+        person.flatMap(one -> call.read(ledger -> People.of(ledger).password(one.key())));
+    if (hash.isPresent()) {
+      return passwords.check(password, hash.get());
+    }
+    passwords.checkNobodys(password);
+    return false;
+  }
+
+  /** Where many tried a name, whoever signed in from there before is not held up by them. */
+  private static boolean isUsual(Call call, Attempts attempts, String name, String address) {
+    return attempts.isTriedByMany(name)
+        && call.read(
+            ledger ->
+                People.of(ledger)
+                    .named(name)
+                    .filter(person -> Audit.of(ledger).signedInFrom(person, address))
+                    .isPresent());
   }
 
   /**

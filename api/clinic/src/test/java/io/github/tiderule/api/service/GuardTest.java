@@ -17,6 +17,7 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class GuardTest {
@@ -135,6 +136,41 @@ class GuardTest {
       String log = desk.asker("anna", Role.KEEPER).get("/v1/audit").mustBe(200).body();
       assertThat(log, containsString("sign-in-failed"));
       assertThat(log, containsString("signed-in"));
+    }
+  }
+
+  @Test
+  void manyGuessesAtOnceAreNoMoreThanOneAfterTheOther() {
+    try (Desk desk = Desk.withUsers()) {
+      desk.add("anna", Role.KEEPER);
+      long looked =
+          IntStream.range(0, 48)
+              .parallel()
+              .mapToObj(i -> signIn(desk, "anna", "wrong, all of it " + i))
+              .filter(got -> got.status() == 401)
+              .count();
+      assertThat(looked, is(5L));
+    }
+  }
+
+  @Test
+  void aNameTooLongForAnybodyIsWrongAndNoMore() throws IOException {
+    try (Desk desk = Desk.withUsers()) {
+      desk.add("anna", Role.KEEPER);
+      String form = "name=" + "x".repeat(300_000) + "&password=" + "y".repeat(300_000);
+      int port = desk.service.port();
+      assertThat(
+          status(
+              port,
+              "POST /sign-in HTTP/1.1",
+              "Host: localhost:" + port,
+              "Content-Type: application/x-www-form-urlencoded",
+              "Connection: close",
+              "Content-Length: " + form.length(),
+              "",
+              form),
+          is(401));
+      signIn(desk, "anna", Desk.PASSWORD).mustBe(201);
     }
   }
 
