@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 
 /** What there is to read: the rule book, the contract, the schemas, how the service is. */
@@ -22,6 +23,9 @@ final class BookRoutes {
 
   private static final String SCHEMAS = "/io/github/tiderule/schema/";
   static final String HEALTH = "/v1/health";
+
+  /** Whoever asks how the service is every second does not have the whole record read each time. */
+  private static final Duration LOOK_THROUGH = Duration.ofMinutes(1);
 
   private static final String HTML = "text/html; charset=utf-8";
   private static final List<String> SCHEMA_NAMES =
@@ -44,6 +48,7 @@ final class BookRoutes {
   }
 
   private static Answer health(Call call) {
+    call.environment().store().mustBeSound(LOOK_THROUGH);
     call.read(ledger -> ledger.females().find(""));
     return Answer.json(
         Document.text(

@@ -11,8 +11,11 @@ import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.record.store.Address;
 import io.github.tiderule.api.record.store.Backup;
+import io.github.tiderule.api.record.store.BackupFile;
 import io.github.tiderule.api.record.store.Store;
 import io.github.tiderule.api.record.store.Transfer;
+import io.github.tiderule.api.record.store.Unavailable;
+import io.github.tiderule.api.record.store.UnfitRecord;
 import io.github.tiderule.api.report.RefusalReport;
 import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.format.cycle.CycleFile;
@@ -22,6 +25,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -54,9 +58,19 @@ final class RecordCommands {
    * @throws IOException if what it prints cannot be written
    */
   int run(String command, ParseResult parsed) throws IOException {
-    return command.equals(RecordSpecs.SERVE)
-        ? told(() -> new ServeCommand(streams, engine).run(address(parsed), parsed))
-        : on(parsed, (store, address) -> run(command, parsed, store, address));
+    return switch (command) {
+      case RecordSpecs.SERVE ->
+          told(() -> new ServeCommand(streams, engine).run(address(parsed), parsed));
+      case RecordSpecs.RESTORE ->
+          told(() -> restore(Path.of(parsed.matchedPositionalValue(0, "")), address(parsed)));
+      case RecordSpecs.BACKUP, RecordSpecs.EXPORT ->
+          told(
+              () -> {
+                mustBeThere(address(parsed));
+                return on(parsed, (store, address) -> run(command, parsed, store, address));
+              });
+      default -> on(parsed, (store, address) -> run(command, parsed, store, address));
+    };
   }
 
   /** Something done on an open record. */
@@ -98,6 +112,25 @@ final class RecordCommands {
       return ExitStatus.REFUSED;
     } catch (UncheckedIOException e) {
       throw e.getCause();
+    } catch (Unavailable e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
+  /** What gives the record out must not make an empty one where there is none. */
+  private static void mustBeThere(Address address) {
+    Path file = address.file();
+    if (file != null && !Files.exists(file)) {
+      throw new Unusable("There is no record at " + address.words() + ".");
+    }
+  }
+
+  /** The backup is opened first, so that one that is refused leaves no record behind. */
+  private int restore(Path file, Address address) throws IOException {
+    try (BackupFile backup = BackupFile.open(file);
+        Store store = open(address)) {
+      int rows = Backup.restore(backup, store);
+      return done("The record at " + address.words() + " has " + rows + " rows from " + file + ".");
     }
   }
 
@@ -107,6 +140,9 @@ final class RecordCommands {
   static Store open(Address address) {
     try {
       return Store.open(address);
+    } catch (UnfitRecord e) {
+      throw new Unusable(
+          "The record at " + address.words() + " cannot be opened: it " + e.getMessage() + ".");
     } catch (RuntimeException e) {
       Throwable first = e;
       while (first.getCause() != null) {
@@ -125,12 +161,6 @@ final class RecordCommands {
         Path file = Path.of(parsed.matchedPositionalValue(0, ""));
         Backup.write(store, file);
         yield done("The record at " + address.words() + " is now also in " + file + ".");
-      }
-      case RecordSpecs.RESTORE -> {
-        Path file = Path.of(parsed.matchedPositionalValue(0, ""));
-        int rows = Backup.restore(file, store);
-        yield done(
-            "The record at " + address.words() + " has " + rows + " rows from " + file + ".");
       }
       case RecordSpecs.EXPORT -> export(store, parsed);
       case RecordSpecs.IMPORT -> takeIn(store, parsed, now);

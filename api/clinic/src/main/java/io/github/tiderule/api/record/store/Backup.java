@@ -1,11 +1,8 @@
 package io.github.tiderule.api.record.store;
 
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -24,7 +21,7 @@ public final class Backup {
   private static final int BATCH = 500;
 
   /** In an order in which no row comes before one it refers to. */
-  private static final List<String> TABLES =
+  static final List<String> TABLES =
       List.of(
           "person",
           "session",
@@ -43,32 +40,39 @@ public final class Backup {
   private Backup() {}
 
   /**
-   * Writes a record as it is at one moment. It can be in use meanwhile.
+   * Writes a record as it is at one moment. It can be in use meanwhile. The file has its name only
+   * once it is whole, looked through and on the disk; if that does not come to pass, nothing stays.
    *
-   * @throws IllegalArgumentException if the file is there already
+   * @throws IllegalArgumentException if the file is there already, or its directory is not
    * @throws UncheckedIOException if it cannot be written
+   * @throws Unavailable if the record cannot be read, or the disk is full
    */
   public static void write(Store store, Path file) {
     if (Files.exists(file)) {
       throw new IllegalArgumentException(file + " is there already; a backup overwrites nothing");
     }
-    if (store.isEmbedded()) {
-      store.read(
-          ledger -> ledger.handle().execute("VACUUM INTO ?", file.toAbsolutePath().toString()));
-    } else {
-      try (Store copy = Store.open(Address.ofFile(file))) {
-        store.readAtOneMoment(from -> copy.change(to -> copy(from.handle(), to.handle())));
-        copy.read(ledger -> ledger.handle().execute("PRAGMA wal_checkpoint(TRUNCATE)"));
-      }
+    Path begun = OwnersFiles.beginBeside(file);
+    try {
+      fill(store, begun);
+      BackupFile.open(begun).close();
+      OwnersFiles.finish(begun, file);
+    } finally {
+      OwnersFiles.remove(begun);
     }
-    flush(file);
   }
 
-  private static void flush(Path file) {
-    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-      channel.force(true);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private static void fill(Store store, Path begun) {
+    if (store.isEmbedded()) {
+      store.read(
+          ledger -> ledger.handle().execute("VACUUM INTO ?", begun.toAbsolutePath().toString()));
+    } else {
+      try (Store copy = Store.open(Address.ofFile(begun))) {
+        store.readAtOneMoment(
+            from ->
+                copy.change(
+                    to -> copy(from.handle().getConnection(), to.handle().getConnection())));
+        copy.read(ledger -> ledger.handle().execute("PRAGMA wal_checkpoint(TRUNCATE)"));
+      }
     }
   }
 
@@ -79,41 +83,37 @@ public final class Backup {
    * @throws IllegalArgumentException if the file is no whole backup, or the record is not empty
    */
   public static int restore(Path file, Store store) {
-    if (!Files.isRegularFile(file)) {
-      throw new IllegalArgumentException("there is no file " + file);
+    try (BackupFile backup = BackupFile.open(file)) {
+      return restore(backup, store);
     }
-    try (Store backup = Store.open(Address.ofFile(file))) {
-      String sound =
-          backup.read(
-              ledger ->
-                  ledger
-                      .handle()
-                      .createQuery("PRAGMA integrity_check")
-                      .mapTo(String.class)
-                      .first());
-      if (!sound.equals("ok")) {
-        throw new IllegalArgumentException(file + " is damaged: " + sound);
-      }
-      return store.change(
-          to -> {
-            if (!isEmpty(to.handle())) {
-              throw new IllegalArgumentException(
-                  "the record is not empty; restore into a new one, and nothing gets lost");
-            }
-            return backup.readAtOneMoment(from -> copy(from.handle(), to.handle()));
-          });
-    }
+  }
+
+  /**
+   * Fills a record from a backup that was opened, wholly or not at all.
+   *
+   * @return how many rows it holds
+   * @throws IllegalArgumentException if the record is not empty
+   */
+  public static int restore(BackupFile backup, Store store) {
+    return store.change(
+        to -> {
+          if (!isEmpty(to.handle())) {
+            throw new IllegalArgumentException(
+                "the record is not empty; restore into a new one, and nothing gets lost");
+          }
+          return copy(backup.connection(), to.handle().getConnection());
+        });
   }
 
   private static boolean isEmpty(Handle handle) {
     return handle.createQuery("SELECT count(*) FROM person").mapTo(Long.class).one() == 0;
   }
 
-  private static int copy(Handle from, Handle to) {
+  private static int copy(Connection from, Connection to) {
     try {
       int rows = 0;
       for (String table : TABLES) {
-        rows += copy(table, from.getConnection(), to.getConnection());
+        rows += copy(table, from, to);
       }
       return rows;
     } catch (SQLException e) {

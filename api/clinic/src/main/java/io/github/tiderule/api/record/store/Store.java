@@ -4,17 +4,12 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import io.github.tiderule.api.record.Ledger;
 import io.github.tiderule.api.record.table.Conflict;
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
-import java.util.Set;
+import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -34,35 +29,37 @@ public final class Store implements AutoCloseable {
 
   private static final String MIGRATIONS = "classpath:io/github/tiderule/api/record/migration";
 
-  /** Version of the newest migration. */
-  static final String SCHEMA = "4";
-
   private static final int CONNECTIONS = 8;
   private static final String THERE_ALREADY = "23505";
-  private static final Set<PosixFilePermission> OWNER_ONLY =
-      PosixFilePermissions.fromString("rwx------");
   private static final long MOST_WAIT_MILLIS = 10_000;
 
   private final HikariDataSource source;
   private final Jdbi jdbi;
   private final @Nullable ReentrantLock oneWriter;
+  private final Soundness soundness;
 
-  private Store(HikariDataSource source, Address address) {
+  private Store(HikariDataSource source, Address address, Soundness soundness) {
     this.source = source;
     this.jdbi = Jdbi.create(source);
     this.oneWriter = address.file() == null ? null : new ReentrantLock(true);
+    this.soundness = soundness;
   }
 
   /**
    * Opens a record, and makes or brings up its tables.
    *
-   * @throws UncheckedIOException if its directory cannot be made
+   * @throws UncheckedIOException if its directory or file cannot be made
+   * @throws UnfitRecord if it is damaged, or was written by a newer program
    * @throws RuntimeException if it cannot be opened
    */
   public static Store open(Address address) {
     Path file = address.file();
     if (file != null) {
-      makeDirectory(file);
+      OwnersFiles.make(file);
+    }
+    Soundness soundness = new Soundness(address.jdbc());
+    if (file != null) {
+      soundness.damage(Duration.ZERO).ifPresent(Store::refuse);
     }
     HikariConfig config = new HikariConfig();
     config.setJdbcUrl(address.jdbc());
@@ -80,48 +77,50 @@ public final class Store implements AutoCloseable {
     }
     HikariDataSource source = new HikariDataSource(config);
     try {
-      if (!isCurrent(source)) {
-        Flyway.configure(Store.class.getClassLoader())
-            .dataSource(source)
-            .locations(MIGRATIONS)
-            .failOnMissingLocations(true)
-            .load()
-            .migrate();
-      }
-      return new Store(source, address);
+      bringUp(source);
+      return new Store(source, address, soundness);
     } catch (RuntimeException e) {
       source.close();
       throw e;
     }
   }
 
-  /** Looked up beforehand, since having it looked up takes a third of the time of a start. */
-  private static boolean isCurrent(DataSource source) {
-    try (Connection connection = source.getConnection();
-        Statement statement = connection.createStatement();
-        ResultSet row =
-            statement.executeQuery(
-                "SELECT version, success FROM flyway_schema_history"
-                    + " ORDER BY installed_rank DESC LIMIT 1")) {
-      return row.next() && row.getBoolean("success") && SCHEMA.equals(row.getString("version"));
+  private static void refuse(String damage) {
+    throw new UnfitRecord("is damaged (" + damage + "); restore a backup into a new one");
+  }
+
+  private static void bringUp(DataSource source) {
+    Optional<Schema> schema;
+    try (Connection connection = source.getConnection()) {
+      schema = Schema.of(connection);
     } catch (SQLException e) {
-      return false;
+      throw new IllegalStateException(e);
+    }
+    schema.ifPresent(Schema::mustBeKnown);
+    if (schema.filter(Schema::isCurrent).isEmpty()) {
+      Flyway.configure(Store.class.getClassLoader())
+          .dataSource(source)
+          .locations(MIGRATIONS)
+          .failOnMissingLocations(true)
+          .load()
+          .migrate();
     }
   }
 
-  private static void makeDirectory(Path file) {
-    try {
-      Path directory = file.getParent();
-      if (directory == null || Files.isDirectory(directory)) {
-        return;
-      }
-      if (directory.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-        Files.createDirectories(directory, PosixFilePermissions.asFileAttribute(OWNER_ONLY));
-      } else {
-        Files.createDirectories(directory);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /**
+   * Refuses to be used where its file is damaged. The file is looked through, but not more often
+   * than once in {@code age}, unless that is zero. A database server looks after its own.
+   *
+   * @throws Unavailable if it is damaged
+   */
+  public void mustBeSound(Duration age) {
+    if (isEmbedded()) {
+      soundness
+          .damage(age)
+          .ifPresent(
+              damage -> {
+                throw new Unavailable("it is damaged: " + damage);
+              });
     }
   }
 

@@ -5,8 +5,8 @@ import java.util.Set;
 
 /**
  * The record cannot be reached or written at present: its database server is gone, its disk is
- * full, or another process holds it for too long. What was to be changed is not acknowledged; if
- * the server went away in the very moment, it may have been kept all the same.
+ * full, its file is damaged, or another process holds it for too long. What was to be changed is
+ * not acknowledged; if the server went away in the very moment, it may have been kept all the same.
  */
 public final class Unavailable extends RuntimeException {
 
@@ -16,9 +16,14 @@ public final class Unavailable extends RuntimeException {
   private static final Set<String> CLASSES = Set.of("08", "53", "57");
 
   /**
-   * Primary result codes of SQLite: busy, locked, read-only, failing, full and not to be opened.
+   * Primary result codes of SQLite: busy, locked, read-only, failing, damaged, full, not to be
+   * opened and no database.
    */
-  private static final Set<Integer> CODES = Set.of(5, 6, 8, 10, 13, 14);
+  private static final Set<Integer> CODES = Set.of(5, 6, 8, 10, 11, 13, 14, 26);
+
+  Unavailable(String words) {
+    super(words);
+  }
 
   private Unavailable(SQLException cause) {
     super(cause.getMessage(), cause);

@@ -55,7 +55,7 @@ class EmbeddedStoreTest extends StoreTest {
               .mapToInt(name -> Integer.parseInt(name.replaceFirst("^V(\\d+)__.*$", "$1")))
               .max()
               .orElseThrow();
-      assertThat(Store.SCHEMA, is(Integer.toString(newest)));
+      assertThat(Schema.KNOWN, is(newest));
     }
   }
 
