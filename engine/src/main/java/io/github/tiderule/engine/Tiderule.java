@@ -2,12 +2,16 @@ package io.github.tiderule.engine;
 
 import io.github.tiderule.engine.advice.Advice;
 import io.github.tiderule.engine.advice.StudPlan;
+import io.github.tiderule.engine.patience.Patience;
 import io.github.tiderule.engine.season.Tools;
 import io.github.tiderule.rules.RuleBase;
 import io.github.tiderule.rules.parameter.Overlay;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /**
  * The engine: a cycle record in, advice out.
@@ -58,6 +62,17 @@ public final class Tiderule {
   /** The plan as {@link #advise} gives it, with the means to ask why each rule spoke or did not. */
   public Reasoning reason(CycleRecord cycle) {
     return Evaluation.of(tools, cycle).reasoning();
+  }
+
+  /**
+   * Has something answered while patience lasts: what runs for long on this thread asks again and
+   * again whether it is enough, and gives up soon after. The engine itself reads no clock.
+   *
+   * @param enough whether whoever asks waits no longer; asked often, so it must answer fast
+   * @throws CancellationException when it was enough before the answer was there
+   */
+  public static <T> T until(BooleanSupplier enough, Supplier<T> answer) {
+    return Patience.during(enough, answer);
   }
 
   /**

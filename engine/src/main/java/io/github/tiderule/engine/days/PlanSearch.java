@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.patience.Patience;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -120,6 +121,7 @@ public final class PlanSearch {
     List<List<Integer>> options = new ArrayList<>();
     List<Integer> candidates = before.size() < doses ? candidates() : List.of();
     for (int c = 0; c < candidates.size(); c++) {
+      Patience.mustLast();
       List<Integer> one = followed(before, candidates.get(c));
       if (one.isEmpty()) {
         continue;
@@ -200,6 +202,7 @@ public final class PlanSearch {
       List<Integer> chosen,
       int left,
       List<Found> sets) {
+    Patience.mustLast();
     double[] vector = left > 1 ? shares.vector() : misses;
     for (int c = from; c < candidates.size(); c++) {
       int slot = candidates.get(c);

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.days;
 
+import io.github.tiderule.engine.patience.Patience;
 import io.github.tiderule.engine.timeline.Outlook;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -158,6 +159,7 @@ public final class TestValue {
   private double[] follow(double[][] weight, List<Option> open) {
     double[] share = new double[chance.length];
     for (double[] one : weight) {
+      Patience.mustLast();
       double most = 0;
       double[] chosen = null;
       for (Option option : open) {

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.season;
 
+import io.github.tiderule.engine.patience.Patience;
 import io.github.tiderule.engine.timeline.TimeAxis;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult;
@@ -117,6 +118,7 @@ public record Season(
       all.addAll(some);
     }
     Part part = Part.begun(stage.word());
+    Patience.mustLast();
     StageResult result = tools.rules().run(stage, all);
     part.commit();
     return new StageRun(stage, result, tools.rules().account(stage, all, result));

@@ -1,5 +1,6 @@
 package io.github.tiderule.engine.timeline;
 
+import io.github.tiderule.engine.patience.Patience;
 import java.util.Arrays;
 import java.util.List;
 
@@ -154,6 +155,7 @@ final class GaussianTerm {
    * @param logWeights one for each sum; those of no weight are left alone
    */
   void addTo(Mixture[] into, double[] logWeights, List<ProgesteroneData.Reading> readings) {
+    Patience.mustLast();
     for (ProgesteroneData.Reading reading : readings) {
       prepare(reading);
       double log = reading.logWeight() + combine();
@@ -176,6 +178,7 @@ final class GaussianTerm {
    * read, and for every other number or two that may be odd, a normal distribution.
    */
   void foresee(int i, double logWeight, Normals into, List<ProgesteroneData.Reading> readings) {
+    Patience.mustLast();
     for (ProgesteroneData.Reading reading : readings) {
       prepare(reading);
       if (many) {

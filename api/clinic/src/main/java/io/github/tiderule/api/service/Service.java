@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
@@ -43,10 +44,23 @@ public final class Service implements AutoCloseable {
   /** So many threads tell whoever comes while the others are at work to come again. */
   private static final int SPARE_THREADS = 16;
 
+  /**
+   * The id of an observation may hold any sign, so any may stand encoded in a path. Routes compare
+   * paths part by part before they are decoded, and no path here names a file.
+   */
+  private static final UriCompliance READABLE =
+      UriCompliance.DEFAULT.with(
+          "any sign, encoded",
+          UriCompliance.Violation.AMBIGUOUS_PATH_SEPARATOR,
+          UriCompliance.Violation.AMBIGUOUS_PATH_ENCODING,
+          UriCompliance.Violation.AMBIGUOUS_PATH_PARAMETER,
+          UriCompliance.Violation.SUSPICIOUS_PATH_CHARACTERS);
+
   private final Settings settings;
   private final Environment environment;
   private final Metrics metrics = new Metrics();
   private final Semaphore atWork;
+  private final Connections connections;
   private final Guard guard;
   private final Site site;
   private final Javalin javalin;
@@ -56,6 +70,7 @@ public final class Service implements AutoCloseable {
     this.environment = environment.through(new Gate(settings.limits()));
     this.site = site;
     this.atWork = new Semaphore(Math.max(1, settings.limits().threads() - SPARE_THREADS));
+    this.connections = new Connections(settings);
     this.javalin = javalin();
     this.guard = new Guard(settings, this.environment, javalin::port);
   }
@@ -122,6 +137,8 @@ public final class Service implements AutoCloseable {
           config.http.generateEtags = false;
           config.jetty.threadPool = threads;
           config.jetty.modifyServer(this::limit);
+          config.jetty.modifyServletContextHandler(
+              pages -> pages.getServletHandler().setDecodeAmbiguousURIs(true));
           config.jetty.addConnector(this::connector);
           List<Route> all =
               Stream.of(routes(settings, metrics), site.routes()).flatMap(List::stream).toList();
@@ -140,6 +157,7 @@ public final class Service implements AutoCloseable {
   private void limit(Server server) {
     server.insertHandler(new MinimumDataRateHandler(settings.limits().leastBytesPerSecond(), 0));
     server.insertHandler(new GracefulHandler());
+    server.insertHandler(connections);
     server.setStopTimeout(settings.limits().stop().toMillis());
     server.setErrorHandler(Service::unreadable);
     server.addBean(new NetworkConnectionLimit(settings.limits().connections(), server));
@@ -157,10 +175,12 @@ public final class Service implements AutoCloseable {
   private ServerConnector connector(Server server, HttpConfiguration http) {
     Settings.Limits limits = settings.limits();
     http.setSendServerVersion(false);
+    http.setUriCompliance(READABLE);
     ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
     connector.setHost(settings.bind().getHostAddress());
     connector.setPort(settings.port());
     connector.setIdleTimeout(limits.idle().toMillis());
+    connector.addBean(connections, false);
     return connector;
   }
 
@@ -247,7 +267,10 @@ public final class Service implements AutoCloseable {
 
   private void unrouted(HttpResponseException exception, Context context) {
     guard.protect(context);
-    Refusal refusal = exception.getStatus() == 405 ? Refusal.method() : Refusal.notFound();
+    Refusal refusal =
+        exception.getStatus() == 405
+            ? Refusal.method(String.join(", ", exception.getDetails().values()))
+            : Refusal.notFound();
     metrics.missed(context.method().name(), refusal.status());
     String accept = context.header("Accept");
     boolean toPeople =

@@ -32,11 +32,14 @@ class OverloadTest {
   private static final Settings.Limits LIMITS =
       new Settings.Limits(
           64,
+          64,
           32,
           1,
           WAITING,
           Duration.ofSeconds(30),
+          Duration.ofSeconds(30),
           Duration.ofSeconds(60),
+          Duration.ofSeconds(30),
           500,
           Duration.ofSeconds(20));
 

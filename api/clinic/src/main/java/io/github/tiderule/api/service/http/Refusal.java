@@ -95,9 +95,19 @@ public final class Refusal extends RuntimeException {
     return plain(404, "not-found", "Not found", "There is nothing here for you.");
   }
 
-  /** There is something here, but not for this method. */
-  public static Refusal method() {
-    return plain(405, "method-not-allowed", "Method not allowed", "Another method is meant here.");
+  /**
+   * There is something here, but not for this method.
+   *
+   * @param allowed the methods it is for, parted by commas
+   */
+  public static Refusal method(String allowed) {
+    return new Refusal(
+        405,
+        "method-not-allowed",
+        "Method not allowed",
+        "Another method is meant here.",
+        List.of(),
+        Map.of("Allow", allowed));
   }
 
   static Refusal of(Conflict conflict) {
@@ -178,6 +188,17 @@ public final class Refusal extends RuntimeException {
         "Try again in a moment.",
         List.of(),
         Map.of("Retry-After", "1"));
+  }
+
+  /** An answer took longer than one may take. */
+  static Refusal tooMuch() {
+    return new Refusal(
+        503,
+        "too-long",
+        "It takes too long",
+        "The answer was not there in time. Try again when less is asked at once.",
+        List.of(),
+        Map.of("Retry-After", "60"));
   }
 
   /** The record cannot be used at present. */

@@ -26,23 +26,29 @@ public record Settings(
    * What a service takes on.
    *
    * @param connections most connections at a time
+   * @param perAddress most of them from one address, unless a server stands in front
    * @param threads most requests looked at at a time; some of these threads only tell whoever comes
    *     while the others are at work to come again
    * @param working most advice worked out at a time
    * @param waiting most requests that wait for their turn to have advice worked out; whoever comes
    *     then is told at once to come again
    * @param idle how long a connection may be silent
+   * @param head how long the head of a request may take to arrive
    * @param turn how long a request waits for its turn
-   * @param leastBytesPerSecond how fast a request must arrive
+   * @param work how long working out one piece of advice may take
+   * @param leastBytesPerSecond how fast a request must arrive, and its answer be taken
    * @param stop how long requests taken on have to finish when the service stops
    */
   public record Limits(
       int connections,
+      int perAddress,
       int threads,
       int working,
       int waiting,
       Duration idle,
+      Duration head,
       Duration turn,
+      Duration work,
       int leastBytesPerSecond,
       Duration stop) {
 
@@ -50,11 +56,14 @@ public record Settings(
     public static Limits usual(int processors) {
       return new Limits(
           512,
+          128,
           64,
           processors,
           WAITING,
           Duration.ofSeconds(30),
           Duration.ofSeconds(10),
+          Duration.ofSeconds(10),
+          Duration.ofSeconds(30),
           500,
           Duration.ofSeconds(20));
     }
