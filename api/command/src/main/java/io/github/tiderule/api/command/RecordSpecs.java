@@ -160,9 +160,17 @@ final class RecordSpecs {
                 .build())
         .addOption(
             OptionSpec.builder(BEHIND_TLS)
-                .type(boolean.class)
-                .description("A server in front of it speaks TLS and sets X-Forwarded-For.")
+                .type(boolean[].class)
+                .arity("0")
+                .description(
+                    "A server in front of it speaks TLS and sets X-Forwarded-For.",
+                    "It needs users, unless said twice: then that server lets in you alone.")
                 .build());
+  }
+
+  /** How often it was said that a server in front speaks TLS. */
+  static int behindTls(ParseResult parsed) {
+    return parsed.matchedOptionValue(BEHIND_TLS, new boolean[0]).length;
   }
 
   private static CommandSpec users() {

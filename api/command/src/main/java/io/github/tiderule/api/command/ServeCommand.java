@@ -55,12 +55,21 @@ final class ServeCommand {
               + bind.getHostAddress()
               + " others can reach it, so it needs users: tiderule users add NAME --role keeper");
     }
+    int behindTls = RecordSpecs.behindTls(parsed);
+    if (!hasUsers && behindTls == 1) {
+      store.close();
+      throw new RecordCommands.Unusable(
+          "Behind another server others can reach it, so it needs users: tiderule users add NAME"
+              + " --role keeper. Where that server lets in nobody but you, say "
+              + RecordSpecs.BEHIND_TLS
+              + " twice.");
+    }
     Settings settings =
         new Settings(
             bind,
             port,
             hasUsers,
-            parsed.hasMatchedOption(RecordSpecs.BEHIND_TLS),
+            behindTls > 0,
             Settings.Limits.usual(Runtime.getRuntime().availableProcessors()));
     Service service = started(settings, store);
     CountDownLatch stopped = new CountDownLatch(1);

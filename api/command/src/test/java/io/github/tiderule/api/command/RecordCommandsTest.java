@@ -116,10 +116,37 @@ class RecordCommandsTest {
   }
 
   @Test
+  void aBackupThatIsRefusedLeavesNoRecordBehind() throws Exception {
+    Path empty = Files.createFile(directory.resolve("empty.db"));
+    Ran ran = Ran.with("", "restore", "--data", data("two"), empty.toString());
+    assertThat(ran.err(), ran.status(), is(ExitStatus.REFUSED));
+    assertThat(ran.err(), containsString("is no backup"));
+    assertThat(Files.exists(directory.resolve("two")), is(false));
+  }
+
+  @Test
+  void whereThereIsNoRecordNothingIsGivenOut() {
+    for (String command : new String[] {"backup", "export"}) {
+      String file = data("backup.db");
+      Ran ran =
+          command.equals("backup")
+              ? Ran.with("", command, "--data", data("none"), file)
+              : Ran.with("", command, "--data", data("none"));
+      assertThat(ran.err(), ran.status(), is(ExitStatus.REFUSED));
+      assertThat(ran.err(), containsString("There is no record"));
+      assertThat(Files.exists(directory.resolve("none")), is(false));
+    }
+  }
+
+  @Test
   void othersAreNotServedWithoutUsers() {
     Ran ran = Ran.with("", "serve", "--data", data("one"), "--bind", "0.0.0.0");
     assertThat(ran.status(), is(ExitStatus.REFUSED));
     assertThat(ran.err(), containsString("users add"));
+    Ran behind = Ran.with("", "serve", "--data", data("one"), "--behind-tls", "--port", "0");
+    assertThat(behind.status(), is(ExitStatus.REFUSED));
+    assertThat(behind.err(), containsString("users add"));
+    assertThat(behind.err(), containsString("twice"));
     assertThat(
         Ran.with("", "serve", "--data", data("one"), "--port", "70000").status(),
         is(ExitStatus.REFUSED));
