@@ -21,15 +21,18 @@ import io.github.tiderule.rules.fact.observation.Observation;
 import io.github.tiderule.rules.fact.observation.Progesterone;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What no answer may say beside something else it says. */
@@ -341,7 +344,84 @@ enum Contradiction {
               && (now == Action.Now.BREED || now == Action.Now.BOOK),
           () -> advice.action().headline() + " But: " + ovulation);
     }
+  },
+
+  /** A time of the plan, or of another worth knowing, on a day that is not among those listed. */
+  PLANNED_ON_NO_LISTED_DAY {
+    @Override
+    Optional<String> in(CycleRecord cycle, Advice advice) {
+      Plan plan = advice.breeding().plan();
+      if (plan == null) {
+        return Optional.empty();
+      }
+      Set<LocalDate> listed =
+          advice.breeding().days().stream().map(BreedingDay::day).collect(Collectors.toSet());
+      return Stream.concat(
+              plan.at().stream(), plan.alternatives().stream().flatMap(one -> one.at().stream()))
+          .filter(at -> !listed.contains(at.toLocalDate()))
+          .map(at -> "planned for " + at + ", listed " + new TreeSet<>(listed))
+          .findFirst();
+    }
+  },
+
+  /** Whelping later after the last likely day of ovulation than any published pregnancy lasts. */
+  WHELPING_LATER_THAN_ANY {
+    @Override
+    Optional<String> in(CycleRecord cycle, Advice advice) {
+      Whelping whelping = advice.course().whelping();
+      Ovulation ovulation = advice.timing().ovulation();
+      if (whelping == null || ovulation == null) {
+        return Optional.empty();
+      }
+      OffsetDateTime last = ovulation.p95().plusDays(LONGEST_PREGNANCY);
+      boolean later =
+          whelping.p95().isAfter(last)
+              || whelping.byDay().stream()
+                  .filter(day -> day.probability() >= LIKELY_DAY)
+                  .anyMatch(day -> day.day().isAfter(last.toLocalDate()));
+      return when(
+          later, () -> "whelping until " + whelping.p95() + ", ovulation until " + ovulation.p95());
+    }
+  },
+
+  /** "Test again", and no test that is next. */
+  TEST_AGAIN_AND_NO_TEST {
+    @Override
+    Optional<String> in(CycleRecord cycle, Advice advice) {
+      String headline = advice.action().headline().template().toLowerCase(Locale.ROOT);
+      return when(
+          headline.contains("test again")
+              && advice.action().now() == Action.Now.TEST
+              && advice.testing().next() == null,
+          () -> advice.action().headline().toString());
+    }
+  },
+
+  /** "Nothing is left to time", beside a plan, a day recommended or a test that is next. */
+  NOTHING_LEFT_AND_A_PLAN {
+    @Override
+    Optional<String> in(CycleRecord cycle, Advice advice) {
+      boolean left =
+          advice.breeding().plan() != null
+              || advice.testing().next() != null
+              || advice.breeding().days().stream()
+                  .anyMatch(day -> day.verdict() == Verdict.RECOMMENDED);
+      return when(
+          left && advice.action().headline().template().contains("nothing is left"),
+          () ->
+              advice.action().headline()
+                  + " But: "
+                  + plan(advice)
+                  + ", next "
+                  + advice.testing().next());
+    }
   };
+
+  /** Longest published pregnancy from ovulation, in days: 63.1 and four spreads (mir-2011). */
+  private static final int LONGEST_PREGNANCY = 72;
+
+  /** A day less likely than this is not looked at. */
+  private static final double LIKELY_DAY = 0.01;
 
   private static final double DAY = 24;
   private static final double HALF_A_DAY = 12;

@@ -31,13 +31,19 @@ record Tried(String name, CycleRecord cycle, Advice advice) {
   private static final int RANDOM = 36;
   private static final int COHORT = 36;
   private static final int ODD = 1;
+  private static final int MUTATED = 60;
+
+  /** Shares no factor with the number of cases, so that all of them come in turn. */
+  private static final int MUTATED_STEP = 37;
+
   private static final long SEED = 7;
 
   private record Named(String name, byte[] file) {}
 
   /**
-   * Every third case, every demonstration, and a sample of the cohorts, of odd seasons and of
-   * random ones; by night every case, and nine times as large a sample.
+   * Every third case, every demonstration, and a sample of the cohorts, of odd seasons, of random
+   * ones and of cases with something changed in them; by night every case, and nine times as large
+   * a sample.
    */
   static List<Tried> all() {
     List<Named> files = new ArrayList<>();
@@ -52,6 +58,10 @@ record Tried(String name, CycleRecord cycle, Advice advice) {
     }
     for (int seed = 1; seed <= TIMES * RANDOM; seed++) {
       files.add(new Named("random " + seed, bytes(RandomCycle.of(seed).toString())));
+    }
+    for (int i = 0; i < TIMES * MUTATED; i++) {
+      CaseFolder folder = folders.get(Math.floorMod(MUTATED_STEP * i, folders.size()));
+      files.add(new Named("mutated " + i + " of " + folder.name(), Mutated.of(folder.cycle(), i)));
     }
     List<OddCycles.Told> cycles = new ArrayList<>(OddCycles.of(SEED, TIMES * ODD));
     for (Named one : files) {
