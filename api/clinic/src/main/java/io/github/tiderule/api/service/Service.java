@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpHeader;
-import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
@@ -43,18 +42,6 @@ public final class Service implements AutoCloseable {
 
   /** So many threads tell whoever comes while the others are at work to come again. */
   private static final int SPARE_THREADS = 16;
-
-  /**
-   * The id of an observation may hold any sign, so any may stand encoded in a path. Routes compare
-   * paths part by part before they are decoded, and no path here names a file.
-   */
-  private static final UriCompliance READABLE =
-      UriCompliance.DEFAULT.with(
-          "any sign, encoded",
-          UriCompliance.Violation.AMBIGUOUS_PATH_SEPARATOR,
-          UriCompliance.Violation.AMBIGUOUS_PATH_ENCODING,
-          UriCompliance.Violation.AMBIGUOUS_PATH_PARAMETER,
-          UriCompliance.Violation.SUSPICIOUS_PATH_CHARACTERS);
 
   private final Settings settings;
   private final Environment environment;
@@ -137,8 +124,6 @@ public final class Service implements AutoCloseable {
           config.http.generateEtags = false;
           config.jetty.threadPool = threads;
           config.jetty.modifyServer(this::limit);
-          config.jetty.modifyServletContextHandler(
-              pages -> pages.getServletHandler().setDecodeAmbiguousURIs(true));
           config.jetty.addConnector(this::connector);
           List<Route> all =
               Stream.of(routes(settings, metrics), site.routes()).flatMap(List::stream).toList();
@@ -175,7 +160,6 @@ public final class Service implements AutoCloseable {
   private ServerConnector connector(Server server, HttpConfiguration http) {
     Settings.Limits limits = settings.limits();
     http.setSendServerVersion(false);
-    http.setUriCompliance(READABLE);
     ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
     connector.setHost(settings.bind().getHostAddress());
     connector.setPort(settings.port());

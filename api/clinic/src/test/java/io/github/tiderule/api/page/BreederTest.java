@@ -215,6 +215,12 @@ class BreederTest {
     browser.press("Undo: take it back");
     assertThat(browser.read("#entries"), containsString("Nothing yet"));
     assertThat(entries(season), hasSize(2));
+    browser.press("Undo: use it again");
+    assertThat(browser.read("#entries"), containsString("LH test, positive"));
+    assertThat(entries(season), hasSize(3));
+    browser.open(season + "/entries/l1");
+    browser.press("Typing slip");
+    assertThat(browser.read("#entries"), containsString("Nothing yet"));
     browser.open(season + "/entries/l1");
     assertThat(browser.text("main"), containsString("Undone right after it was entered"));
     assertThat(browser.text("main"), containsString("Enter it anew"));

@@ -55,6 +55,9 @@ enum Fault {
       |---|---|---|
       """;
 
+  /** What was tried by hand stands below, and stays. */
+  private static final String BY_HAND = "## ";
+
   private final String title;
   private final String mustHold;
 
@@ -77,8 +80,12 @@ enum Fault {
     try {
       Path file = Path.of(TABLE);
       Map<Fault, String> rows = new EnumMap<>(Fault.class);
+      StringBuilder rest = new StringBuilder();
       if (Files.exists(file)) {
         for (String line : Files.readAllLines(file)) {
+          if (!rest.isEmpty() || line.startsWith(BY_HAND)) {
+            rest.append('\n').append(line);
+          }
           for (Fault fault : values()) {
             if (line.startsWith("| " + fault.title + " |")) {
               rows.put(fault, line);
@@ -87,7 +94,7 @@ enum Fault {
         }
       }
       rows.put(this, "| " + title + " | " + mustHold + " | " + words + " |");
-      Files.writeString(file, HEADING + String.join("\n", rows.values()) + "\n");
+      Files.writeString(file, HEADING + String.join("\n", rows.values()) + "\n" + rest + "\n");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -135,7 +135,7 @@ public final class BackupFile implements AutoCloseable {
   private static void removeCopy(Path copy) {
     OwnersFiles.remove(copy);
     try {
-      Files.deleteIfExists(copy.toAbsolutePath().getParent());
+      Files.deleteIfExists(OwnersFiles.directory(copy));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,6 +11,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /** Files of a record and its backups: whoever they belong to reads them, and nobody else. */
@@ -28,7 +29,7 @@ final class OwnersFiles {
   /** Makes a file and its directory where they are not there, and closes the file to others. */
   static void make(Path file) {
     try {
-      makeDirectory(file.toAbsolutePath().getParent());
+      makeDirectory(directory(file));
       try {
         Files.createFile(file, attributes(file, FILE));
       } catch (FileAlreadyExistsException e) {
@@ -75,11 +76,10 @@ final class OwnersFiles {
   /** A new, empty file in the directory of another, to be filled and then renamed to it. */
   static Path beginBeside(Path file) {
     try {
-      return Files.createTempFile(
-          file.toAbsolutePath().getParent(), file.getFileName() + ".", ".begun");
+      return Files.createTempFile(directory(file), file.getFileName() + ".", ".begun");
     } catch (IOException e) {
       throw new IllegalArgumentException(
-          "no file can be made in " + file.toAbsolutePath().getParent(), e);
+          "no file can be made in " + directory(file), e);
     }
   }
 
@@ -94,7 +94,7 @@ final class OwnersFiles {
       throw new UncheckedIOException(e);
     }
     try {
-      flush(file.toAbsolutePath().getParent(), StandardOpenOption.READ);
+      flush(directory(file), StandardOpenOption.READ);
     } catch (IOException e) {
       // some systems do not let a directory be opened; the file itself is on the disk
     }
@@ -116,6 +116,11 @@ final class OwnersFiles {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The directory a file lies in. */
+  static Path directory(Path file) {
+    return Objects.requireNonNull(file.toAbsolutePath().getParent());
   }
 
   static Path beside(Path file, String ending) {
