@@ -279,7 +279,7 @@ final class MatingChoice {
     if (breeding == null || !(breeding.close() || lateButFertile())) {
       return Optional.empty();
     }
-    return firstOfPlan();
+    return breeding.first().flatMap(slot -> breedOrBook(slot, false));
   }
 
   /**
@@ -313,7 +313,9 @@ final class MatingChoice {
 
   /** The same however closely ovulation is known, where no test is left to wait for. */
   Optional<Action> firstOfPlan() {
-    return breeding == null ? Optional.empty() : breeding.first().flatMap(this::breedOrBook);
+    return breeding == null
+        ? Optional.empty()
+        : breeding.first().flatMap(slot -> breedOrBook(slot, test == null));
   }
 
   /** A late bitch whose smear is full is bred at once, but not with semen that lives a day. */
@@ -321,7 +323,10 @@ final class MatingChoice {
     return planned.standing().read().lateWithFullSmear() && repeatable();
   }
 
-  private Optional<Action> breedOrBook(Slot first) {
+  /**
+   * @param anyhow whether a day is arranged however far off it is and however closely it is known
+   */
+  private Optional<Action> breedOrBook(Slot first, boolean anyhow) {
     List<String> because = breeding == null ? List.of() : breeding.becauseOf();
     double hours = Hours.between(season.asOf(), first.from());
     if (hours <= tools.value("planning.breed-within")) {
@@ -343,7 +348,8 @@ final class MatingChoice {
     }
     boolean firm =
         breeding != null && breeding.dated().width() <= tools.value("planning.firm-width");
-    if (firm && hours <= 24 * tools.value("planning.book-ahead") && !testBefore(first)) {
+    boolean near = hours <= 24 * tools.value("planning.book-ahead");
+    if (anyhow || (firm && near && !testBefore(first))) {
       return Optional.of(
           new Action(
               Now.BOOK,
