@@ -199,16 +199,16 @@ public final class Recording {
    * @param observation what it reads
    */
   public Entry restore(Known.Season season, Entry was, Node.Members observation, String reason) {
-    known.mustEnter(season.female());
+    Known.mustEnter(hand.person(), season.female());
     String document = NodeText.of(observation);
-    Instant moment = season.cycle().moment(call.now());
+    Instant moment = season.cycle().moment(hand.now());
     List<String> all =
         new ArrayList<>(SeasonText.documents(ledger.entries().current(season.cycle().key())));
     all.add(document);
     check(season, moment, all, all.size() - 1, "");
     return entered(
         season,
-        ledger.entries().restore(was, document, reason, call.person().key(), moment, call.now()));
+        ledger.entries().restore(was, document, reason, hand.person().key(), moment, hand.now()));
   }
 
   private Entry entered(Known.Season season, Entry entry) {
