@@ -8,11 +8,9 @@ import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Body;
 import io.github.tiderule.api.service.http.Call;
-import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.advice.Advice;
-import io.github.tiderule.format.cycle.CycleFile;
 import io.github.tiderule.format.cycle.CycleText;
 import io.github.tiderule.format.cycle.Reading;
 import io.github.tiderule.format.json.AdviceJson;
@@ -27,7 +25,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Advice: on a cycle file sent along, and on a season of the record, where it is kept. */
+/** Advice on a season of the record, where it is kept. */
 final class AdviceRoutes {
 
   private static final String PATH = "/v1/advice";
@@ -39,7 +37,6 @@ final class AdviceRoutes {
 
   static List<Route> all() {
     return List.of(
-        new Route(Route.Method.POST, PATH, Route.Need.ANYBODY, AdviceRoutes::advise),
         new Route(Route.Method.POST, OF_CYCLE, Route.Need.WRITER, AdviceRoutes::give),
         new Route(Route.Method.GET, OF_CYCLE, Route.Need.ANYBODY, AdviceRoutes::list),
         new Route(Route.Method.GET, ONE, Route.Need.ANYBODY, AdviceRoutes::show),
@@ -57,14 +54,6 @@ final class AdviceRoutes {
 
   private static String text(Advice advice) {
     return AdviceJson.text(advice, Layout.ONE_LINE);
-  }
-
-  private static Answer advise(Call call) {
-    Reading reading = CycleFile.read(call.bytes());
-    if (reading instanceof Reading.Refused refused) {
-      throw Refusal.document(refused.problems());
-    }
-    return Answer.json(text(advice(call, ((Reading.Read) reading).cycle())));
   }
 
   private static Answer give(Call call) {

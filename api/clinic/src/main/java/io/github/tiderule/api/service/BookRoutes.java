@@ -29,7 +29,11 @@ final class BookRoutes {
 
   private static final String HTML = "text/html; charset=utf-8";
   private static final List<String> SCHEMA_NAMES =
-      List.of("cycle-1.schema.json", "advice-1.schema.json", "problems-1.schema.json");
+      List.of(
+          "cycle-1.schema.json",
+          "advice-1.schema.json",
+          "problems-1.schema.json",
+          "changes-1.schema.json");
 
   private final Metrics metrics;
 
@@ -43,6 +47,7 @@ final class BookRoutes {
         new Route(Route.Method.GET, "/v1/metrics", Route.Need.ANYBODY, this::metrics),
         new Route(Route.Method.GET, "/v1/rulebook", Route.Need.NOBODY, BookRoutes::rulebook),
         new Route(Route.Method.GET, "/v1/openapi.yaml", Route.Need.NOBODY, BookRoutes::contract),
+        new Route(Route.Method.GET, "/v1/openapi.json", Route.Need.NOBODY, BookRoutes::one),
         new Route(Route.Method.GET, "/v1/openapi", Route.Need.NOBODY, BookRoutes::page),
         new Route(Route.Method.GET, "/v1/schemas/{schema}", Route.Need.NOBODY, BookRoutes::schema));
   }
@@ -77,6 +82,16 @@ final class BookRoutes {
 
   private static Answer contract(Call call) {
     return Answer.text("application/yaml", resource(CONTRACT));
+  }
+
+  private static Answer one(Call call) {
+    return Answer.json(One.TEXT);
+  }
+
+  /** Made when it is first asked for. */
+  private static final class One {
+    static final String TEXT =
+        OneContract.text(resource(CONTRACT), SCHEMA_NAMES, name -> resource(SCHEMAS + name));
   }
 
   private static Answer page(Call call) {

@@ -106,6 +106,7 @@ public final class Service implements AutoCloseable {
             LaboratoryRoutes.all(),
             FhirRoutes.all(),
             ObservationRoutes.all(),
+            SentRoutes.all(),
             AdviceRoutes.all())
         .flatMap(List::stream)
         .toList();

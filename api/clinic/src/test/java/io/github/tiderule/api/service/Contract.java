@@ -76,7 +76,7 @@ final class Contract {
   private static SchemaRegistry registry() {
     Map<String, String> texts = new HashMap<>();
     texts.put(BASE + "openapi.yaml", ROOT.toString());
-    for (String name : List.of("cycle-1", "advice-1", "problems-1")) {
+    for (String name : List.of("cycle-1", "advice-1", "problems-1", "changes-1")) {
       // their own ids are for those who keep them apart; here they are found where they are served
       texts.put(
           BASE + "schemas/" + name + ".schema.json",
@@ -112,6 +112,11 @@ final class Contract {
                           }
                         }));
     return all;
+  }
+
+  /** How many paths there are. */
+  static int paths() {
+    return ROOT.path("paths").size();
   }
 
   static Operation operation(String id) {
@@ -164,7 +169,9 @@ final class Contract {
     if (media.isMissingNode()) {
       return List.of(operation + " answers " + status + " as " + contentType);
     }
-    return plain.endsWith("json") ? against(media.path("schema"), body) : List.of();
+    return plain.equals("application/json") || plain.endsWith("+json")
+        ? against(media.path("schema"), body)
+        : List.of();
   }
 
   /** What a schema of the document has against a value. */

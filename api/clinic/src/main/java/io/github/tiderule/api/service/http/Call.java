@@ -199,12 +199,29 @@ public final class Call implements Hand {
 
   /** The bytes sent, when they are said to be JSON. */
   public byte[] bytes() {
-    String type = context.contentType();
-    String plain = type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
-    if (!plain.equals("application/json")) {
+    return bytes("application/json");
+  }
+
+  /** The bytes sent, when they are said to be of a media type. */
+  public byte[] bytes(String type) {
+    if (!isOf(type)) {
       throw Refusal.contentType();
     }
     return anyBytes(context);
+  }
+
+  /** Whether what was sent is said to be of a media type. */
+  public boolean isOf(String wanted) {
+    String type = context.contentType();
+    String plain = type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
+    return plain.equals(wanted);
+  }
+
+  /** Whether a media type is asked for by its name. */
+  public boolean accepts(String type) {
+    return Arrays.stream(header("Accept").orElse("").split(",", -1))
+        .map(one -> one.split(";", 2)[0].strip().toLowerCase(Locale.ROOT))
+        .anyMatch(type::equals);
   }
 
   static byte[] anyBytes(Context context) {
