@@ -7,16 +7,22 @@ import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Season;
+import io.github.tiderule.rules.conclusion.CourseKind;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What the breedings already done are worth, whether another is, and what comes after. */
 final class SoFar {
+
+  /** What her values do while her days lie open. */
+  private static final Set<CourseKind> OPEN =
+      Set.of(CourseKind.FITS_NOTHING, CourseKind.STANDING_STILL);
 
   private SoFar() {}
 
@@ -45,12 +51,26 @@ final class SoFar {
     Sentence text =
         closed
             ? Sentence.of("Nothing of this season is left to time.")
-            : plan != null
-                ? adds(another)
-                : scanned(dated)
-                    ? watch(dated)
-                    : Sentence.of("{} {}", noMore(dated, breeding), watch(dated));
+            : open(dated)
+                ? Sentence.of(
+                    "When she ovulates is open, and so is what that counts for: the next value tells"
+                        + " whether she is bred again.")
+                : plan != null
+                    ? adds(another)
+                    : scanned(dated)
+                        ? watch(dated)
+                        : Sentence.of("{} {}", noMore(dated, breeding), watch(dated));
     return new Bred(done.size(), new EggShare(met, table.alreadyMetP10()), another, text);
+  }
+
+  /** Whether what her values do leaves her days open, so that nothing done can be judged yet. */
+  private static boolean open(Dated dated) {
+    return !scanned(dated)
+        && dated
+            .read()
+            .course()
+            .filter(ruled -> OPEN.contains(ruled.conclusion().kind()))
+            .isPresent();
   }
 
   private static Sentence noMore(Dated dated, @Nullable Breeding breeding) {
