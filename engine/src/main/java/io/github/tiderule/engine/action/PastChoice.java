@@ -88,16 +88,30 @@ final class PastChoice {
             .tooLittleForLast()
             .map(
                 share ->
-                    new Action(
-                        Now.PASSED,
-                        Sentence.of(
-                            season.semenPlan().semen() == Semen.FROZEN
-                                ? "Keep the last dose for another season: the best day left would"
-                                    + " meet about {} in 100 of her eggs."
-                                : "Order no semen any more: the best day left would meet about {} in"
-                                    + " 100 of her eggs. Fresh semen at once may meet more.",
-                            Math.round(100 * share)),
-                        List.of(EngineStep.EGG_SHARE.id(), EngineStep.PLAN.id())));
+                    season.semenPlan().semen() == Semen.FROZEN
+                        ? tooFew(
+                            Now.PASSED,
+                            "Keep the last dose for another season: the best day left would meet"
+                                + " about {} in 100 of her eggs.",
+                            share)
+                        : past()
+                            ? tooFew(
+                                Now.PASSED,
+                                "Order no semen any more: the best day left would meet about {} in"
+                                    + " 100 of her eggs.",
+                                share)
+                            : tooFew(
+                                Now.TEST,
+                                "Smear her before any order: by her values the best day left would"
+                                    + " meet about {} in 100 of her eggs.",
+                                share));
+  }
+
+  private static Action tooFew(Now now, String words, double share) {
+    return new Action(
+        now,
+        Sentence.of(words, Math.round(100 * share)),
+        List.of(EngineStep.EGG_SHARE.id(), EngineStep.PLAN.id()));
   }
 
   /** Her days are over, or would be if more than an estimate said so. */
