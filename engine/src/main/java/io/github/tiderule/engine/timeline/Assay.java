@@ -24,6 +24,9 @@ final class Assay {
   private static final double HIGHEST = 8;
   private static final double PER_UNIT = 256;
 
+  /** Least true level that a reading is taken back to, ng/mL. */
+  private static final double MIN = 1e-3;
+
   private final double weight;
   private final double intercept;
   private final double slope;
@@ -73,6 +76,15 @@ final class Assay {
         new double[] {number(row, "cvBelow3"), number(row, "cvTo10"), number(row, "cvAbove10")});
   }
 
+  /**
+   * The only way of a laboratory whose scale was learned: in place of all its method's ways.
+   *
+   * @param ways of its method, at least one; the first repeats as well as it does
+   */
+  static Assay learned(double factor, double logSd, List<Assay> ways) {
+    return new Assay(1, 0, factor, logSd, ways.get(0).cv);
+  }
+
   private static double number(CSVRecord row, String column) {
     return Double.parseDouble(row.get(column));
   }
@@ -111,6 +123,12 @@ final class Assay {
     double place = (Math.min(Math.max(logLevel, LOWEST), HIGHEST) - LOWEST) * PER_UNIT;
     int i = Math.min((int) place, table.length - 2);
     return table[i] + (place - i) * (table[i + 1] - table[i]);
+  }
+
+  /** Log of the true level, ng/mL, that reads so. */
+  double logTrue(double ngPerMl) {
+    double line = (ngPerMl - intercept) / slope;
+    return Math.log(intercept == 0 ? line : Math.min(Math.max(line, MIN), ngPerMl / LEAST_SHARE));
   }
 
   /** Coefficient of variation at a reading. */

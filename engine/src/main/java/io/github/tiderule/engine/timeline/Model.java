@@ -80,6 +80,7 @@ final class Model {
     onset = new OnsetPrior(parameters);
     curve = PopulationCurve.load(value("level.basal"));
     assays = Assay.load();
+    assays.replaceAll(this::asLearned);
     plateaus = plateaus(curve);
     failing = failing(curve);
     double third = 0;
@@ -192,6 +193,17 @@ final class Model {
   /** Prior weights of the courses on which she ovulates, in the order of {@link CourseWeights}. */
   double[] courseWeights() {
     return new double[] {ordinaryWeight(), plateauWeight, irregularWeight, failingWeight};
+  }
+
+  /** The ways a method may read, or the one that was learned for its laboratory. */
+  private List<Assay> asLearned(Method method, List<Assay> published) {
+    if (!LearnedScale.LOG_SD.containsKey(method)) {
+      return published;
+    }
+    double logSd = parameters.value(LearnedScale.logSdOf(method));
+    return logSd > 0
+        ? List.of(Assay.learned(parameters.value(LearnedScale.factorOf(method)), logSd, published))
+        : published;
   }
 
   /** The ways a method may read, at least one. */

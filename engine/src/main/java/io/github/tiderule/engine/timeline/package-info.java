@@ -2,9 +2,9 @@
  * The estimator: an exact posterior over the LH peak λ and ovulation ω of one season.
  *
  * <p><b>What this stage may know:</b> accepted observations as numbers on a time axis, the day of
- * first blood, earlier seasons, and the parameters of scope {@code timeline} with the tables {@code
- * curve}, {@code assay}, {@code plateau} and {@code neutrophils}. It knows no rule, no semen and no
- * calendar day.
+ * first blood, earlier seasons, and the parameters of scope {@code timeline}, {@code
+ * reading.factor}, and the tables {@code curve}, {@code assay}, {@code plateau} and {@code
+ * neutrophils}. It knows no rule, no semen and no calendar day.
  *
  * <p>Time is in days after an anchor, a midnight in UTC. All levels are natural logs of ng/mL.
  * Parameters are named without their scope; each row of the parameter files says where its value
@@ -82,7 +82,18 @@
  * slope·e^M/(intercept + slope·e^M), taken at M (1 where the reading is held at its least). Where
  * published comparisons of one method disagree, its ways are alternatives with their weights, one
  * for each laboratory-and-method series. Each series has a log scale of its own, normal (0, {@code
- * scaleLogSd}). So values of two laboratories share the bitch, never a line.
+ * scaleLogSd}). So values of two laboratories share the bitch, never a line. Where {@code
+ * laboratory.*-log-sd} of a method is above 0, its laboratory's scale was learned: slope {@code
+ * reading.factor.*}, intercept 0 and this spread stand in place of all its ways.
+ *
+ * <p>A scale is learned from n sera that the laboratory and another measured. Pairs with a value
+ * below {@code laboratory.least-level}, and those whose log ratio lies {@code laboratory.odd-log}
+ * from the median, are left out. With way i of the other laboratory the log scale is the mean of ln
+ * y − ln(true level that way i reads as x), with variance scaleLogSd(i)² + s²/n, s² the mean of the
+ * two cv² for eight pairs and of what is seen, by degrees of freedom; with way j of its own method
+ * it is normal (ln slope(j), scaleLogSd(j)). What is learned is the mean and the spread over all i
+ * and j by weights and how well they agree, and from {@code laboratory.least-pairs} pairs on it is
+ * proposed.
  *
  * <p>Errors of a number v, on the log: swing, with covariance {@code swing.log-sd}² e^(−|Δt|/{@code
  * swing.days}) between any two results; drift of her own course from the common shape, with

@@ -12,6 +12,11 @@ final class ExchangeSpecs {
   static final String COLUMNS = "--columns";
   static final String INTO = "--into";
   static final String SAVE = "--save";
+  static final String PAIRS = "pairs";
+  static final String METHOD = "--method";
+  static final String AGAINST = "--against";
+  static final String BY = "--by";
+  static final String FROM = "--since";
   static final String FHIR = "fhir";
   static final String FHIR_IMPORT = "import";
   static final String FHIR_EXPORT = "export";
@@ -28,6 +33,7 @@ final class ExchangeSpecs {
             Specs.command(CALENDAR, "Prints the dates of the plan for one cycle file as iCalendar.")
                 .addPositional(Specs.file("1")))
         .addSubcommand(LABORATORY, laboratory())
+        .addSubcommand(PAIRS, pairs())
         .addSubcommand(FHIR, fhir());
   }
 
@@ -49,6 +55,30 @@ final class ExchangeSpecs {
         .addOption(into())
         .addOption(save())
         .addPositional(taken("The table, as CSV; - reads the standard input."));
+  }
+
+  private static CommandSpec pairs() {
+    return Specs.command(
+            PAIRS,
+            "Proposes one laboratory's own scale, from blood that two laboratories measured.")
+        .addOption(
+            needed(METHOD, "METHOD", "The method of the laboratory whose scale is asked for."))
+        .addOption(needed(AGAINST, "METHOD", "The method of the other laboratory."))
+        .addOption(needed(BY, "NAME", "Who answers for it."))
+        .addOption(needed(FROM, "DAY", "From when it would be worked by, as in 2027-01-08."))
+        .addPositional(
+            taken(
+                "The pairs, as CSV with the heading value,unit,other,otherUnit;"
+                    + " - reads the standard input."));
+  }
+
+  private static OptionSpec needed(String option, String label, String description) {
+    return OptionSpec.builder(option)
+        .type(String.class)
+        .required(true)
+        .paramLabel(label)
+        .description(description)
+        .build();
   }
 
   private static CommandSpec fhir() {

@@ -9,10 +9,12 @@ import io.github.tiderule.api.command.stream.Output;
 import io.github.tiderule.api.command.stream.Protocol;
 import io.github.tiderule.api.command.stream.Streams;
 import io.github.tiderule.api.report.RefusalReport;
+import io.github.tiderule.engine.LaboratoryScale;
 import io.github.tiderule.format.json.Layout;
 import io.github.tiderule.format.json.ProblemsJson;
 import io.github.tiderule.format.problem.NearMiss;
 import io.github.tiderule.rules.RuleCard;
+import io.github.tiderule.rules.fact.assay.Method;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -20,10 +22,13 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -121,6 +126,7 @@ public final class Program {
       case ExchangeSpecs.CALENDAR ->
           cycle(parsed, chosen).run(file(parsed), CycleCommand.Form.CALENDAR, null);
       case ExchangeSpecs.LABORATORY -> laboratory(parsed, chosen);
+      case ExchangeSpecs.PAIRS -> pairs(parsed, chosen);
       case ExchangeSpecs.FHIR -> fhir(parsed, chosen);
       case Specs.BATCH -> new BatchCommand(streams, chosen).run(file(parsed));
       case Specs.CHANGES -> changes(parsed);
@@ -154,6 +160,58 @@ public final class Program {
             parsed.matchedOptionValue(ExchangeSpecs.COLUMNS, ""),
             () -> Into.file(into, streams),
             parsed.hasMatchedOption(ExchangeSpecs.SAVE));
+  }
+
+  private int pairs(ParseResult parsed, Supplier<Engine> chosen) throws IOException {
+    Method method = method(parsed, ExchangeSpecs.METHOD);
+    if (!LaboratoryScale.learns(method)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(),
+          "--method is \"ria\", which every other scale is read against; exchange the two.");
+    }
+    String by = parsed.matchedOptionValue(ExchangeSpecs.BY, "").strip();
+    if (by.isEmpty() || by.codePoints().anyMatch(Character::isISOControl)) {
+      throw new ParameterException(
+          parsed.commandSpec().commandLine(), "--by wants the name of who answers for it.");
+    }
+    Method against = method(parsed, ExchangeSpecs.AGAINST);
+    LocalDate since = day(parsed, ExchangeSpecs.FROM);
+    return new PairsCommand(streams, chosen.get().rules().parameters())
+        .run(file(parsed), method, against, by, since);
+  }
+
+  private static Method method(ParseResult parsed, String option) {
+    String word = parsed.matchedOptionValue(option, "");
+    return Arrays.stream(Method.values())
+        .filter(method -> method.word().equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    parsed.commandSpec().commandLine(),
+                    option
+                        + " is \""
+                        + word
+                        + "\"; it can be "
+                        + Arrays.stream(Method.values())
+                            .map(Method::word)
+                            .collect(Collectors.joining(", "))
+                        + "."));
+  }
+
+  private static LocalDate day(ParseResult parsed, String option) {
+    String text = parsed.matchedOptionValue(option, "");
+    try {
+      LocalDate day = LocalDate.parse(text);
+      if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
+        return day;
+      }
+    } catch (DateTimeException e) {
+      // refused below
+    }
+    throw new ParameterException(
+        parsed.commandSpec().commandLine(),
+        option + " is \"" + text + "\"; write it like 2027-01-08.");
   }
 
   private int fhir(ParseResult parsed, Supplier<Engine> chosen) throws IOException {
