@@ -19,6 +19,9 @@ final class TimingMeasures {
   /** Days from the first to the last of the days on which an early burst was seen. */
   private static final double BURST_SPAN_DAYS = 6.5;
 
+  /** Ordinary error of dating ovulation, days: with it the spread is the published 2.1. */
+  private static final double DATING_SD = 0.9;
+
   private static final double LAST_DAYS = 4;
   private static final int STEPS = 1000;
 
@@ -59,7 +62,31 @@ final class TimingMeasures {
             "late-progesterone-in-spite",
             a -> PER_CENT * inSpite(a.get(0), number(a, 1), number(a, 2))),
         Map.entry("late-progesterone-mean", a -> lateMean(a.get(0), number(a, 1))),
+        Map.entry("scan-within", a -> PER_CENT * byScan(a.get(0), number(a, 1))),
+        Map.entry("breed-difference", a -> breed(a.get(0)) - breed(a.get(1))),
+        Map.entry("ovulation-whelping-within", a -> PER_CENT * aroundTheMean(number(a, 0))),
         Map.entry("rise-whelping-within", a -> PER_CENT * aroundSixtyFive(number(a, 0))));
+  }
+
+  /** Share of whelpings within so many whole days of what a measurement of a scan left. */
+  private double byScan(String error, double days) {
+    double odd = value("whelping.scan.odd");
+    double wrong = Math.min(1, (2 * days + 1) / value("whelping.scan.spread"));
+    return (1 - odd) * about(value("whelping.scan." + error), days) + odd * wrong;
+  }
+
+  private double breed(String name) {
+    return value("whelping.breed." + name);
+  }
+
+  /** Share within so many whole days of the mean from ovulation, as published with its dating. */
+  private double aroundTheMean(double days) {
+    return about(Math.hypot(value("whelping.sd"), DATING_SD), days);
+  }
+
+  private static double about(double sd, double days) {
+    double reach = (days + 0.5) / sd;
+    return NormalDistribution.of(0, 1).probability(-reach, reach);
   }
 
   private double value(String id) {

@@ -131,9 +131,11 @@ final class PastChoice {
       return Optional.empty();
     }
     Instant middle = whelping.median().toInstant();
+    boolean ahead =
+        whelping.p05().toLocalDate().isAfter(season.asOf().atZone(season.zone()).toLocalDate());
     Part last = clock.day(whelping.p95().toInstant());
     Sentence due =
-        middle.isAfter(season.asOf())
+        ahead
             ? Sentence.of(
                 "Due about {} ({} to {}).",
                 clock.day(middle),

@@ -64,7 +64,10 @@ final class PregnancySigns {
         signs.temperatures,
         drawn,
         Math.min(Math.max(signs.stillPregnant, last), signs.firstPup),
-        signs.firstPup);
+        signs.firstPup,
+        Double.isInfinite(signs.firstPup)
+            ? axis.day(dated.season().asOf())
+            : Double.NEGATIVE_INFINITY);
   }
 
   /** A band of a kit is of no method, and stands on the scale of radioimmunoassay. */

@@ -18,45 +18,56 @@ final class FetalMeasures {
     return parameters.value("whelping." + id);
   }
 
-  /** Whether there is a line for bitches of this mass. */
-  boolean hasLine(double bodyMassKg) {
-    return bodyMassKg <= value("scan.medium-up-to");
-  }
-
   /**
    * Days from the scan to whelping; none outside the days in which the line may be read.
    *
-   * @param bodyMassKg a mass that has a line
+   * @param bodyMassKg by which her line is chosen
    */
   OptionalDouble daysLeft(Measured measured, double bodyMassKg) {
-    boolean small = bodyMassKg <= value("scan.small-up-to");
-    double days;
-    if (measured.part() == Part.CAVITY) {
-      days =
-          small
-              ? (value("scan.cavity-small-at-term") - measured.millimetres())
-                  / value("scan.cavity-small-growth")
-              : (value("scan.cavity-medium-at-term") - measured.millimetres())
-                  / value("scan.cavity-medium-growth");
-      return days >= value("scan.cavity-least-days") && days <= value("scan.cavity-most-days")
-          ? OptionalDouble.of(days)
-          : OptionalDouble.empty();
-    }
-    days =
-        small
-            ? (value("scan.skull-small-at-term") - measured.millimetres())
-                / value("scan.skull-small-growth")
-            : (value("scan.skull-medium-at-term") - measured.millimetres())
-                / value("scan.skull-medium-growth");
-    return days >= 0 && days <= value("scan.skull-most-days")
-        ? OptionalDouble.of(days)
-        : OptionalDouble.empty();
+    boolean cavity = measured.part() == Part.CAVITY;
+    Line line = cavity ? cavity(bodyMassKg) : skull(bodyMassKg);
+    double days = (line.atTerm() - measured.millimetres()) / line.growth();
+    double least = cavity ? value("scan.cavity-least-days") : 0;
+    double most = value(cavity ? "scan.cavity-most-days" : "scan.skull-most-days");
+    return days >= least && days <= most ? OptionalDouble.of(days) : OptionalDouble.empty();
   }
 
-  /** Likelihood of a whelping so many days after the scan. */
+  /**
+   * Growth in a straight line.
+   *
+   * @param atTerm millimetres that it reaches at whelping
+   * @param growth millimetres a day
+   */
+  private record Line(double atTerm, double growth) {}
+
+  private Line cavity(double kg) {
+    return kg <= value("scan.small-up-to")
+        ? new Line(value("scan.cavity-small-at-term"), value("scan.cavity-small-growth"))
+        : kg <= value("scan.medium-up-to")
+            ? new Line(value("scan.cavity-medium-at-term"), value("scan.cavity-medium-growth"))
+            : new Line(value("scan.cavity-large-at-term"), value("scan.cavity-large-growth"));
+  }
+
+  private Line skull(double kg) {
+    return kg <= value("scan.small-up-to")
+        ? new Line(value("scan.skull-small-at-term"), value("scan.skull-small-growth"))
+        : kg <= value("scan.medium-up-to")
+            ? new Line(value("scan.skull-medium-at-term"), value("scan.skull-medium-growth"))
+            : new Line(value("scan.skull-large-at-term"), value("scan.skull-large-growth"));
+  }
+
+  /** Likelihood of a whelping so many days after a scan whose line left so many. */
   double likelihood(Part part, double daysLeft, double days) {
-    double sd = part == Part.CAVITY ? value("scan.cavity-sd") : value("scan.skull-sd");
     double odd = value("scan.odd");
-    return (1 - odd) * Bell.density(days, daysLeft, sd) + odd / value("scan.spread");
+    return (1 - odd) * Bell.density(days, daysLeft, sd(part, daysLeft))
+        + odd / value("scan.spread");
+  }
+
+  private double sd(Part part, double daysLeft) {
+    if (part == Part.CAVITY) {
+      return value(
+          daysLeft >= value("scan.early-days") ? "scan.cavity-early-sd" : "scan.cavity-sd");
+    }
+    return value(daysLeft < value("scan.late-days") ? "scan.skull-late-sd" : "scan.skull-sd");
   }
 }

@@ -66,11 +66,29 @@ public final class Gestation {
     List<DoubleUnaryOperator> likelihoods = likelihoods(evidence, notes);
     double mean = value(fromShift ? "after-dioestrus" : "after-ovulation") + fixed;
     double sd = value(fromShift ? "after-dioestrus-sd" : "sd");
-    if (!fromShift && !late && likelihoods.isEmpty() && fixed == 0) {
+    boolean near = evidence.asked() >= evidence.ovulation().quantile(0.5) + value("term.from");
+    if (!fromShift && !late && likelihoods.isEmpty() && fixed == 0 && !near) {
       return new Estimate(evidence.ovulation().after(mean, sd), false, List.copyOf(notes));
     }
+    Density whelping = density(evidence, points, mean, sd, likelihoods);
     return new Estimate(
-        density(evidence, points, mean, sd, likelihoods), fromShift, List.copyOf(notes));
+        near ? later(whelping, evidence.asked()) : whelping, fromShift, List.copyOf(notes));
+  }
+
+  /**
+   * What is left once no pup had come by the time it is asked; all of it where so little is left
+   * that she rather whelped and nobody wrote it down.
+   */
+  private Density later(Density whelping, double asked) {
+    if (1 - whelping.cdf(asked) < value("untold")) {
+      return whelping;
+    }
+    double step = whelping.step();
+    double[] weights = new double[whelping.size()];
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = whelping.at(i) > asked ? whelping.value(i) : 0;
+    }
+    return Density.ofWeights((int) Math.round(whelping.at(0) / step), step, weights);
   }
 
   /**
@@ -196,15 +214,11 @@ public final class Gestation {
     if (evidence.measured().isEmpty()) {
       return;
     }
-    if (mass == null || !measures.hasLine(mass)) {
-      notes.add(
-          mass == null
-              ? Sentence.of("The scan's measurements are not used: they need her body mass")
-              : Sentence.of(
-                  "The scan's measurements are not used: there is no line for her size; ask your"
-                      + " vet"));
+    if (mass == null) {
+      notes.add(Sentence.of("The scan's measurements are not used: they need her body mass"));
       return;
     }
+    List<DoubleUnaryOperator> read = new ArrayList<>();
     for (Measured one : evidence.measured()) {
       OptionalDouble left = measures.daysLeft(one, mass);
       if (left.isEmpty()) {
@@ -212,17 +226,18 @@ public final class Gestation {
         continue;
       }
       double days = left.getAsDouble();
-      all.add(w -> measures.likelihood(one.part(), days, w - one.day()));
+      read.add(w -> measures.likelihood(one.part(), days, w - one.day()));
       notes.add(
           Sentence.of(
               one.part() == WhelpingEvidence.Part.CAVITY
-                  ? "The scan's chorionic cavity of {} mm left about {:whole} days, by a formula from"
-                      + " memory, so widely"
-                  : "The scan's skull width of {} mm left about {:whole} days, by a formula from"
-                      + " memory, so widely",
+                  ? "The scan's chorionic cavity of {} mm left about {:whole} days"
+                  : "The scan's skull width of {} mm left about {:whole} days",
               Part.figure(Math.round(10 * one.millimetres()) / 10.0),
               days));
     }
+    // what is measured of one litter errs together
+    double share = 1 / (1 + (read.size() - 1) * value("scan.shared"));
+    read.forEach(one -> all.add(w -> Math.pow(one.applyAsDouble(w), share)));
   }
 
   private static Density density(

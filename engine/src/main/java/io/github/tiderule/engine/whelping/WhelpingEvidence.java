@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param pups how many were counted, if they were
  * @param stillPregnant latest time at which she had not whelped; negative infinity for none
  * @param firstPup time by which she had whelped; infinity for none
+ * @param asked when it is asked, no pup having come that anybody told of; negative infinity where
+ *     that says nothing
  */
 public record WhelpingEvidence(
     Density ovulation,
@@ -27,7 +29,8 @@ public record WhelpingEvidence(
     List<Temperature> temperatures,
     List<Drawn> progesterone,
     double stillPregnant,
-    double firstPup) {
+    double firstPup,
+    double asked) {
 
   public WhelpingEvidence {
     measured = List.copyOf(measured);
@@ -48,7 +51,8 @@ public record WhelpingEvidence(
         List.of(),
         List.of(),
         Double.NEGATIVE_INFINITY,
-        Double.POSITIVE_INFINITY);
+        Double.POSITIVE_INFINITY,
+        Double.NEGATIVE_INFINITY);
   }
 
   /** What is measured of a fetus. */

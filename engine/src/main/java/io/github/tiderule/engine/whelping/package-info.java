@@ -50,9 +50,13 @@
  *
  * <ul>
  *   <li>Fetal measurements at t, mean of all fetuses x mm: days left d = (at-term − x)/growth, from
- *       the line for her size (luvoni-2000, from memory; small and medium-sized bitches only). (1 −
- *       o) N(W − t; d, s) + o/{@code scan.spread}, o = {@code scan.odd}, s = {@code scan.cavity-sd}
- *       or {@code scan.skull-sd}. Not read outside {@code scan.*-days}.
+ *       the line for her size (luvoni-2000, from memory, for small and medium-sized bitches; that
+ *       of German Shepherds, cecchetto-2017, for large ones). (1 − o) N(W − t; d, s) + o/{@code
+ *       scan.spread}, o = {@code scan.odd}, s as beccaglia-2012 found it: {@code
+ *       scan.cavity-early-sd} with d ≥ {@code scan.early-days}, {@code scan.cavity-sd} later,
+ *       {@code scan.skull-sd}, and {@code scan.skull-late-sd} with d &lt; {@code scan.late-days}.
+ *       Not read outside {@code scan.*-days}. One litter and one hand err together: each of n
+ *       measurements counts with the power 1/(1 + (n − 1) {@code scan.shared}).
  *   <li>Fall of temperature (tsutsui-1982): the first reading of a last run that lies {@code
  *       temperature.own-fall} or more below the mean of the readings before it; the fall lies
  *       evenly between the reading before it, at most {@code temperature.gap-hours}, and it. N(W −
@@ -72,11 +76,14 @@
  *       more among those within half a day. At eight days they follow hinderer-2021 and
  *       kirchhoff-2016.
  *   <li>She was still pregnant at her latest observation: W lies after it; and before the first pup
- *       seen.
+ *       seen. Nor had any pup come, that anybody told of, when it is asked: W lies after that too,
+ *       unless less than {@code untold} of the law is left, where she rather whelped and nobody
+ *       wrote it down.
  * </ul>
  *
- * <p>Temperature and progesterone count from {@code term.from} days after the middle of ovulation.
- * What is seen in pregnancy moves W, never ω: the plan and its egg shares are over by then.
+ * <p>Temperature, progesterone and the moment it is asked count from {@code term.from} days after
+ * the middle of ovulation. What is seen in pregnancy moves W, never ω: the plan and its egg shares
+ * are over by then.
  *
  * <h2>Computation</h2>
  *

@@ -40,6 +40,7 @@ class GestationTest {
   private @Nullable Integer pups;
   private double still = Double.NEGATIVE_INFINITY;
   private double firstPup = Double.POSITIVE_INFINITY;
+  private double asked = Double.NEGATIVE_INFINITY;
 
   private static Density normal(double mean, double sd) {
     int first = (int) Math.round((mean - 6 * sd) / STEP);
@@ -64,7 +65,8 @@ class GestationTest {
             temperatures,
             drawn,
             still,
-            firstPup));
+            firstPup,
+            asked));
   }
 
   private double median() {
@@ -139,7 +141,7 @@ class GestationTest {
     // (68.68 − 30.43) / 1.53 = 25.0 days left, so whelping on day 75 by the scan of day 50
     measured.add(new Measured(50, Part.CAVITY, 30.43));
     double alone = 1 / (3.61 + 0.25);
-    double scan = 1 / 6.25;
+    double scan = 1 / (1.6 * 1.6);
     double expected = (73.1 * alone + 75 * scan) / (alone + scan);
     assertThat(median(), is(closeTo(expected, 0.1)));
     assertThat(halfWidth(), is(lessThan(1.645 * Math.sqrt(1 / alone))));
@@ -151,17 +153,38 @@ class GestationTest {
     // (29.18 − 15.18) / 0.7 = 20 days left, so day 75 by the scan of day 55
     measured.add(new Measured(55, Part.SKULL, 15.18));
     double alone = 1 / (3.61 + 0.25);
-    double scan = 1 / 9.0;
+    double scan = 1 / (1.35 * 1.35);
     assertThat(median(), is(closeTo((73.1 * alone + 75 * scan) / (alone + scan), 0.1)));
   }
 
   @Test
-  void measurementsWithoutALineAreNotUsed() {
-    measured.add(new Measured(50, Part.CAVITY, 30.43));
+  void aMeasurementOfALargeBitch() {
     mass = 40.0;
-    assertThat(median(), is(closeTo(73.1, 0.01)));
-    assertThat(Phrasing.PLAIN.say(estimate().notes()), contains(containsString("ask your vet")));
+    // German Shepherds: 44.76 − 4.34 × 1.99 cm = 36.1 days left, read early; day 75 by day 38.9
+    measured.add(new Measured(38.9, Part.CAVITY, 19.9));
+    double alone = 1 / (3.61 + 0.25);
+    double scan = 1 / (1.25 * 1.25);
+    double expected = (73.1 * alone + 75 * scan) / (alone + scan);
+    assertThat(median(), is(closeTo(expected, 0.1)));
+  }
+
+  @Test
+  void twoMeasurementsOfOneLitterErrTogether() {
+    measured.add(new Measured(50, Part.CAVITY, 30.43));
+    double one = halfWidth();
+    measured.add(new Measured(50, Part.CAVITY, 30.43));
+    double two = halfWidth();
+    measured.add(new Measured(50, Part.CAVITY, 30.43));
+    // as 4 in 3 of one, and no better than twice one however many
+    assertThat(two, is(lessThan(one)));
+    assertThat(halfWidth(), is(greaterThan(one / Math.sqrt(2))));
+  }
+
+  @Test
+  void measurementsWithoutHerMassAreNotUsed() {
+    measured.add(new Measured(50, Part.CAVITY, 30.43));
     mass = null;
+    assertThat(median(), is(closeTo(73.1, 0.01)));
     assertThat(Phrasing.PLAIN.say(estimate().notes()), contains(containsString("body mass")));
   }
 
@@ -221,6 +244,20 @@ class GestationTest {
     assertThat(whelping.quantile(0.5), is(greaterThan(75.3)));
     still = 110;
     assertThat(estimate().whelping().quantile(0.05), is(greaterThan(60.0)));
+  }
+
+  @Test
+  void noPupHadComeWhenItWasAsked() {
+    asked = 40;
+    assertThat(median(), is(closeTo(73.1, 0.01)));
+    asked = 74;
+    Density whelping = estimate().whelping();
+    assertThat(whelping.cdf(73.9), is(closeTo(0, 1e-6)));
+    // the upper part of a normal law about 73.1 with a spread of 1.965, beyond 74: 0.324 of it
+    assertThat(whelping.quantile(0.5), is(closeTo(73.1 + 1.965 * 0.987, 0.05)));
+    // three weeks over: she rather whelped and nobody wrote it down
+    asked = 95;
+    assertThat(median(), is(closeTo(73.1, 0.05)));
   }
 
   @Test
