@@ -208,4 +208,10 @@ final class TestChoice {
       case CYTOLOGY -> "a smear";
     };
   }
+
+  /** Whether to act on the forecast: for an only dose it has to win something over waiting. */
+  static boolean acts(Season season, TestValue.Outcome outcome) {
+    boolean only = season.semenPlan().onlyDose();
+    return outcome.actRather(only ? season.tools().value("planning.forecast-gain") : 0);
+  }
 }

@@ -266,7 +266,7 @@ public final class Testing {
     }
     Instant by = first.decideBy();
     TestValue.Outcome outcome = soonest.outcome();
-    boolean act = acts(season, outcome);
+    boolean act = TestChoice.acts(season, outcome);
     boolean tooLittle = !act && outcome.actRather();
     Sentence text =
         Sentence.of(
@@ -294,12 +294,6 @@ public final class Testing {
         outcome.waitingLoses(),
         act ? Mistake.ACT : Mistake.WAIT,
         text);
-  }
-
-  /** Whether to act on the forecast: for an only dose it has to win something over waiting. */
-  static boolean acts(Season season, TestValue.Outcome outcome) {
-    boolean only = season.semenPlan().onlyDose();
-    return outcome.actRather(only ? season.tools().value("planning.forecast-gain") : 0);
   }
 
   private static Sentence eggs(double share) {

@@ -45,7 +45,7 @@ final class Thresholds {
 
   /** For a draw to come. */
   List<Change> ofNext(TestChoice.Valued test, ComingValue value) {
-    boolean act = Testing.acts(dated.season(), test.outcome());
+    boolean act = TestChoice.acts(dated.season(), test.outcome());
     List<Integer> settled = act ? test.outcome().settled() : List.of();
     Flips flips =
         Flips.of(
