@@ -78,8 +78,7 @@ final class OwnersFiles {
     try {
       return Files.createTempFile(directory(file), file.getFileName() + ".", ".begun");
     } catch (IOException e) {
-      throw new IllegalArgumentException(
-          "no file can be made in " + directory(file), e);
+      throw new IllegalArgumentException("no file can be made in " + directory(file), e);
     }
   }
 
