@@ -50,7 +50,8 @@ final class SentRoutes {
   /** One cycle file, as JSON or on paper, or many of them, one a line. */
   private static Answer advise(Call call) {
     if (call.isOf(LINES)) {
-      return Answer.text(LINES, lines(call));
+      // as bytes: lines of JSON are UTF-8 and say no charset
+      return Answer.file(LINES, lines(call).getBytes(StandardCharsets.UTF_8));
     }
     CycleRecord cycle = read(call.bytes());
     return call.accepts(PDF)
