@@ -132,7 +132,7 @@ final class PageAnswers {
     for (String part : OF_SEASON) {
       page(served, name + (part.isEmpty() ? "/season" : part), path + part);
     }
-    Served.Answer advice = served.post(path + "/reasoning");
+    Served.Answer advice = served.get(path + "/reasoning");
     write(name + "/reasoning", advice);
     page(served, name + "/season-kept", path);
     List<Tree> observations = Tree.of(cycle).at("observations").entries();

@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class PlanCohortTest {
 
-  private static final int SEASONS = Nightly.of(8, 30);
+  private static final int SEASONS = Nightly.of(12, 30);
   private static final long SEED = 1;
   private static final Map<EggLaw.World, Map<Row, PlanScore>> SCORES =
       new EnumMap<>(EggLaw.World.class);

@@ -122,7 +122,23 @@ final class PastChoice {
         || (breeding != null && breeding.best().isPresent())) {
       return Optional.empty();
     }
-    return awaitsWhelping().or(this::overOrUnproven);
+    return openYet().or(this::awaitsWhelping).or(this::overOrUnproven);
+  }
+
+  /** Bred or not, nothing is done while her values leave open when she ovulates. */
+  private Optional<Action> openYet() {
+    if (!read.open() || pregnant() || past()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Action(
+            Now.TEST,
+            test == null
+                ? Sentence.of("When she ovulates is open: smear her daily.")
+                : Sentence.of(
+                    "When she ovulates is open: smear her daily, and test again on {}.",
+                    clock.dayAndTime(test.at().toInstant())),
+            List.of(EngineStep.TIMELINE.id())));
   }
 
   private Optional<Action> awaitsWhelping() {

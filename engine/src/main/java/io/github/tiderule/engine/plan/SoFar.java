@@ -7,22 +7,16 @@ import io.github.tiderule.engine.days.ScoredPlan;
 import io.github.tiderule.engine.season.Clock;
 import io.github.tiderule.engine.season.Dated;
 import io.github.tiderule.engine.season.Season;
-import io.github.tiderule.rules.conclusion.CourseKind;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.fact.observation.BreedingDone;
 import io.github.tiderule.rules.sentence.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What the breedings already done are worth, whether another is, and what comes after. */
 final class SoFar {
-
-  /** What her values do while her days lie open. */
-  private static final Set<CourseKind> OPEN =
-      Set.of(CourseKind.FITS_NOTHING, CourseKind.STANDING_STILL);
 
   private SoFar() {}
 
@@ -65,12 +59,7 @@ final class SoFar {
 
   /** Whether what her values do leaves her days open, so that nothing done can be judged yet. */
   private static boolean open(Dated dated) {
-    return !scanned(dated)
-        && dated
-            .read()
-            .course()
-            .filter(ruled -> OPEN.contains(ruled.conclusion().kind()))
-            .isPresent();
+    return !scanned(dated) && dated.read().open();
   }
 
   private static Sentence noMore(Dated dated, @Nullable Breeding breeding) {

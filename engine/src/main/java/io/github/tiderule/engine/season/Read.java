@@ -3,6 +3,7 @@ package io.github.tiderule.engine.season;
 import io.github.tiderule.rules.Stage;
 import io.github.tiderule.rules.StageResult.Ruled;
 import io.github.tiderule.rules.conclusion.Course;
+import io.github.tiderule.rules.conclusion.CourseKind;
 import io.github.tiderule.rules.conclusion.Finding;
 import io.github.tiderule.rules.conclusion.FindingKind;
 import io.github.tiderule.rules.conclusion.SetAside;
@@ -47,6 +48,10 @@ public record Read(Season season, StageRun reading, StageRun found) {
 
   private static final Set<FindingKind> PROOF =
       Set.of(FindingKind.PROVEN_OVULATION, FindingKind.DIOESTROUS_SHIFT, FindingKind.SCAN_OVULATED);
+
+  /** What her values do while her days lie open. */
+  private static final Set<CourseKind> OPEN =
+      Set.of(CourseKind.FITS_NOTHING, CourseKind.STANDING_STILL, CourseKind.RISING_AGAIN);
 
   /** Runs both stages; the second knows nothing of a date that the first holds. */
   public static Read of(Season filed) {
@@ -166,6 +171,11 @@ public record Read(Season season, StageRun reading, StageRun found) {
   /** Whether her values do something that comes before any date. */
   public boolean unsettled() {
     return course().map(ruled -> ruled.conclusion().lead() != null).orElse(false);
+  }
+
+  /** Whether what her values do leaves open when she ovulates, whatever the estimate's middle is. */
+  public boolean open() {
+    return course().filter(ruled -> OPEN.contains(ruled.conclusion().kind())).isPresent();
   }
 
   /** What an earlier answer may have taken for proof and holds no longer; null where nothing. */
