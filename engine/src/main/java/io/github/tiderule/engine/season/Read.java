@@ -175,7 +175,8 @@ public record Read(Season season, StageRun reading, StageRun found) {
 
   /** Whether what her values do leaves open when she ovulates, whatever the estimate's middle is. */
   public boolean open() {
-    return course().filter(ruled -> OPEN.contains(ruled.conclusion().kind())).isPresent();
+    return !proven()
+        && course().filter(ruled -> OPEN.contains(ruled.conclusion().kind())).isPresent();
   }
 
   /** What an earlier answer may have taken for proof and holds no longer; null where nothing. */
