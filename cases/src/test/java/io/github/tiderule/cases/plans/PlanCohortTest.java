@@ -41,6 +41,9 @@ class PlanCohortTest {
   /** Luck of a small cohort; of thirty seasons it is a twentieth. */
   private static final double LUCK = 0.05 * Math.sqrt(30.0 / SEASONS);
 
+  /** By so many tests the means of two small cohorts differ by chance; of thirty a sixth. */
+  private static final double SCATTER = Math.sqrt(30.0 / SEASONS) / 6;
+
   @BeforeAll
   static void breed() {
     PlanStudy study = new PlanStudy(Tiderule.create(), SEED);
@@ -130,7 +133,8 @@ class PlanCohortTest {
   @Test
   void takesFewerTestsThanEverySecondDayWhereSemenLives() {
     for (Row row : List.of(Row.NATURAL, Row.FRESH_TWO, Row.CHILLED_TWO)) {
-      assertThat(score(row).tests(), lessThanOrEqualTo(score(row).untilPastFive()));
+      assertThat(
+          row.name(), score(row).tests(), lessThanOrEqualTo(score(row).untilPastFive() + SCATTER));
     }
   }
 

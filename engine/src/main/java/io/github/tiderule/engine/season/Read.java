@@ -173,7 +173,9 @@ public record Read(Season season, StageRun reading, StageRun found) {
     return course().map(ruled -> ruled.conclusion().lead() != null).orElse(false);
   }
 
-  /** Whether what her values do leaves open when she ovulates, whatever the estimate's middle is. */
+  /**
+   * Whether what her values do leaves open when she ovulates, whatever the estimate's middle is.
+   */
   public boolean open() {
     return !proven()
         && course().filter(ruled -> OPEN.contains(ruled.conclusion().kind())).isPresent();
