@@ -11,7 +11,6 @@ import io.github.tiderule.api.service.http.Refusal;
 import io.github.tiderule.api.service.http.Route;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -64,10 +63,6 @@ final class PaperPages {
   }
 
   private static PaperSize paper(Call call) {
-    String asked = call.query("paper").orElse(PaperSize.A4.word());
-    return Arrays.stream(PaperSize.values())
-        .filter(size -> size.word().equals(asked))
-        .findFirst()
-        .orElse(PaperSize.A4);
+    return call.query("paper").flatMap(PaperSize::of).orElse(PaperSize.A4);
   }
 }

@@ -21,7 +21,6 @@ import io.github.tiderule.format.node.NodeText;
 import io.github.tiderule.format.problem.Problem;
 import io.github.tiderule.format.problem.ProblemCode;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -86,10 +85,7 @@ final class SentRoutes {
   }
 
   private static PaperSize paper(Call call) {
-    String asked = call.query("paper").orElse(PaperSize.A4.word());
-    return Arrays.stream(PaperSize.values())
-        .filter(size -> size.word().equals(asked))
-        .findFirst()
+    return PaperSize.of(call.query("paper").orElse(PaperSize.A4.word()))
         .orElseThrow(() -> Refusal.query("paper is a4 or letter."));
   }
 

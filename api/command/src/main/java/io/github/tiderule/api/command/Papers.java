@@ -7,7 +7,6 @@ import io.github.tiderule.api.paper.ReferralSummary;
 import io.github.tiderule.engine.CycleRecord;
 import io.github.tiderule.engine.Reasoning;
 import io.github.tiderule.rules.RuleBase;
-import java.util.Arrays;
 import java.util.Optional;
 
 /** The sheets of paper as files. */
@@ -41,9 +40,6 @@ final class Papers {
   }
 
   private static PaperSize size(String word) {
-    return Arrays.stream(PaperSize.values())
-        .filter(size -> size.word().equals(word))
-        .findFirst()
-        .orElseThrow();
+    return PaperSize.of(word).orElseThrow();
   }
 }

@@ -1,5 +1,8 @@
 package io.github.tiderule.api.paper;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** The sheets people print on. */
 public enum PaperSize {
   A4("a4", "210mm 297mm"),
@@ -11,6 +14,11 @@ public enum PaperSize {
   PaperSize(String word, String css) {
     this.word = word;
     this.css = css;
+  }
+
+  /** The size of a word, if it is one. */
+  public static Optional<PaperSize> of(String word) {
+    return Arrays.stream(values()).filter(size -> size.word.equals(word)).findFirst();
   }
 
   /** What it is called on the command line. */
