@@ -146,10 +146,7 @@ public final class Recording {
     Known.mustEnter(hand.person(), season.female());
     String document = NodeText.of(observation);
     Instant moment = season.cycle().moment(hand.now());
-    List<String> all =
-        new ArrayList<>(SeasonText.documents(ledger.entries().current(season.cycle().key())));
-    all.add(document);
-    check(season, moment, all, all.size() - 1, "");
+    checkFurther(season, moment, document);
     String id = ((Node.Text) Body.there(observation.byKey().get("id"))).value();
     Entry entry =
         ledger
@@ -202,13 +199,18 @@ public final class Recording {
     Known.mustEnter(hand.person(), season.female());
     String document = NodeText.of(observation);
     Instant moment = season.cycle().moment(hand.now());
+    checkFurther(season, moment, document);
+    return entered(
+        season,
+        ledger.entries().restore(was, document, reason, hand.person().key(), moment, hand.now()));
+  }
+
+  /** Checks the season with one more observation. */
+  private void checkFurther(Known.Season season, Instant moment, String document) {
     List<String> all =
         new ArrayList<>(SeasonText.documents(ledger.entries().current(season.cycle().key())));
     all.add(document);
     check(season, moment, all, all.size() - 1, "");
-    return entered(
-        season,
-        ledger.entries().restore(was, document, reason, hand.person().key(), moment, hand.now()));
   }
 
   private Entry entered(Known.Season season, Entry entry) {
