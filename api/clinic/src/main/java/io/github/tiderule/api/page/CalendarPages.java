@@ -16,7 +16,6 @@ import io.github.tiderule.api.page.plan.Seasons;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.store.Unavailable;
 import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.SeasonDates;
@@ -276,15 +275,8 @@ public final class CalendarPages {
 
   private static void noteUse(Call keeper, CalendarAddresses.Address address) {
     if (CalendarAddresses.isToBeNoted(address, keeper.now())) {
-      try {
-        keeper.change(
-            ledger -> {
-              CalendarAddresses.of(ledger).used(address, keeper.now());
-              return Answer.done();
-            });
-      } catch (Refusal | Unavailable e) {
-        // the dates are read all the same
-      }
+      // the dates are read whether it can be noted or not
+      keeper.changed(ledger -> CalendarAddresses.of(ledger).used(address, keeper.now()));
     }
   }
 

@@ -2,7 +2,6 @@ package io.github.tiderule.api.page;
 
 import io.github.tiderule.api.page.plan.Standing;
 import io.github.tiderule.api.record.GivenAdvice;
-import io.github.tiderule.api.record.store.Unavailable;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.Recording;
 import io.github.tiderule.api.service.http.Answer;
@@ -70,24 +69,18 @@ final class Keeping {
     if (standing.kept() != null) {
       return false;
     }
-    try {
-      call.change(
-          ledger -> {
-            // another page may have kept it meanwhile
-            if (last(held.latest()).equals(last(ledger.advices().latest(held.cycle().key(), 1)))) {
-              Recording.of(call, ledger)
-                  .keep(
-                      new Known.Season(held.female(), held.cycle()),
-                      standing.file(),
-                      standing.told().advice(),
-                      AdviceJson.text(standing.told().advice(), Layout.ONE_LINE));
-            }
-            return Answer.done();
-          });
-      return true;
-    } catch (Refusal | Unavailable e) {
-      return false;
-    }
+    return call.changed(
+        ledger -> {
+          // another page may have kept it meanwhile
+          if (last(held.latest()).equals(last(ledger.advices().latest(held.cycle().key(), 1)))) {
+            Recording.of(call, ledger)
+                .keep(
+                    new Known.Season(held.female(), held.cycle()),
+                    standing.file(),
+                    standing.told().advice(),
+                    AdviceJson.text(standing.told().advice(), Layout.ONE_LINE));
+          }
+        });
   }
 
   private static String last(List<GivenAdvice> latest) {

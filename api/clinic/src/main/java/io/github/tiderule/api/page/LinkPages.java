@@ -16,7 +16,6 @@ import io.github.tiderule.api.page.reasoning.Filter;
 import io.github.tiderule.api.record.Cycle;
 import io.github.tiderule.api.record.Female;
 import io.github.tiderule.api.record.Ledger;
-import io.github.tiderule.api.record.store.Unavailable;
 import io.github.tiderule.api.service.Known;
 import io.github.tiderule.api.service.http.Answer;
 import io.github.tiderule.api.service.http.Call;
@@ -243,15 +242,8 @@ public final class LinkPages {
   }
 
   private static void noteUse(Call call, SeasonLinks.Link link) {
-    try {
-      call.change(
-          ledger -> {
-            SeasonLinks.of(ledger).used(link, call.now());
-            return Answer.done();
-          });
-    } catch (Refusal | Unavailable e) {
-      // the season is read all the same
-    }
+    // the season is read whether it can be noted or not
+    call.changed(ledger -> SeasonLinks.of(ledger).used(link, call.now()));
   }
 
   private static Behind behind(Call call, Ledger ledger) {

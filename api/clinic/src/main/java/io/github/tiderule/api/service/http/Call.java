@@ -5,6 +5,7 @@ import io.github.tiderule.api.access.Person;
 import io.github.tiderule.api.access.Secrets;
 import io.github.tiderule.api.record.KeptAnswers;
 import io.github.tiderule.api.record.Ledger;
+import io.github.tiderule.api.record.store.Unavailable;
 import io.github.tiderule.api.record.table.Conflict;
 import io.github.tiderule.api.record.table.Page;
 import io.github.tiderule.format.cycle.CycleFile;
@@ -21,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.eclipse.jetty.http.HttpException;
@@ -279,6 +281,20 @@ public final class Call implements Hand {
       return environment.store().change(work);
     } catch (Conflict e) {
       throw Refusal.of(e);
+    }
+  }
+
+  /** Changes the record where it can be, and says whether it could. */
+  public boolean changed(Consumer<Ledger> work) {
+    try {
+      change(
+          ledger -> {
+            work.accept(ledger);
+            return Answer.done();
+          });
+      return true;
+    } catch (Refusal | Unavailable e) {
+      return false;
     }
   }
 
