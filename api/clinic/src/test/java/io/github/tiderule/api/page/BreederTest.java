@@ -24,46 +24,12 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** A breeder with a browser at the running service. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class BreederTest {
-
-  private Browser browser;
-  private Desk desk;
-
-  @BeforeAll
-  void start() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void open() {
-    desk = Desk.open();
-    browser.at(desk.service.port());
-    browser.asked();
-  }
-
-  /** Whatever a test did: nobody else was asked, and the policy had nothing to forbid. */
-  @AfterEach
-  void nothingElseWasAskedForAndNothingForbidden() {
-    Steps.close(desk, browser);
-  }
+class BreederTest extends InBrowser {
 
   /** A female of that name with a season that began ten days ago. */
   private String season(String name) {

@@ -9,49 +9,21 @@ import static org.hamcrest.Matchers.not;
 
 import io.github.tiderule.api.record.Entry;
 import io.github.tiderule.api.record.table.Page;
-import io.github.tiderule.api.service.Desk;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 
 /** Entering on a phone: as few taps as can be, and nothing guessed. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class EntryTest {
+class EntryTest extends InBrowser {
 
   private static final int PHONE = 390;
 
-  private Browser browser;
-  private Desk desk;
   private String season = "";
 
-  @BeforeAll
-  void start() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
   @BeforeEach
-  void open() {
-    desk = Desk.open();
-    browser.at(desk.service.port());
-    browser.asked();
+  void onAPhone() {
     browser.width(PHONE);
     season = Steps.season(browser, "Juniper (invented)", "2027-01-03");
-  }
-
-  @AfterEach
-  void close() {
-    Steps.close(desk, browser);
   }
 
   private List<Entry> entries() {

@@ -7,51 +7,17 @@ import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
 
-import io.github.tiderule.api.service.Desk;
 import io.github.tiderule.format.Nightly;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 
 /**
  * What holds for each page: nothing hinders anybody, light or dark, and a phone shows all of it.
  */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class EveryPageTest {
+class EveryPageTest extends InBrowser {
 
   /** The narrowest, and by night a usual phone too. */
   private static final List<Integer> WIDTHS = Nightly.is() ? List.of(360, 320) : List.of(320);
-
-  private Browser browser;
-  private Desk desk;
-
-  @BeforeAll
-  void start() {
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void open() {
-    desk = Desk.open();
-    browser.at(desk.service.port());
-    browser.asked();
-  }
-
-  @AfterEach
-  void nothingElseWasAskedForAndNothingForbidden() {
-    Steps.close(desk, browser);
-  }
 
   @Test
   void everyPageIsAccessibleAndFitsAPhone() {
